@@ -1,0 +1,2 @@
+//! The way in for developers.
+fn main(){}

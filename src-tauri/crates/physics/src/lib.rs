@@ -1,0 +1,13 @@
+//! Numbers and models only: what a liquid is, what a plant weighs dry.
+//!
+//! Nothing here asks the time, the disk or the random generator, and nothing
+//! knows of herbs by name, of jars or of screens.
+
+pub mod error;
+pub mod fraction;
+pub mod interval;
+pub mod quantity;
+
+pub use error::OutOfRange;
+pub use fraction::{DryBasis, MassFraction, Strength, WetBasis};
+pub use interval::Interval;

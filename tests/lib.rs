@@ -1,0 +1,1 @@
+//! What the test files share: readers of the published tables.
