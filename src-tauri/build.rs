@@ -1,1 +1,5 @@
-fn main() { tauri_build::build() }
+//! Reads tauri.conf.json and embeds the built page.
+
+fn main() {
+    tauri_build::build();
+}
