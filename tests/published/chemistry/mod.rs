@@ -1,0 +1,1 @@
+//! Densities, conversions, dilutions, water activities and the rest of the chemistry.

@@ -1,0 +1,3 @@
+//! Published tables, each row with its citation, against the numbers the app computes.
+
+mod chemistry;
