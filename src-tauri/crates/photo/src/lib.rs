@@ -1,1 +1,33 @@
-//! Placeholder.
+//! Photos: bytes in, intake out.
+//!
+//! An [`Album`] is a folder that keeps every original byte for byte under its hash, with an upright
+//! preview beside it. What a picture says about itself (time, place, size) is read here; what the
+//! journal makes of that is not decided here, and neither the clock nor a database is ever asked.
+//!
+//! What becomes of an upload:
+//!
+//! | content | outcome |
+//! |---|---|
+//! | JPEG, PNG, WebP | kept, described, with a preview |
+//! | HEIC, AVIF, TIFF, GIF | kept, EXIF read where the file carries it, no preview, a note says so |
+//! | a damaged or cut-off picture | kept; a preview of the part that can be read; a note says so |
+//! | more than [`MAX_PIXELS`] | kept, never unpacked, a note says so |
+//! | the same bytes again | recognised, kept once |
+//! | no picture by its content, whatever its name | refused; the file stays where it was picked from |
+//! | more than [`MAX_BYTES`] | refused while it streams in |
+
+mod album;
+mod disk;
+mod error;
+mod exif;
+mod hash;
+mod jpeg;
+mod kind;
+mod preview;
+
+pub use album::{Album, Intake, Kept, MAX_BYTES, Photo, Upload};
+pub use error::PhotoError;
+pub use exif::{Place, Taken};
+pub use hash::Hash;
+pub use kind::Kind;
+pub use preview::{MAX_PIXELS, NoPreview, Preview, THUMB_SIDE};

@@ -1,0 +1,259 @@
+//! The album: a folder of originals under their hash, each with its preview.
+
+use std::fs::{self, File};
+use std::io::{BufReader, Read, Seek, Write};
+use std::path::{Path, PathBuf};
+
+use crate::disk::{self, Draft, Tree};
+use crate::exif::{self, Place, Taken};
+use crate::kind::HEAD;
+use crate::preview::{self, Preview};
+use crate::{Hash, Kind, PhotoError};
+
+/// The largest file that is taken in: 64 MB.
+pub const MAX_BYTES: u64 = 64_000_000;
+
+/// A folder of photos.
+///
+/// One process at a time owns the folder. Everything that [`Upload::keep`] has acknowledged survives
+/// a kill and a power cut.
+#[derive(Clone, Debug)]
+pub struct Album {
+    root: PathBuf,
+}
+
+/// What came of an upload.
+#[derive(Clone, Debug)]
+pub struct Intake {
+    /// The photo as it now lies in the album.
+    pub photo: Photo,
+    /// The album held these bytes already.
+    pub duplicate: bool,
+}
+
+/// An original that is safe on the disk.
+#[derive(Clone, Copy, Debug)]
+pub struct Kept {
+    /// Its name.
+    pub hash: Hash,
+    /// The album held these bytes already.
+    pub duplicate: bool,
+}
+
+/// A photo and what it says about itself.
+#[derive(Clone, Debug)]
+pub struct Photo {
+    /// Its name in the album.
+    pub hash: Hash,
+    /// The size of the original in bytes.
+    pub bytes: u64,
+    /// What it is by its content.
+    pub kind: Kind,
+    /// Pixels across, seen upright.
+    pub width: Option<u32>,
+    /// Pixels down, seen upright.
+    pub height: Option<u32>,
+    /// When it was taken, if it says so.
+    pub taken: Option<Taken>,
+    /// Where it was taken, if it says so.
+    pub place: Option<Place>,
+    /// Whether there is a preview.
+    pub preview: Preview,
+}
+
+impl Photo {
+    /// What the maker should know about the file, as a finished sentence.
+    pub fn note(&self) -> Option<String> {
+        self.preview.note(self.kind)
+    }
+}
+
+impl Album {
+    /// Opens the album in `folder`, making it if need be, and clears what an interrupted upload left.
+    ///
+    /// # Errors
+    /// [`PhotoError::Disk`] or [`PhotoError::DiskFull`] if the folder cannot be made, listed or cleared.
+    pub fn open(folder: impl Into<PathBuf>) -> Result<Self, PhotoError> {
+        let root = folder.into();
+        disk::prepare(&root)?;
+        Ok(Self { root })
+    }
+
+    /// Where the album lies.
+    pub fn folder(&self) -> &Path {
+        &self.root
+    }
+
+    /// Takes in a whole photo from a stream.
+    ///
+    /// # Errors
+    /// As [`Upload::write`] and [`Upload::finish`], or [`PhotoError::Disk`] if `from` fails.
+    pub fn take_in(&self, mut from: impl Read) -> Result<Intake, PhotoError> {
+        let mut upload = self.begin()?;
+        let mut buffer = vec![0; 64 * 1024];
+        loop {
+            match from.read(&mut buffer) {
+                Ok(0) => return upload.finish(),
+                Ok(count) => upload.write(&buffer[..count])?,
+                Err(error) if error.kind() == std::io::ErrorKind::Interrupted => {}
+                Err(error) => return Err(error.into()),
+            }
+        }
+    }
+
+    /// Begins an upload that arrives in pieces.
+    ///
+    /// # Errors
+    /// [`PhotoError::Disk`] or [`PhotoError::DiskFull`].
+    pub fn begin(&self) -> Result<Upload, PhotoError> {
+        Ok(Upload {
+            album: self.clone(),
+            draft: Draft::new(&self.root)?,
+            hasher: blake3::Hasher::new(),
+            head: Vec::with_capacity(HEAD),
+            bytes: 0,
+        })
+    }
+
+    /// Reads what a kept photo says about itself and makes its preview anew.
+    ///
+    /// # Errors
+    /// [`PhotoError::Disk`] or [`PhotoError::DiskFull`]; `None` if the album has no such photo.
+    /// That a picture cannot be unpacked is no error: [`Photo::preview`] says so.
+    pub fn describe(&self, hash: &Hash) -> Result<Option<Photo>, PhotoError> {
+        let Some(mut file) = self.original(hash)? else {
+            return Ok(None);
+        };
+        let bytes = file.metadata()?.len();
+        let mut head = Vec::with_capacity(HEAD);
+        (&mut file).take(HEAD as u64).read_to_end(&mut head)?;
+        let Some(kind) = Kind::of(&head) else {
+            return Err(PhotoError::NotAPicture);
+        };
+        file.rewind()?;
+        let facts = exif::read(&mut BufReader::new(&file));
+        let size = preview::size(kind, &file);
+        let preview = match preview::make(kind, size, facts.orientation, &file) {
+            Ok((jpeg, damaged)) => {
+                disk::write_whole(&self.root, Tree::Thumbs, hash, &jpeg)?;
+                if damaged {
+                    Preview::Part
+                } else {
+                    Preview::Whole
+                }
+            }
+            Err(reason) => Preview::No(reason),
+        };
+        let size = size.or(facts.width.zip(facts.height));
+        let size = size.map(|(width, height)| {
+            if facts.lies_sideways() {
+                (height, width)
+            } else {
+                (width, height)
+            }
+        });
+        Ok(Some(Photo {
+            hash: *hash,
+            bytes,
+            kind,
+            width: size.map(|(width, _)| width),
+            height: size.map(|(_, height)| height),
+            taken: facts.taken,
+            place: facts.place,
+            preview,
+        }))
+    }
+
+    /// The original, byte for byte; `None` if the album has no such photo.
+    ///
+    /// # Errors
+    /// [`PhotoError::Disk`].
+    pub fn original(&self, hash: &Hash) -> Result<Option<File>, PhotoError> {
+        Ok(disk::open(&Tree::Originals.path(&self.root, hash))?)
+    }
+
+    /// The upright preview, a JPEG; `None` if the photo has none.
+    ///
+    /// # Errors
+    /// [`PhotoError::Disk`].
+    pub fn thumb(&self, hash: &Hash) -> Result<Option<File>, PhotoError> {
+        Ok(disk::open(&Tree::Thumbs.path(&self.root, hash))?)
+    }
+
+    /// Every original in the album, in order of its hash: those the journal does not name included.
+    ///
+    /// # Errors
+    /// [`PhotoError::Disk`].
+    pub fn hashes(&self) -> Result<Vec<Hash>, PhotoError> {
+        Ok(disk::hashes(&self.root)?)
+    }
+}
+
+/// A photo on its way in. Dropped before it is kept, it leaves nothing behind.
+pub struct Upload {
+    album: Album,
+    draft: Draft,
+    hasher: blake3::Hasher,
+    head: Vec<u8>,
+    bytes: u64,
+}
+
+impl Upload {
+    /// Adds the next bytes.
+    ///
+    /// # Errors
+    /// [`PhotoError::TooLarge`] beyond [`MAX_BYTES`]; [`PhotoError::NotAPicture`] as soon as the
+    /// beginning shows it; [`PhotoError::Disk`] or [`PhotoError::DiskFull`].
+    pub fn write(&mut self, bytes: &[u8]) -> Result<(), PhotoError> {
+        self.bytes += bytes.len() as u64;
+        if self.bytes > MAX_BYTES {
+            return Err(PhotoError::TooLarge);
+        }
+        let missing = HEAD.saturating_sub(self.head.len()).min(bytes.len());
+        self.head.extend_from_slice(&bytes[..missing]);
+        if self.head.len() == HEAD && missing > 0 && Kind::of(&self.head).is_none() {
+            return Err(PhotoError::NotAPicture);
+        }
+        self.hasher.update(bytes);
+        self.draft.file.write_all(bytes)?;
+        Ok(())
+    }
+
+    /// Keeps the original durably, without looking into it.
+    ///
+    /// # Errors
+    /// [`PhotoError::Empty`], [`PhotoError::NotAPicture`], [`PhotoError::Disk`] or [`PhotoError::DiskFull`].
+    pub fn keep(self) -> Result<Kept, PhotoError> {
+        if self.bytes == 0 {
+            return Err(PhotoError::Empty);
+        }
+        if Kind::of(&self.head).is_none() {
+            return Err(PhotoError::NotAPicture);
+        }
+        let root = &self.album.root;
+        let hash = Hash::from(self.hasher.finalize());
+        // A file of another length under this name was damaged from outside; the sound one replaces it.
+        let there = fs::metadata(Tree::Originals.path(root, &hash));
+        let duplicate = there.is_ok_and(|meta| meta.is_file() && meta.len() == self.bytes);
+        if !duplicate {
+            self.draft.publish(root, Tree::Originals, &hash)?;
+        }
+        Ok(Kept { hash, duplicate })
+    }
+
+    /// Keeps the original durably, reads what it says about itself and makes its preview.
+    ///
+    /// # Errors
+    /// As [`Upload::keep`] and [`Album::describe`].
+    pub fn finish(self) -> Result<Intake, PhotoError> {
+        let album = self.album.clone();
+        let Kept { hash, duplicate } = self.keep()?;
+        let photo = album.describe(&hash)?.ok_or_else(|| {
+            PhotoError::Disk(std::io::Error::new(
+                std::io::ErrorKind::NotFound,
+                "the photo just written is gone",
+            ))
+        })?;
+        Ok(Intake { photo, duplicate })
+    }
+}

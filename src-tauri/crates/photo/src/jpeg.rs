@@ -1,0 +1,206 @@
+//! Small pictures from large JPEGs: decoding at an eighth, a quarter or half the size, so that a
+//! 48-megapixel photo never lies unpacked in memory.
+
+use std::fs::File;
+use std::io::{self, Read, Seek};
+
+use image::{DynamicImage, GrayImage, RgbImage};
+use jpeg_decoder::{CodingProcess, Decoder, Error, PixelFormat};
+
+use crate::preview::{MAX_PIXELS, NoPreview, THUMB_SIDE};
+
+/// A progressive JPEG keeps every coefficient until the last scan: two bytes each, up to one per
+/// pixel and component. 120 MB is what a phone can spare for one picture.
+const MAX_COEFFICIENT_BYTES: u64 = 120_000_000;
+
+/// Every scan of a JPEG walks over all its pixels and a hostile file may hold thousands of scans of
+/// a few bytes. Four passes over the largest picture, or ten over 40 megapixels, is what honest files need.
+const MAX_SCANNED_PIXELS: u64 = 4 * MAX_PIXELS;
+
+/// A picture at least as large as the preview, and whether part of it is missing.
+pub(crate) struct Decoded {
+    pub(crate) picture: DynamicImage,
+    pub(crate) damaged: bool,
+}
+
+/// The pixels the header promises.
+pub(crate) fn size(file: &File) -> Option<(u32, u32)> {
+    let mut decoder = Decoder::new(Guarded::new(file, u64::MAX).ok()?);
+    decoder.read_info().ok()?;
+    decoder
+        .info()
+        .map(|info| (info.width.into(), info.height.into()))
+}
+
+pub(crate) fn decode(file: &File) -> Result<Decoded, NoPreview> {
+    let mut guarded = Guarded::new(file, u64::MAX).map_err(|_| NoPreview::Damaged)?;
+    match decode_until(&mut guarded) {
+        // The decoder gives nothing back when it stumbles, so it is shown only what comes before the fault.
+        Err(NoPreview::Damaged) if !guarded.exhausted => {
+            let sound = guarded.served.saturating_sub(LOOK_AHEAD);
+            let mut again = Guarded::new(file, sound).map_err(|_| NoPreview::Damaged)?;
+            decode_until(&mut again)
+        }
+        other => other,
+    }
+}
+
+/// The decoder fills eight bytes of bits at a time.
+const LOOK_AHEAD: u64 = 16;
+
+fn decode_until(guarded: &mut Guarded<'_>) -> Result<Decoded, NoPreview> {
+    let mut decoder = Decoder::new(&mut *guarded);
+    decoder.read_info().map_err(reason)?;
+    let info = decoder.info().ok_or(NoPreview::Damaged)?;
+    let pixels = u64::from(info.width) * u64::from(info.height);
+    let components = match info.pixel_format {
+        PixelFormat::L8 | PixelFormat::L16 => 1,
+        PixelFormat::RGB24 => 3,
+        PixelFormat::CMYK32 => 4,
+    };
+    match info.coding_process {
+        CodingProcess::DctSequential => {}
+        CodingProcess::DctProgressive if pixels * components * 2 <= MAX_COEFFICIENT_BYTES => {}
+        CodingProcess::DctProgressive => return Err(NoPreview::TooLarge),
+        CodingProcess::Lossless => return Err(NoPreview::Unsupported),
+    }
+    let side = u16::try_from(THUMB_SIDE).unwrap_or(u16::MAX);
+    let (width, height) = decoder.scale(side, side).map_err(reason)?;
+    let bytes = usize::from(width) * usize::from(height) * 4;
+    decoder.set_max_decoding_buffer_size(bytes);
+    drop(decoder);
+
+    guarded.restart().map_err(|_| NoPreview::Damaged)?;
+    guarded.scans_allowed = (MAX_SCANNED_PIXELS / pixels.max(1)).max(1);
+    let mut decoder = Decoder::new(&mut *guarded);
+    decoder.scale(side, side).map_err(reason)?;
+    let data = decoder.decode().map_err(reason)?;
+    drop(decoder);
+    let picture = match info.pixel_format {
+        PixelFormat::L8 => {
+            GrayImage::from_raw(width.into(), height.into(), data).map(DynamicImage::ImageLuma8)
+        }
+        PixelFormat::RGB24 => {
+            RgbImage::from_raw(width.into(), height.into(), data).map(DynamicImage::ImageRgb8)
+        }
+        PixelFormat::CMYK32 => {
+            let data = data
+                .chunks_exact(4)
+                .flat_map(|ink| [0, 1, 2].map(|i| printed(ink[i], ink[3])))
+                .collect();
+            RgbImage::from_raw(width.into(), height.into(), data).map(DynamicImage::ImageRgb8)
+        }
+        PixelFormat::L16 => None,
+    };
+    let picture = picture.ok_or(NoPreview::Damaged)?;
+    Ok(Decoded {
+        picture,
+        damaged: guarded.padded,
+    })
+}
+
+/// What is left of white under one ink and black.
+fn printed(ink: u8, black: u8) -> u8 {
+    let light = u16::from(255 - ink) * u16::from(255 - black) / 255;
+    u8::try_from(light).unwrap_or(u8::MAX)
+}
+
+fn reason(error: Error) -> NoPreview {
+    match error {
+        Error::Unsupported(_) => NoPreview::Unsupported,
+        Error::Format(_) | Error::Io(_) | Error::Internal(_) => NoPreview::Damaged,
+    }
+}
+
+/// A JPEG file that never ends early: where the bytes stop, end-of-image markers follow, so that the
+/// decoder hands over what it has. It also counts scans and stops a file that has too many.
+struct Guarded<'a> {
+    file: &'a File,
+    until: u64,
+    buffer: Vec<u8>,
+    at: usize,
+    filled: usize,
+    read: u64,
+    served: u64,
+    last: u8,
+    scans: u64,
+    scans_allowed: u64,
+    padded: bool,
+    exhausted: bool,
+}
+
+const END_OF_IMAGE: [u8; 2] = [0xFF, 0xD9];
+
+impl<'a> Guarded<'a> {
+    fn new(file: &'a File, until: u64) -> io::Result<Self> {
+        let mut guarded = Self {
+            file,
+            until,
+            buffer: vec![0; 64 * 1024],
+            at: 0,
+            filled: 0,
+            read: 0,
+            served: 0,
+            last: 0,
+            scans: 0,
+            scans_allowed: u64::MAX,
+            padded: false,
+            exhausted: false,
+        };
+        guarded.restart()?;
+        Ok(guarded)
+    }
+
+    fn restart(&mut self) -> io::Result<()> {
+        self.file.rewind()?;
+        (
+            self.at,
+            self.filled,
+            self.read,
+            self.served,
+            self.last,
+            self.scans,
+        ) = (0, 0, 0, 0, 0, 0);
+        self.padded = false;
+        Ok(())
+    }
+
+    fn fill(&mut self) -> io::Result<()> {
+        let room = usize::try_from(self.until - self.read)
+            .unwrap_or(usize::MAX)
+            .min(self.buffer.len());
+        self.at = 0;
+        self.filled = self.file.read(&mut self.buffer[..room])?;
+        self.read += self.filled as u64;
+        if self.filled == 0 {
+            self.padded = true;
+            self.buffer[..2].copy_from_slice(&END_OF_IMAGE);
+            self.filled = 2;
+            return Ok(());
+        }
+        let chunk = &self.buffer[..self.filled];
+        let starts = |pair: &&[u8]| **pair == [0xFF, 0xDA];
+        self.scans += chunk.windows(2).filter(starts).count() as u64;
+        self.scans += u64::from(self.last == 0xFF && chunk[0] == 0xDA);
+        self.last = chunk[self.filled - 1];
+        if self.scans > self.scans_allowed {
+            self.exhausted = true;
+            return Err(io::Error::other("too many scans"));
+        }
+        Ok(())
+    }
+}
+
+impl Read for Guarded<'_> {
+    #[inline]
+    fn read(&mut self, into: &mut [u8]) -> io::Result<usize> {
+        if self.at == self.filled {
+            self.fill()?;
+        }
+        let count = into.len().min(self.filled - self.at);
+        into[..count].copy_from_slice(&self.buffer[self.at..self.at + count]);
+        self.at += count;
+        self.served += count as u64;
+        Ok(count)
+    }
+}

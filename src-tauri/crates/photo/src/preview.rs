@@ -1,0 +1,175 @@
+//! Upright previews, made without ever unpacking more than memory allows.
+
+use std::fs::File;
+use std::io::{BufReader, Seek};
+
+use image::codecs::jpeg::JpegEncoder;
+use image::imageops::FilterType;
+use image::metadata::Orientation;
+use image::{
+    DynamicImage, GenericImageView, ImageDecoder, ImageFormat, ImageReader, Limits, Rgb, RgbImage,
+    imageops,
+};
+
+use crate::{Kind, jpeg};
+
+/// The longer side of a preview in pixels.
+pub const THUMB_SIDE: u32 = 480;
+
+/// The most pixels a picture may have to be unpacked: 100 megapixels.
+pub const MAX_PIXELS: u64 = 100_000_000;
+
+/// PNG and WebP cannot be unpacked at a smaller size, so theirs is bounded in bytes.
+const MAX_WHOLE_BYTES: u64 = 96_000_000;
+
+const QUALITY: u8 = 80;
+
+/// Whether there is a preview.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Preview {
+    /// Of the whole picture.
+    Whole,
+    /// Of a picture that is cut off or damaged: part of it may be missing.
+    Part,
+    /// There is none.
+    No(NoPreview),
+}
+
+/// Why there is no preview. The original is kept all the same.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NoPreview {
+    /// Nothing of it can be read.
+    Damaged,
+    /// More pixels, or more memory, than is unpacked at once.
+    TooLarge,
+    /// A kind of picture, or a coding of it, that is not unpacked here.
+    Unsupported,
+}
+
+impl Preview {
+    /// Whether [`crate::Album::thumb`] has something to show.
+    pub fn exists(self) -> bool {
+        !matches!(self, Self::No(_))
+    }
+
+    /// What the maker should know, as a finished sentence; `None` where all is well.
+    pub fn note(self, kind: Kind) -> Option<String> {
+        match self {
+            Self::Whole => None,
+            Self::Part => Some(
+                "Kept as it is. The file is damaged, so part of the picture may be missing."
+                    .to_owned(),
+            ),
+            Self::No(NoPreview::Damaged) => {
+                Some("Kept as it is, without a preview: the file is damaged.".to_owned())
+            }
+            Self::No(NoPreview::TooLarge) => Some(
+                "Kept as it is, without a preview: the picture is too large to unpack on a phone."
+                    .to_owned(),
+            ),
+            Self::No(NoPreview::Unsupported) => Some(format!(
+                "Kept as it is, without a preview: this kind of {} cannot be shown here.",
+                kind.name()
+            )),
+        }
+    }
+}
+
+/// The pixels the header promises, as stored.
+pub(crate) fn size(kind: Kind, file: &File) -> Option<(u32, u32)> {
+    match kind {
+        Kind::Jpeg => jpeg::size(file),
+        Kind::Png | Kind::WebP => reader(kind, file)?.into_dimensions().ok(),
+        Kind::Heic | Kind::Avif | Kind::Tiff | Kind::Gif => None,
+    }
+}
+
+/// An upright JPEG of at most [`THUMB_SIDE`] pixels a side, and whether part of the picture is missing.
+pub(crate) fn make(
+    kind: Kind,
+    size: Option<(u32, u32)>,
+    orientation: Orientation,
+    file: &File,
+) -> Result<(Vec<u8>, bool), NoPreview> {
+    if size.is_some_and(|(width, height)| u64::from(width) * u64::from(height) > MAX_PIXELS) {
+        return Err(NoPreview::TooLarge);
+    }
+    let (picture, damaged) = match kind {
+        Kind::Jpeg => {
+            let decoded = jpeg::decode(file)?;
+            (decoded.picture, decoded.damaged)
+        }
+        Kind::Png | Kind::WebP => (decode_whole(kind, file)?, false),
+        Kind::Heic | Kind::Avif | Kind::Tiff | Kind::Gif => return Err(NoPreview::Unsupported),
+    };
+    let mut small = shrink(picture);
+    small.apply_orientation(orientation);
+    let mut bytes = Vec::new();
+    JpegEncoder::new_with_quality(&mut bytes, QUALITY)
+        .encode_image(&on_white(&small))
+        .map_err(|_| NoPreview::Unsupported)?;
+    Ok((bytes, damaged))
+}
+
+fn reader(kind: Kind, file: &File) -> Option<ImageReader<BufReader<&File>>> {
+    let mut start = file;
+    start.rewind().ok()?;
+    let format = if kind == Kind::Png {
+        ImageFormat::Png
+    } else {
+        ImageFormat::WebP
+    };
+    Some(ImageReader::with_format(BufReader::new(file), format))
+}
+
+fn decode_whole(kind: Kind, file: &File) -> Result<DynamicImage, NoPreview> {
+    let mut decoder = reader(kind, file)
+        .ok_or(NoPreview::Damaged)?
+        .into_decoder()
+        .map_err(reason)?;
+    if decoder.total_bytes() > MAX_WHOLE_BYTES {
+        return Err(NoPreview::TooLarge);
+    }
+    let mut limits = Limits::default();
+    limits.max_alloc = Some(2 * MAX_WHOLE_BYTES);
+    decoder.set_limits(limits).map_err(reason)?;
+    DynamicImage::from_decoder(decoder).map_err(reason)
+}
+
+fn reason(error: image::ImageError) -> NoPreview {
+    match error {
+        image::ImageError::Limits(_) => NoPreview::TooLarge,
+        image::ImageError::Unsupported(_) => NoPreview::Unsupported,
+        _ => NoPreview::Damaged,
+    }
+}
+
+/// Never enlarges.
+fn shrink(picture: DynamicImage) -> DynamicImage {
+    let (width, height) = picture.dimensions();
+    let longer = width.max(height);
+    if longer <= THUMB_SIDE {
+        return picture;
+    }
+    // Averaging first keeps the finer filter cheap on pictures that came whole.
+    let picture = if longer > 4 * THUMB_SIDE {
+        picture.thumbnail(2 * THUMB_SIDE, 2 * THUMB_SIDE)
+    } else {
+        picture
+    };
+    picture.resize(THUMB_SIDE, THUMB_SIDE, FilterType::Triangle)
+}
+
+/// JPEG knows no transparency; what was see-through becomes paper.
+fn on_white(picture: &DynamicImage) -> RgbImage {
+    if !picture.color().has_alpha() {
+        return picture.to_rgb8();
+    }
+    let mut paper = DynamicImage::ImageRgb8(RgbImage::from_pixel(
+        picture.width(),
+        picture.height(),
+        Rgb([255; 3]),
+    ));
+    imageops::overlay(&mut paper, picture, 0, 0);
+    paper.into_rgb8()
+}
