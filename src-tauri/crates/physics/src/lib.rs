@@ -3,6 +3,7 @@
 //! Nothing here asks the time, the disk or the random generator, and nothing
 //! knows of herbs by name, of jars or of screens.
 
+pub mod drying;
 pub mod error;
 pub mod fraction;
 pub mod interval;

@@ -1,0 +1,236 @@
+//! What is known of a lot on its tray.
+
+use super::{prior::DryMatterPrior, sample::OvenSample};
+use crate::{
+    error::{OutOfRange, within},
+    fraction::WetBasis,
+    quantity::{Mass, ThermodynamicTemperature, Time},
+};
+use uom::si::{mass::gram, time::hour};
+
+/// Relative humidity of the air.
+#[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
+pub struct RelativeHumidity(f64);
+
+impl RelativeHumidity {
+    /// From a fraction (1.0 is saturated).
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside 0-1.
+    pub fn new(fraction: f64) -> Result<Self, OutOfRange> {
+        Self::from_percent(100.0 * fraction)
+    }
+
+    /// From a percentage.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside 0-100 %.
+    pub fn from_percent(percent: f64) -> Result<Self, OutOfRange> {
+        within(
+            "the relative humidity",
+            percent,
+            0.0,
+            100.0,
+            "between 0 and 100 %",
+        )
+        .map(|percent| Self(percent / 100.0))
+    }
+
+    /// The fraction, 1.0 being saturated.
+    pub fn get(self) -> f64 {
+        self.0
+    }
+}
+
+/// The air around the rack, its mean over the run.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Air {
+    /// Air temperature.
+    pub temperature: ThermodynamicTemperature,
+    /// Relative humidity.
+    pub humidity: RelativeHumidity,
+}
+
+/// How fast a part of a plant is expected to dry before it was ever weighed.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Pace {
+    /// Leaf, herb or flower: 1/K about 28 hours, from half to twice (engineering default).
+    #[default]
+    Leafy,
+    /// Root, fruit or bark: 1/K about 70 hours, from half to twice (engineering default).
+    Dense,
+}
+
+/// One weigh-in: hours since the lot was weighed fresh, and its net mass then.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Weighing {
+    pub(crate) hours: f64,
+    pub(crate) mass_g: f64,
+}
+
+impl Weighing {
+    /// From the time since the fresh weighing and the net mass.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] for a time outside 0 to two years or a mass outside 0-1000 kg.
+    pub fn new(since_fresh: Time, mass: Mass) -> Result<Self, OutOfRange> {
+        Ok(Self {
+            hours: within(
+                "the time since the fresh weighing",
+                since_fresh.get::<hour>(),
+                0.0,
+                17_520.0,
+                "between 0 and 17520 hours",
+            )?,
+            mass_g: within(
+                "the mass",
+                mass.get::<gram>(),
+                0.0,
+                1e6,
+                "between 0 and 1000000 g",
+            )?,
+        })
+    }
+
+    /// Hours since the fresh weighing.
+    pub fn hours(self) -> f64 {
+        self.hours
+    }
+
+    /// Net mass in grams.
+    pub fn mass_g(self) -> f64 {
+        self.mass_g
+    }
+}
+
+/// What an estimate rests on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Basis {
+    /// Published tables, or a stated prior.
+    Table,
+    /// The maker's own finished batches.
+    OwnBatches,
+    /// The weigh-ins of this lot.
+    WeighIns,
+    /// An oven sample of this lot.
+    Sample,
+}
+
+impl Basis {
+    /// As the wire names it.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Table => "table",
+            Self::OwnBatches => "own batches",
+            Self::WeighIns => "weigh-ins",
+            Self::Sample => "sample",
+        }
+    }
+}
+
+/// A lot and everything measured on it; [`super::estimate()`] takes it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Lot {
+    pub(crate) fresh_g: f64,
+    pub(crate) scale_step_g: f64,
+    pub(crate) target: WetBasis,
+    pub(crate) prior: DryMatterPrior,
+    pub(crate) prior_basis: Basis,
+    pub(crate) pace: Pace,
+    pub(crate) weighings: Vec<Weighing>,
+    pub(crate) air: Option<Air>,
+}
+
+impl Lot {
+    /// A lot weighed fresh, with what is believed of its dry matter.
+    ///
+    /// The scale step is 1 g and the target 10 % moisture until set otherwise.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] for a fresh mass outside 1 g to 1000 kg.
+    pub fn new(fresh: Mass, prior: DryMatterPrior) -> Result<Self, OutOfRange> {
+        Ok(Self {
+            fresh_g: within(
+                "the fresh mass",
+                fresh.get::<gram>(),
+                1.0,
+                1e6,
+                "between 1 and 1000000 g",
+            )?,
+            scale_step_g: 1.0,
+            target: WetBasis::from_percent(10.0)?,
+            prior,
+            prior_basis: Basis::Table,
+            pace: Pace::default(),
+            weighings: Vec::new(),
+            air: None,
+        })
+    }
+
+    /// With the step of the scale that weighs it.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside 0.001 g to 1 kg.
+    pub fn scale_step(mut self, step: Mass) -> Result<Self, OutOfRange> {
+        self.scale_step_g = within(
+            "the scale step",
+            step.get::<gram>(),
+            0.001,
+            1000.0,
+            "between 0.001 and 1000 g",
+        )?;
+        Ok(self)
+    }
+
+    /// With the moisture to dry down to.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] outside 2-30 % on wet basis.
+    pub fn target(mut self, moisture: WetBasis) -> Result<Self, OutOfRange> {
+        within(
+            "the target moisture",
+            moisture.percent(),
+            2.0,
+            30.0,
+            "between 2 and 30 %",
+        )?;
+        self.target = moisture;
+        Ok(self)
+    }
+
+    /// With the pace of its part.
+    #[must_use]
+    pub fn pace(mut self, pace: Pace) -> Self {
+        self.pace = pace;
+        self
+    }
+
+    /// With weigh-ins, in any order.
+    #[must_use]
+    pub fn weighings(mut self, weighings: Vec<Weighing>) -> Self {
+        self.weighings = weighings;
+        self
+    }
+
+    /// With the air around the rack.
+    #[must_use]
+    pub fn air(mut self, air: Option<Air>) -> Self {
+        self.air = air;
+        self
+    }
+
+    /// With a prior that came from the maker's own batches.
+    #[must_use]
+    pub fn from_own_batches(mut self) -> Self {
+        self.prior_basis = Basis::OwnBatches;
+        self
+    }
+
+    /// With an oven sample: the prior is narrowed by the measurement.
+    #[must_use]
+    pub fn sample(mut self, sample: OvenSample) -> Self {
+        self.prior = self.prior.with_sample(sample);
+        self.prior_basis = Basis::Sample;
+        self
+    }
+}
