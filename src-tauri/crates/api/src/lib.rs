@@ -1,1 +1,34 @@
-//! Placeholder.
+//! Every command that a page or a script may give: one file a noun, one list.
+//!
+//! A command is a Rust value with a name, a request, a reply and a body. What
+//! lives here is the meeting of the journal, the photos, the formulary and the
+//! clock; no formula, no SQL, no picture format and no transport does.
+
+mod about;
+mod app;
+mod bed;
+#[cfg(feature = "ts")]
+mod bindings;
+mod clock;
+mod command;
+mod deed;
+mod drying;
+mod failure;
+mod harvest;
+mod herb;
+mod jar;
+mod mixture;
+mod photo;
+mod setting;
+mod supply;
+mod tray;
+mod wire;
+mod words;
+
+pub use app::App;
+pub use clock::{Clock, StandingClock, SystemClock};
+pub use command::{Command, call, names};
+pub use failure::{Code, Failure};
+
+#[cfg(feature = "ts")]
+pub use command::bindings;

@@ -1,2 +1,36 @@
-//! The way in for developers.
-fn main(){}
+//! The way in for developers: `cargo dev <what>`.
+//!
+//! Nothing here is shipped. Each subcommand is a module with `main(args) -> ExitCode`.
+
+mod ask;
+mod bindings;
+mod flags;
+
+use std::process::ExitCode;
+
+const USAGE: &str = "\
+cargo dev <what>
+
+  ask [--journal DIR]                answers a JSON question a line from standard input
+  bindings [--check]                 writes (or compares) the TypeScript of the commands
+";
+
+fn main() -> ExitCode {
+    let mut args = std::env::args().skip(1);
+    let what = args.next().unwrap_or_default();
+    let args: Vec<String> = args.collect();
+    match what.as_str() {
+        "ask" => ask::main(&args),
+        "bindings" => bindings::main(&args),
+        _ => {
+            eprint!("{USAGE}");
+            ExitCode::from(2)
+        }
+    }
+}
+
+/// Says why in a sentence on standard error; the exit status of a run that failed.
+fn failed(why: impl std::fmt::Display) -> ExitCode {
+    eprintln!("{why}");
+    ExitCode::FAILURE
+}

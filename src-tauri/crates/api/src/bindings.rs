@@ -1,0 +1,146 @@
+//! The commands as a TypeScript module: every type once, then the map of commands.
+
+use std::collections::BTreeMap;
+use std::fmt::Write as _;
+
+use ts_rs::{Config, TS, TypeVisitor};
+
+use crate::{Command, Failure};
+
+/// The module as it grows command by command.
+pub(crate) struct Module {
+    config: Config,
+    declarations: BTreeMap<String, String>,
+    commands: String,
+}
+
+impl Default for Module {
+    fn default() -> Self {
+        let mut module = Self {
+            config: Config::new().with_large_int("number"),
+            declarations: BTreeMap::new(),
+            commands: String::new(),
+        };
+        module.visit::<Failure>();
+        module
+    }
+}
+
+impl Module {
+    /// Adds a command with all the types it names.
+    pub(crate) fn command<C>(&mut self)
+    where
+        C: Command + TS + 'static,
+        C::Reply: TS + 'static,
+    {
+        self.entry::<C, C::Reply>(C::NAME);
+    }
+
+    fn entry<Q: TS + 'static, A: TS + 'static>(&mut self, name: &str) {
+        self.visit::<Q>();
+        self.visit::<A>();
+        let (request, reply) = (Q::name(&self.config), A::name(&self.config));
+        let _ = writeln!(
+            self.commands,
+            "  {name:?}: {{ request: {request}; reply: {reply} }};"
+        );
+    }
+
+    /// The text of the module.
+    pub(crate) fn text(&self) -> String {
+        let mut text = String::from(
+            "// Written by `cargo dev bindings` from the core's own types; a test holds it to them.\n\n",
+        );
+        for declaration in self.declarations.values() {
+            let _ = writeln!(text, "{declaration}\n");
+        }
+        let _ = write!(
+            text,
+            "/** Every command by its name. */\nexport interface Commands {{\n{}}}\n",
+            self.commands
+        );
+        text
+    }
+}
+
+impl TypeVisitor for Module {
+    fn visit<T: TS + 'static + ?Sized>(&mut self) {
+        if T::output_path().is_none() {
+            // A number, a string or a container: nothing to declare, but what it holds may be.
+            T::visit_generics(self);
+            return;
+        }
+        let name = T::ident(&self.config);
+        let mut declaration = T::decl(&self.config);
+        let docs = T::docs().unwrap_or_default();
+        declaration = format!("{docs}export {declaration}");
+        match self.declarations.get(&name) {
+            Some(known) => assert_eq!(
+                known, &declaration,
+                "two types of the wire share the name {name}"
+            ),
+            None => {
+                self.declarations.insert(name, declaration);
+                T::visit_dependencies(self);
+                T::visit_generics(self);
+            }
+        }
+    }
+}
+
+/// Commands whose shapes are agreed and whose bodies are being written.
+pub(crate) fn planned(module: &mut Module) {
+    macro_rules! planned {
+        ($($name:literal: $request:ty => $reply:ty;)*) => {
+            $(module.entry::<$request, $reply>($name);)*
+        };
+    }
+    use crate::{
+        about::*, bed::*, deed::*, drying::*, harvest::*, herb::*, jar::*, mixture::*, photo::*,
+        setting::*, supply::*, tray::*,
+    };
+    planned! {
+        "mixture.describe": DescribeMixture => MixtureDescribed;
+        "mixture.reach": ReachMixture => MixtureReached;
+        "drying.estimate": EstimateDrying => DryingEstimated;
+        "herb.list": ListHerbs => Herbs;
+        "herb.show": ShowHerb => HerbPage;
+        "herb.add": AddHerb => HerbWritten;
+        "herb.correct": CorrectHerb => HerbWritten;
+        "bed.list": ListBeds => Beds;
+        "bed.add": AddBed => BedWritten;
+        "bed.correct": CorrectBed => BedWritten;
+        "harvest.estimate": EstimateHarvest => DryWeight;
+        "harvest.record": RecordHarvest => HarvestWritten;
+        "harvest.correct": CorrectHarvest => HarvestWritten;
+        "harvest.list": ListHarvests => Harvests;
+        "harvest.show": ShowHarvest => HarvestShown;
+        "harvest.bin": BinHarvest => HarvestWritten;
+        "photo.chunk": TakePhotoChunk => PhotoChunkTaken;
+        "tray.start": StartTray => TrayWritten;
+        "tray.weigh": WeighTray => TrayWritten;
+        "tray.take_down": TakeDownTray => TrayWritten;
+        "tray.correct": CorrectTray => TrayWritten;
+        "tray.sample": SampleTray => TrayWritten;
+        "tray.list": ListTrays => Trays;
+        "tray.show": ShowTray => TrayShown;
+        "weighing.correct": CorrectWeighing => TrayWritten;
+        "weighing.strike": StrikeWeighing => TrayWritten;
+        "supply.list": ListSupplies => Supplies;
+        "supply.add": AddSupply => SupplyWritten;
+        "supply.correct": CorrectSupply => SupplyWritten;
+        "lot.list": ListLots => Lots;
+        "preparation.list": ListPreparations => Preparations;
+        "jar.compose": Composition => Proposal;
+        "jar.pour": PourJar => JarWritten;
+        "jar.list": ListJars => Jars;
+        "jar.show": ShowJar => JarShown;
+        "jar.correct": CorrectJar => JarWritten;
+        "jar.fail": FailJar => JarWritten;
+        "deed.undo": UndoDeed => DeedUndone;
+        "deed.list": ListDeeds => Deeds;
+        "setting.show": ShowSettings => Settings;
+        "setting.change": ChangeSettings => SettingsWritten;
+        "journal.about": AboutJournal => JournalAbout;
+    }
+}

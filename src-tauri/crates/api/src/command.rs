@@ -1,0 +1,72 @@
+//! A command is a value: name, request, reply and body in one place, all of them in one list.
+
+use serde::Serialize;
+use serde::de::DeserializeOwned;
+
+use crate::{App, Code, Failure};
+
+/// Something a page may ask for; the type itself is the request.
+pub trait Command: DeserializeOwned {
+    /// The name on the wire, `noun.verb`.
+    const NAME: &'static str;
+    /// What comes back when it was carried out.
+    type Reply: Serialize;
+    /// Carries it out.
+    ///
+    /// # Errors
+    /// A [`Failure`] with a sentence for the maker; nothing was changed then.
+    fn run(self, app: &App) -> Result<Self::Reply, Failure>;
+}
+
+/// The list. A type without a body ([`Command::run`]) does not compile here.
+macro_rules! commands {
+    ($($command:ty),* $(,)?) => {
+        /// Carries out the command `name` with `request` (a JSON object) and returns the reply as JSON.
+        ///
+        /// # Errors
+        /// A [`Failure`] when there is no such command, the request cannot be read or it was refused.
+        pub fn call(app: &App, name: &str, request: &str) -> Result<String, Failure> {
+            match name {
+                $(<$command as Command>::NAME => answer::<$command>(app, request),)*
+                _ => Err(Failure::new(
+                    Code::UnknownCommand,
+                    format!("There is no command called {name:?}."),
+                )),
+            }
+        }
+
+        /// The name of every command, in the order of the list.
+        pub fn names() -> &'static [&'static str] {
+            &[$(<$command as Command>::NAME),*]
+        }
+
+        /// The TypeScript module that describes every command, its request and its reply.
+        #[cfg(feature = "ts")]
+        pub fn bindings() -> String {
+            let mut module = crate::bindings::Module::default();
+            $(module.command::<$command>();)*
+            crate::bindings::planned(&mut module);
+            module.text()
+        }
+    };
+}
+
+commands![];
+
+fn answer<C: Command>(app: &App, request: &str) -> Result<String, Failure> {
+    let mut reader = serde_json::Deserializer::from_str(request);
+    let command: C = serde_path_to_error::deserialize(&mut reader)?;
+    reader.end().map_err(|_| {
+        Failure::new(
+            Code::Invalid,
+            "The request must be one JSON object and nothing after it.",
+        )
+    })?;
+    let reply = command.run(app)?;
+    serde_json::to_string(&reply).map_err(|error| {
+        Failure::new(
+            Code::Storage,
+            format!("The reply could not be written down: {error}."),
+        )
+    })
+}

@@ -1,0 +1,108 @@
+//! What a page receives when a command cannot be carried out.
+
+use physics::OutOfRange;
+use serde::Serialize;
+
+use crate::words;
+
+/// Why a command failed, as far as a page acts on it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum Code {
+    /// No command has this name.
+    UnknownCommand,
+    /// A field is missing, unknown, of the wrong kind or outside its range.
+    Invalid,
+    /// The thing that an id or a key names is not there.
+    NotFound,
+    /// The same request with `look_alike_ruled_out: true` would be accepted.
+    ConfirmLookAlike,
+    /// The same request with `confirm_odd: true` would be accepted.
+    ConfirmOdd,
+    /// A lot or a bottle holds less than was asked of it.
+    NotEnough,
+    /// The journal or the photos could not be read or written.
+    Storage,
+}
+
+/// A refusal in the maker's words.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Failure {
+    /// What a page may act on.
+    pub code: Code,
+    /// The path of the field in the request, such as `pours[0].ml`.
+    pub field: Option<String>,
+    /// One finished sentence.
+    pub message: String,
+}
+
+impl Failure {
+    /// A failure that no single field explains.
+    pub fn new(code: Code, message: impl Into<String>) -> Self {
+        Self {
+            code,
+            field: None,
+            message: message.into(),
+        }
+    }
+
+    /// A refused field with its sentence.
+    pub fn invalid(field: &str, message: impl Into<String>) -> Self {
+        Self {
+            code: Code::Invalid,
+            field: Some(field.to_owned()),
+            message: message.into(),
+        }
+    }
+
+    /// A thing that is not there.
+    pub fn not_found(field: &str, message: impl Into<String>) -> Self {
+        Self {
+            code: Code::NotFound,
+            field: Some(field.to_owned()),
+            message: message.into(),
+        }
+    }
+
+    /// The same failure, laid at the door of `field` unless one was named already.
+    pub fn at(mut self, field: &str) -> Self {
+        self.field.get_or_insert_with(|| field.to_owned());
+        self
+    }
+
+    /// The same failure with `prefix` before the path of its field.
+    pub fn within(mut self, prefix: &str) -> Self {
+        self.field = Some(match self.field.take() {
+            Some(field) => format!("{prefix}.{field}"),
+            None => prefix.to_owned(),
+        });
+        self
+    }
+}
+
+/// Names the field that a refusal of an inner crate belongs to.
+pub(crate) trait At<T> {
+    /// Turns the error into a [`Failure`] of `field`.
+    fn at(self, field: &str) -> Result<T, Failure>;
+}
+
+impl<T, E: Into<Failure>> At<T> for Result<T, E> {
+    fn at(self, field: &str) -> Result<T, Failure> {
+        self.map_err(|error| error.into().at(field))
+    }
+}
+
+impl From<OutOfRange> for Failure {
+    fn from(error: OutOfRange) -> Self {
+        Self::new(Code::Invalid, words::sentence(&error.to_string()))
+    }
+}
+
+impl From<serde_path_to_error::Error<serde_json::Error>> for Failure {
+    fn from(error: serde_path_to_error::Error<serde_json::Error>) -> Self {
+        let path = error.path().to_string();
+        words::refused_json(&path, error.inner())
+    }
+}

@@ -1,0 +1,5 @@
+//! What was picked: `harvest.*`.
+
+mod wire;
+
+pub use wire::*;

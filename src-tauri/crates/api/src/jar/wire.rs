@@ -1,0 +1,213 @@
+//! Requests and replies of `lot.list`, `preparation.list` and the jars on the shelf.
+
+use serde::{Deserialize, Serialize};
+
+use super::proposal::{Composition, Keeping, PourLine};
+use crate::mixture::Liquid;
+use crate::wire::{Changed, Interval, Lot, Note, PlantState, Status, bare_request};
+
+/// Lots with grams left.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct ListLots {
+    pub herb: Option<String>,
+    pub state: Option<PlantState>,
+}
+
+/// A lot that can go into a jar.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct LotLine {
+    pub lot: Lot,
+    pub code: String,
+    pub herb: String,
+    pub common: String,
+    pub part: String,
+    pub state: PlantState,
+    pub left_g: f64,
+    pub moisture_wet_percent: Interval,
+    pub picked_at: String,
+    pub bed: Option<String>,
+    pub photo: Option<String>,
+}
+
+/// The answer to [`ListLots`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Lots {
+    pub lots: Vec<LotLine>,
+}
+
+bare_request!(
+    /// What a herb can become.
+    ListPreparations
+);
+
+/// A kind of preparation.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct PreparationLine {
+    pub key: String,
+    pub name: String,
+    pub fresh: bool,
+    pub dried: bool,
+    pub liquids: Vec<String>,
+    pub summary: String,
+}
+
+/// The answer to [`ListPreparations`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Preparations {
+    pub preparations: Vec<PreparationLine>,
+}
+
+/// The composition was poured.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct PourJar {
+    pub composition: Composition,
+    pub name: Option<String>,
+    pub poured_at: Option<String>,
+    pub place: Option<String>,
+    pub note: Option<String>,
+    pub shake: Option<bool>,
+}
+
+/// Jars, what is due first.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct ListJars {
+    pub state: Option<JarState>,
+}
+
+/// One jar.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ShowJar {
+    pub id: String,
+}
+
+/// A change to a jar's name, place or note; what is left out stays.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct CorrectJar {
+    pub id: String,
+    pub name: Option<String>,
+    pub place: Option<String>,
+    pub note: Option<String>,
+}
+
+/// A batch failed.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct FailJar {
+    pub id: String,
+    pub reason: String,
+}
+
+/// Where a jar stands.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum JarState {
+    Steeping,
+    Due,
+    Strained,
+    Failed,
+}
+
+/// A jar in a list.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JarCard {
+    pub id: String,
+    pub code: String,
+    pub name: String,
+    pub preparation: String,
+    pub preparation_name: String,
+    pub herbs: Vec<String>,
+    pub poured_at: String,
+    pub day: u32,
+    pub due_from: String,
+    pub due_to: String,
+    pub state: JarState,
+    pub strength_percent_vol: Interval,
+    pub glycerol_percent_mass: Interval,
+    pub poured_ml: f64,
+    pub place: Option<String>,
+}
+
+/// A plant as it went into the jar, with the chain back to its bed.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JarPlant {
+    pub lot: Option<Lot>,
+    pub herb: String,
+    pub common: String,
+    pub part: String,
+    pub state: PlantState,
+    pub mass_g: f64,
+    pub moisture_wet_percent: Interval,
+    pub code: Option<String>,
+    pub harvest: Option<String>,
+    pub bed: Option<String>,
+    pub picked_at: Option<String>,
+}
+
+/// A step of the work that follows.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Step {
+    pub title: String,
+    pub text: String,
+    pub source: Option<String>,
+    pub status: Status,
+}
+
+/// A jar with its recipe as poured.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JarPage {
+    #[serde(flatten)]
+    pub card: JarCard,
+    pub pours: Vec<PourLine>,
+    pub plants: Vec<JarPlant>,
+    pub ratio_ml_per_g: f64,
+    pub liquid: Liquid,
+    pub keeping: Keeping,
+    pub cautions: Vec<Note>,
+    pub reasons: Vec<Note>,
+    pub steps: Vec<Step>,
+    pub note: Option<String>,
+    pub failed_because: Option<String>,
+}
+
+/// The answer to [`ListJars`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Jars {
+    pub jars: Vec<JarCard>,
+}
+
+/// The answer to [`ShowJar`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JarShown {
+    pub jar: JarPage,
+}
+
+/// A jar was written.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JarWritten {
+    #[serde(flatten)]
+    pub done: Changed,
+    pub jar: JarPage,
+}

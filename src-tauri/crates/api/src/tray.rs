@@ -1,0 +1,5 @@
+//! The drying rack: `tray.*`, `weighing.*`.
+
+mod wire;
+
+pub use wire::*;

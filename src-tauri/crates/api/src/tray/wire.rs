@@ -1,0 +1,194 @@
+//! Requests and replies of `tray.*` and `weighing.*`.
+
+use serde::{Deserialize, Serialize};
+
+use crate::drying::OvenSample;
+use crate::wire::{Air, Changed, Interval, Note, bare_request};
+
+/// Part of a harvest goes onto a tray.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct StartTray {
+    pub harvest: String,
+    pub mass_g: f64,
+    pub name: Option<String>,
+    pub tare_g: Option<f64>,
+    pub started_at: Option<String>,
+    pub air: Option<Air>,
+}
+
+/// A tray was weighed as it stands.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct WeighTray {
+    pub tray: String,
+    pub gross_g: f64,
+    pub at: Option<String>,
+    pub air: Option<Air>,
+    pub confirm_odd: Option<bool>,
+}
+
+/// The run ends; what lies on the tray becomes a dried lot.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct TakeDownTray {
+    pub tray: String,
+    pub gross_g: Option<f64>,
+    pub at: Option<String>,
+}
+
+/// A change to a tray; what is left out stays.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct CorrectTray {
+    pub tray: String,
+    pub name: Option<String>,
+    pub tare_g: Option<f64>,
+    pub note: Option<String>,
+}
+
+/// A change to a weigh-in; what is left out stays.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct CorrectWeighing {
+    pub id: String,
+    pub gross_g: Option<f64>,
+    pub at: Option<String>,
+}
+
+/// A weigh-in was a mistake.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct StrikeWeighing {
+    pub id: String,
+}
+
+/// A sample of the lot was dried to constant weight.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct SampleTray {
+    pub tray: String,
+    pub fresh_g: f64,
+    pub dry_g: f64,
+    pub scale_step_g: Option<f64>,
+}
+
+bare_request!(
+    /// Trays on the rack, forgotten ones first, then dried lots with grams left.
+    ListTrays
+);
+
+/// One tray.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ShowTray {
+    pub id: String,
+}
+
+/// Whether the run goes on.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum TrayState {
+    Drying,
+    Dry,
+}
+
+/// A tray in a list.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct TrayCard {
+    pub id: String,
+    pub code: String,
+    pub name: String,
+    pub harvest: String,
+    pub herb: String,
+    pub common: String,
+    pub part: String,
+    pub photo: Option<String>,
+    pub started_at: String,
+    pub days: u32,
+    pub fresh_mass_g: f64,
+    pub tare_g: f64,
+    pub mass_now_g: f64,
+    pub last_weighed_at: Option<String>,
+    pub state: TrayState,
+    pub taken_down_at: Option<String>,
+    pub dried_left_g: Option<f64>,
+    pub moisture_now_wet_percent: Option<Interval>,
+    pub target_mass_g: Interval,
+    pub stop_gross_g: Interval,
+    pub hours_left: Option<Interval>,
+    pub is_dry: bool,
+    pub forgotten: bool,
+    pub says: String,
+}
+
+/// A weigh-in of a tray.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct WeighingLine {
+    pub id: String,
+    pub at: String,
+    pub hours: f64,
+    pub gross_g: f64,
+    pub mass_g: f64,
+    pub odd: bool,
+}
+
+/// A point of the drying curve with its band.
+#[derive(Debug, Clone, Copy, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct CurvePoint {
+    pub hours: f64,
+    pub low_g: f64,
+    pub value_g: f64,
+    pub high_g: f64,
+}
+
+/// A tray with its weigh-ins and its forecast.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct TrayPage {
+    #[serde(flatten)]
+    pub card: TrayCard,
+    pub dry_matter_g: Interval,
+    pub basis: String,
+    pub notes: Vec<Note>,
+    pub weighings: Vec<WeighingLine>,
+    pub curve: Vec<CurvePoint>,
+    pub note: Option<String>,
+    pub sample: Option<OvenSample>,
+    pub air_limit_wet_percent: Option<Interval>,
+}
+
+/// The answer to [`ListTrays`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Trays {
+    pub trays: Vec<TrayCard>,
+}
+
+/// The answer to [`ShowTray`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct TrayShown {
+    pub tray: TrayPage,
+}
+
+/// A tray was written.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct TrayWritten {
+    #[serde(flatten)]
+    pub done: Changed,
+    pub tray: TrayPage,
+}

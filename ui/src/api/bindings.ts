@@ -1,0 +1,744 @@
+// Written by `cargo dev bindings` from the core's own types; a test holds it to them.
+
+/**
+ * What this journal holds.
+ */
+export type AboutJournal = Record<symbol, never>;
+
+/**
+ * A new bed.
+ */
+export type AddBed = { name: string, wild?: boolean, area_m2?: number, note?: string, };
+
+/**
+ * A herb that the book does not have.
+ */
+export type AddHerb = { common: string, latin?: string, parts: Array<string>, note?: string, };
+
+/**
+ * A bottle was bought.
+ */
+export type AddSupply = { name: string, item: StockItem, size_ml: number, price?: number, currency?: string, bought_on?: string, best_before?: string, };
+
+/**
+ * The air of a drying room.
+ */
+export type Air = { temperature_c: number, relative_humidity_percent: number, };
+
+/**
+ * What an estimate rests on.
+ */
+export type Basis = "table" | "own batches" | "weigh-ins" | "sample";
+
+/**
+ * A bed of the garden, or a wild place.
+ */
+export type Bed = { id: string, name: string, wild: boolean, area_m2: number | null, note: string | null, };
+
+/**
+ * A bed was written.
+ */
+export type BedWritten = { bed: Bed, deed: string, changed: Array<Noun>, };
+
+/**
+ * The answer to [`ListBeds`].
+ */
+export type Beds = { beds: Array<Bed>, };
+
+/**
+ * Part of a harvest was thrown away.
+ */
+export type BinHarvest = { id: string, mass_g: number, reason?: string, };
+
+/**
+ * Grams of the harvest that were thrown away.
+ */
+export type Binned = { id: string, mass_g: number, reason: string | null, at: string, };
+
+/**
+ * A change to the settings; what is left out stays.
+ */
+export type ChangeSettings = { units?: Units, scheme?: Scheme, cautions_seen?: boolean, };
+
+/**
+ * Why a command failed, as far as a page acts on it.
+ */
+export type Code = "unknown_command" | "invalid" | "not_found" | "confirm_look_alike" | "confirm_odd" | "not_enough" | "storage";
+
+/**
+ * What the maker has chosen so far.
+ */
+export type Composition = { preparation: string, plants: Array<Plant>, stock: Array<StockItem>, ratio_ml_per_g?: number, jar_ml?: number, strength_percent_vol?: number, glycerin_percent_vol?: number, fortify_percent_vol?: number, temperature_c?: number, };
+
+/**
+ * A figure that can be moved: where it stands, how far it goes, what is usual and why.
+ */
+export type Control = { value: number, low: number, high: number, step: number, usual: number, because: string, status: Status, };
+
+/**
+ * What can be moved in this preparation.
+ */
+export type Controls = { ratio_ml_per_g: Control, strength_percent_vol: Control | null, glycerin_percent_vol: Control | null, fortify_percent_vol: Control | null, };
+
+/**
+ * A change to a bed; what is left out stays.
+ */
+export type CorrectBed = { id: string, name?: string, wild?: boolean, area_m2?: number, note?: string, };
+
+/**
+ * A change to a harvest; what is left out stays, an empty text is cleared.
+ */
+export type CorrectHarvest = { id: string, herb?: string, part?: string, gross_g?: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface?: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, };
+
+/**
+ * A change to a herb of the maker's own.
+ */
+export type CorrectHerb = { key: string, common?: string, latin?: string, parts?: Array<string>, note?: string, };
+
+/**
+ * A change to a jar's name, place or note; what is left out stays.
+ */
+export type CorrectJar = { id: string, name?: string, place?: string, note?: string, };
+
+/**
+ * A change to a bottle; what is left out stays.
+ */
+export type CorrectSupply = { id: string, name?: string, item?: StockItem, size_ml?: number, price?: number, currency?: string, bought_on?: string, best_before?: string, };
+
+/**
+ * A change to a tray; what is left out stays.
+ */
+export type CorrectTray = { tray: string, name?: string, tare_g?: number, note?: string, };
+
+/**
+ * A change to a weigh-in; what is left out stays.
+ */
+export type CorrectWeighing = { id: string, gross_g?: number, at?: string, };
+
+/**
+ * A point of the drying curve with its band.
+ */
+export type CurvePoint = { hours: number, low_g: number, value_g: number, high_g: number, };
+
+/**
+ * A span of days.
+ */
+export type Days = { low: number, high: number, };
+
+/**
+ * One deed.
+ */
+export type DeedLine = { deed: string, at: string, text: string, undone: boolean, };
+
+/**
+ * A deed was taken back.
+ */
+export type DeedUndone = { undone: string, deed: string, changed: Array<Noun>, };
+
+/**
+ * The answer to [`ListDeeds`].
+ */
+export type Deeds = { deeds: Array<DeedLine>, };
+
+/**
+ * What is this liquid?
+ */
+export type DescribeMixture = { pours: Array<Pour>, plants?: Array<WetPlant>, temperature_c?: number, };
+
+/**
+ * What is known of the dry matter before anything was weighed: a log-normal.
+ */
+export type DryMatterPrior = { ln_dry_matter_fraction_mean: number, ln_dry_matter_fraction_sd: number, };
+
+/**
+ * The dry weight to expect, with its reason.
+ */
+export type DryWeight = { dry_mass_g: Interval, water_wet_percent: Interval, basis: Basis, reason: string, status: Status, notes: Array<Note>, };
+
+/**
+ * The answer to [`EstimateDrying`].
+ */
+export type DryingEstimated = { dry_matter_g: Interval, target_mass_g: Interval, moisture_now_wet_percent: Interval | null, hours_left: Interval | null, is_dry: boolean, basis: Basis, notes: Array<Note>, };
+
+/**
+ * A drying run as figures.
+ */
+export type EstimateDrying = { herb?: string, part?: string, prior?: DryMatterPrior, fresh_mass_g: number, scale_step_g?: number, target_moisture_wet_percent?: number, weighings?: Array<WeighingFigure>, own_dry_matter_fractions?: Array<number>, sample?: OvenSample, air?: Air, };
+
+/**
+ * What will this weigh dry?
+ */
+export type EstimateHarvest = { herb: string, part: string, fresh_mass_g: number, surface_wet?: boolean, };
+
+/**
+ * One labelled statement about a herb.
+ */
+export type Fact = { label: string, value: string, source: string | null, status: Status, };
+
+/**
+ * A batch failed.
+ */
+export type FailJar = { id: string, reason: string, };
+
+/**
+ * A refusal in the maker's words.
+ */
+export type Failure = { 
+/**
+ * What a page may act on.
+ */
+code: Code, 
+/**
+ * The path of the field in the request, such as `pours[0].ml`.
+ */
+field: string | null, 
+/**
+ * One finished sentence.
+ */
+message: string, };
+
+/**
+ * A limit that the liquid was held against.
+ */
+export type GateLine = { gate: string, limit: number, predicted: Interval, unit: string, margin: number, decided: boolean, source: string | null, status: Status, };
+
+/**
+ * A harvest in a list.
+ */
+export type HarvestCard = { id: string, code: string, herb: string, common: string, latin: string | null, part: string, picked_at: string, fresh_mass_g: number, bed: Bed | null, photo: string | null, state: HarvestState, fresh_left_g: number, };
+
+/**
+ * A harvest with everything that came of it.
+ */
+export type HarvestPage = { gross_g: number, tare_g: number, stage: string | null, surface: Surface, note: string | null, place: Place | null, time_from: TimeFrom, photos: Array<PhotoCard>, estimate: DryWeight, trays: Array<TrayCard>, jars: Array<IntoJar>, binned: Array<Binned>, id: string, code: string, herb: string, common: string, latin: string | null, part: string, picked_at: string, fresh_mass_g: number, bed: Bed | null, photo: string | null, state: HarvestState, fresh_left_g: number, };
+
+/**
+ * The answer to [`ShowHarvest`].
+ */
+export type HarvestShown = { harvest: HarvestPage, };
+
+/**
+ * Where a harvest stands.
+ */
+export type HarvestState = "fresh" | "on the rack" | "dry" | "used up";
+
+/**
+ * A harvest was written.
+ */
+export type HarvestWritten = { harvest: HarvestPage, deed: string, changed: Array<Noun>, };
+
+/**
+ * The answer to [`ListHarvests`].
+ */
+export type Harvests = { harvests: Array<HarvestCard>, more: boolean, };
+
+/**
+ * A herb in a list.
+ */
+export type HerbLine = { key: string, common: string, latin: string | null, parts: Array<string>, own: boolean, last_picked_at: string | null, look_alike: boolean, };
+
+/**
+ * The answer to [`ShowHerb`].
+ */
+export type HerbPage = { herb: HerbLine, facts: Array<Fact>, cautions: Array<Note>, look_alikes: Array<LookAlike>, water: Array<PartWater>, own_ratios: Array<OwnRatio>, };
+
+/**
+ * A herb was written.
+ */
+export type HerbWritten = { herb: HerbLine, deed: string, changed: Array<Noun>, };
+
+/**
+ * The answer to [`ListHerbs`].
+ */
+export type Herbs = { herbs: Array<HerbLine>, };
+
+/**
+ * The kinds of liquid (and sugar) that are poured.
+ */
+export type IngredientKind = "water" | "spirit" | "glycerin" | "vinegar" | "wine" | "sugar" | "syrup" | "honey" | "juice" | "oil";
+
+/**
+ * A value with its 90 % interval; both ends are the value where nothing is uncertain.
+ */
+export type Interval = { low: number, value: number, high: number, };
+
+/**
+ * Grams of the harvest that went into a jar.
+ */
+export type IntoJar = { jar: string, code: string, name: string, mass_g: number, state: PlantState, };
+
+/**
+ * A jar in a list.
+ */
+export type JarCard = { id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, };
+
+/**
+ * A jar with its recipe as poured.
+ */
+export type JarPage = { pours: Array<PourLine>, plants: Array<JarPlant>, ratio_ml_per_g: number, liquid: Liquid, keeping: Keeping, cautions: Array<Note>, reasons: Array<Note>, steps: Array<Step>, note: string | null, failed_because: string | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, };
+
+/**
+ * A plant as it went into the jar, with the chain back to its bed.
+ */
+export type JarPlant = { lot: Lot | null, herb: string, common: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent: Interval, code: string | null, harvest: string | null, bed: string | null, picked_at: string | null, };
+
+/**
+ * Whether it fits the jar.
+ */
+export type JarRoom = { needed_ml: Interval, jar_ml: number | null, fits: boolean | null, largest_mass_g: number | null, };
+
+/**
+ * The answer to [`ShowJar`].
+ */
+export type JarShown = { jar: JarPage, };
+
+/**
+ * Where a jar stands.
+ */
+export type JarState = "steeping" | "due" | "strained" | "failed";
+
+/**
+ * A jar was written.
+ */
+export type JarWritten = { jar: JarPage, deed: string, changed: Array<Noun>, };
+
+/**
+ * The answer to [`ListJars`].
+ */
+export type Jars = { jars: Array<JarCard>, };
+
+/**
+ * The answer to [`AboutJournal`].
+ */
+export type JournalAbout = { harvests: number, trays: number, jars: number, photos: number, demo: boolean, version: string, cautions: Array<Note>, };
+
+/**
+ * The keeping verdict with its reasons.
+ */
+export type Keeping = { verdict: Verdict, text: string, gates: Array<GateLine>, };
+
+/**
+ * A liquid with the plants' water in it.
+ */
+export type Liquid = { mass_g: Interval, volume_ml: Interval, density_kg_m3: Interval, contraction_ml: Interval, strength_percent_vol: Interval, us_proof: Interval, ethanol_percent_mass: Interval, ethanol_g: Interval, glycerol_percent_mass: Interval, glycerol_percent_vol: Interval, sugar_percent_mass: Interval, acidity_g_per_100ml: Interval, acid_ph: Interval | null, water_activity: WaterActivity, };
+
+/**
+ * Every bed.
+ */
+export type ListBeds = Record<symbol, never>;
+
+/**
+ * The latest deeds, newest first.
+ */
+export type ListDeeds = { limit?: number, };
+
+/**
+ * Harvests, the latest first; `before` is the id of the last one seen.
+ */
+export type ListHarvests = { before?: string, limit?: number, herb?: string, bed?: string, };
+
+/**
+ * Every herb, the maker's recent ones first.
+ */
+export type ListHerbs = Record<symbol, never>;
+
+/**
+ * Jars, what is due first.
+ */
+export type ListJars = { state?: JarState, };
+
+/**
+ * Lots with grams left.
+ */
+export type ListLots = { herb?: string, state?: PlantState, };
+
+/**
+ * What a herb can become.
+ */
+export type ListPreparations = Record<symbol, never>;
+
+/**
+ * Everything on the shelf that can be poured.
+ */
+export type ListSupplies = Record<symbol, never>;
+
+/**
+ * Trays on the rack, forgotten ones first, then dried lots with grams left.
+ */
+export type ListTrays = Record<symbol, never>;
+
+/**
+ * A poisonous plant that is taken for the herb.
+ */
+export type LookAlike = { name: string, why: string, tell_apart: string, source: string | null, status: Status, };
+
+/**
+ * Fresh grams come from a harvest, dried grams from a tray that was taken down.
+ */
+export type Lot = { kind: LotKind, id: string, };
+
+/**
+ * Where a lot lies.
+ */
+export type LotKind = "harvest" | "tray";
+
+/**
+ * A lot that can go into a jar.
+ */
+export type LotLine = { lot: Lot, code: string, herb: string, common: string, part: string, state: PlantState, left_g: number, moisture_wet_percent: Interval, picked_at: string, bed: string | null, photo: string | null, };
+
+/**
+ * The answer to [`ListLots`].
+ */
+export type Lots = { lots: Array<LotLine>, };
+
+/**
+ * How much of one item of the stock.
+ */
+export type Measure = { index: number, ml: number, g: number, };
+
+/**
+ * The answer to [`DescribeMixture`].
+ */
+export type MixtureDescribed = { liquid: Liquid, notes: Array<Note>, };
+
+/**
+ * The answer to [`ReachMixture`].
+ */
+export type MixtureReached = { reached: boolean, pours: Array<Measure>, liquid: Liquid, short_of: Array<Shortfall>, notes: Array<Note>, };
+
+/**
+ * A moisture as one figure or as an interval.
+ */
+export type Moisture = number | Interval;
+
+/**
+ * One finished plain sentence with where it comes from.
+ */
+export type Note = { code: string, text: string, source: string | null, status: Status, };
+
+/**
+ * A kind of thing whose lists and pages a write may have changed.
+ */
+export type Noun = "herb" | "bed" | "harvest" | "photo" | "tray" | "weighing" | "supply" | "jar" | "setting";
+
+/**
+ * A sample of the lot dried to constant weight.
+ */
+export type OvenSample = { fresh_g: number, dry_g: number, };
+
+/**
+ * A fresh to dry ratio of one finished tray.
+ */
+export type OwnRatio = { harvest: string, picked_at: string, bed: string | null, part: string, fresh_mass_g: number, dry_mass_g: number, ratio_fresh_per_dry: number, };
+
+/**
+ * The published water content of one part.
+ */
+export type PartWater = { part: string, water_wet_percent: Interval, ratio_fresh_per_dry: Interval, source: string, status: Status, };
+
+/**
+ * What is known of one photo.
+ */
+export type PhotoCard = { hash: string, name: string | null, width: number | null, height: number | null, has_preview: boolean, taken_at: string | null, zone_known: boolean, place: Place | null, bytes: number, note: string | null, };
+
+/**
+ * The answer to [`TakePhotoChunk`]: the photo once the last piece came.
+ */
+export type PhotoChunkTaken = { taken: PhotoTaken | null, };
+
+/**
+ * A photo was kept.
+ */
+export type PhotoTaken = { photo: PhotoCard, duplicate: boolean, used_in: Array<string>, };
+
+/**
+ * A place on the map, in degrees.
+ */
+export type Place = { lat: number, lon: number, };
+
+/**
+ * A plant that goes into the jar.
+ */
+export type Plant = { lot?: Lot, herb: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent?: Interval, };
+
+/**
+ * A plant of the recipe with the water it brings.
+ */
+export type PlantLine = { lot: Lot | null, herb: string, common: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent: Interval, basis: string, };
+
+/**
+ * Whether the plant goes in as it was picked or after drying.
+ */
+export type PlantState = "fresh" | "dried";
+
+/**
+ * A measured ingredient: exactly one of `g` and `ml` (at 20 °C), and what its kind needs.
+ */
+export type Pour = { kind: IngredientKind, g?: number, ml?: number, strength_percent_vol?: number, purity_percent_mass?: number, acidity_g_per_100ml?: number, sugar_g_per_l?: number, sugar_percent_mass?: number, water_percent_mass?: number, oil?: string, };
+
+/**
+ * The composition was poured.
+ */
+export type PourJar = { composition: Composition, name?: string, poured_at?: string, place?: string, note?: string, shake?: boolean, };
+
+/**
+ * One liquid of the recipe.
+ */
+export type PourLine = { kind: IngredientKind, name: string, ml: number, g: number, supply: string | null, };
+
+/**
+ * A kind of preparation.
+ */
+export type PreparationLine = { key: string, name: string, fresh: boolean, dried: boolean, liquids: Array<string>, summary: string, };
+
+/**
+ * The answer to [`ListPreparations`].
+ */
+export type Preparations = { preparations: Array<PreparationLine>, };
+
+/**
+ * What to pour and what the liquid will be.
+ */
+export type Proposal = { controls: Controls, pours: Array<PourLine>, poured_ml: number, plants: Array<PlantLine>, liquid: Liquid, reached: boolean, short_of: Array<Shortfall>, would_help: Array<Note>, keeping: Keeping, jar: JarRoom, steep_days: Days, cautions: Array<Note>, reasons: Array<Note>, };
+
+/**
+ * How much of each, to end there?
+ */
+export type ReachMixture = { stock: Array<StockItem>, plants?: Array<WetPlant>, targets: Targets, };
+
+/**
+ * Something was picked and weighed.
+ */
+export type RecordHarvest = { herb: string, part: string, gross_g: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, };
+
+/**
+ * A sample of the lot was dried to constant weight.
+ */
+export type SampleTray = { tray: string, fresh_g: number, dry_g: number, scale_step_g?: number, };
+
+/**
+ * Light or dark.
+ */
+export type Scheme = "system" | "light" | "dark";
+
+/**
+ * The settings.
+ */
+export type Settings = { units: Units, scheme: Scheme, cautions_seen: boolean, };
+
+/**
+ * The settings were changed.
+ */
+export type SettingsWritten = { deed: string, changed: Array<Noun>, units: Units, scheme: Scheme, cautions_seen: boolean, };
+
+/**
+ * A target that was missed.
+ */
+export type Shortfall = { target: string, wanted: number, got: number, };
+
+/**
+ * One harvest.
+ */
+export type ShowHarvest = { id: string, };
+
+/**
+ * One herb with what is published and what the maker found.
+ */
+export type ShowHerb = { key: string, };
+
+/**
+ * One jar.
+ */
+export type ShowJar = { id: string, };
+
+/**
+ * The settings as they stand.
+ */
+export type ShowSettings = Record<symbol, never>;
+
+/**
+ * One tray.
+ */
+export type ShowTray = { id: string, };
+
+/**
+ * Part of a harvest goes onto a tray.
+ */
+export type StartTray = { harvest: string, mass_g: number, name?: string, tare_g?: number, started_at?: string, air?: Air, };
+
+/**
+ * How far a statement was checked against a published source.
+ */
+export type Status = "confirmed" | "partly confirmed" | "memory" | "practice" | "proposal" | "computed" | "own";
+
+/**
+ * A step of the work that follows.
+ */
+export type Step = { title: string, text: string, source: string | null, status: Status, };
+
+/**
+ * A liquid at hand, and how much of it may or must be used.
+ */
+export type StockItem = { kind: IngredientKind, strength_percent_vol?: number, purity_percent_mass?: number, acidity_g_per_100ml?: number, sugar_g_per_l?: number, sugar_percent_mass?: number, water_percent_mass?: number, oil?: string, available_ml?: number, exactly_ml?: number, supply?: string, };
+
+/**
+ * A weigh-in was a mistake.
+ */
+export type StrikeWeighing = { id: string, };
+
+/**
+ * The answer to [`ListSupplies`].
+ */
+export type Supplies = { supplies: Array<Supply>, };
+
+/**
+ * A bottle on the shelf.
+ */
+export type Supply = { id: string, name: string, item: StockItem, size_ml: number, left_ml: number, price: number | null, currency: string | null, bought_on: string | null, best_before: string | null, };
+
+/**
+ * A bottle was written.
+ */
+export type SupplyWritten = { supply: Supply, deed: string, changed: Array<Noun>, };
+
+/**
+ * Whether water clung to the plant when it was weighed.
+ */
+export type Surface = "dry" | "dew" | "rain" | "washed";
+
+/**
+ * The run ends; what lies on the tray becomes a dried lot.
+ */
+export type TakeDownTray = { tray: string, gross_g?: number, at?: string, };
+
+/**
+ * A piece of a photo, at most 1 MiB, where the platform carries only text.
+ */
+export type TakePhotoChunk = { upload: string, base64: string, last: boolean, name?: string, };
+
+/**
+ * Where the liquid should end.
+ */
+export type Targets = { strength_percent_vol?: number, glycerol_percent_mass?: number, sugar_percent_mass?: number, acidity_g_per_100ml?: number, volume_ml?: number, poured_ml?: number, };
+
+/**
+ * Where the time of a harvest comes from.
+ */
+export type TimeFrom = "typed" | "photo" | "clock";
+
+/**
+ * A tray in a list.
+ */
+export type TrayCard = { id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, is_dry: boolean, forgotten: boolean, says: string, };
+
+/**
+ * A tray with its weigh-ins and its forecast.
+ */
+export type TrayPage = { dry_matter_g: Interval, basis: string, notes: Array<Note>, weighings: Array<WeighingLine>, curve: Array<CurvePoint>, note: string | null, sample: OvenSample | null, air_limit_wet_percent: Interval | null, id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, is_dry: boolean, forgotten: boolean, says: string, };
+
+/**
+ * The answer to [`ShowTray`].
+ */
+export type TrayShown = { tray: TrayPage, };
+
+/**
+ * Whether the run goes on.
+ */
+export type TrayState = "drying" | "dry";
+
+/**
+ * A tray was written.
+ */
+export type TrayWritten = { tray: TrayPage, deed: string, changed: Array<Noun>, };
+
+/**
+ * The answer to [`ListTrays`].
+ */
+export type Trays = { trays: Array<TrayCard>, };
+
+/**
+ * Takes a deed back; taking back an undo does it again.
+ */
+export type UndoDeed = { deed: string, };
+
+/**
+ * Units on the screens; the journal is metric throughout.
+ */
+export type Units = "metric" | "us";
+
+/**
+ * Whether it keeps.
+ */
+export type Verdict = "keeps" | "keeps cold" | "use now" | "do not make";
+
+/**
+ * Water activity by two mixing rules; keeping goes by the higher.
+ */
+export type WaterActivity = { highest: Interval, by_ross: Interval, by_norrish: Interval, };
+
+/**
+ * A tray was weighed as it stands.
+ */
+export type WeighTray = { tray: string, gross_g: number, at?: string, air?: Air, confirm_odd?: boolean, };
+
+/**
+ * One weigh-in.
+ */
+export type WeighingFigure = { hours: number, mass_g: number, };
+
+/**
+ * A weigh-in of a tray.
+ */
+export type WeighingLine = { id: string, at: string, hours: number, gross_g: number, mass_g: number, odd: boolean, };
+
+/**
+ * A plant as the liquid meets it.
+ */
+export type WetPlant = { mass_g: number, moisture_wet_percent: Moisture, };
+
+/** Every command by its name. */
+export interface Commands {
+  "mixture.describe": { request: DescribeMixture; reply: MixtureDescribed };
+  "mixture.reach": { request: ReachMixture; reply: MixtureReached };
+  "drying.estimate": { request: EstimateDrying; reply: DryingEstimated };
+  "herb.list": { request: ListHerbs; reply: Herbs };
+  "herb.show": { request: ShowHerb; reply: HerbPage };
+  "herb.add": { request: AddHerb; reply: HerbWritten };
+  "herb.correct": { request: CorrectHerb; reply: HerbWritten };
+  "bed.list": { request: ListBeds; reply: Beds };
+  "bed.add": { request: AddBed; reply: BedWritten };
+  "bed.correct": { request: CorrectBed; reply: BedWritten };
+  "harvest.estimate": { request: EstimateHarvest; reply: DryWeight };
+  "harvest.record": { request: RecordHarvest; reply: HarvestWritten };
+  "harvest.correct": { request: CorrectHarvest; reply: HarvestWritten };
+  "harvest.list": { request: ListHarvests; reply: Harvests };
+  "harvest.show": { request: ShowHarvest; reply: HarvestShown };
+  "harvest.bin": { request: BinHarvest; reply: HarvestWritten };
+  "photo.chunk": { request: TakePhotoChunk; reply: PhotoChunkTaken };
+  "tray.start": { request: StartTray; reply: TrayWritten };
+  "tray.weigh": { request: WeighTray; reply: TrayWritten };
+  "tray.take_down": { request: TakeDownTray; reply: TrayWritten };
+  "tray.correct": { request: CorrectTray; reply: TrayWritten };
+  "tray.sample": { request: SampleTray; reply: TrayWritten };
+  "tray.list": { request: ListTrays; reply: Trays };
+  "tray.show": { request: ShowTray; reply: TrayShown };
+  "weighing.correct": { request: CorrectWeighing; reply: TrayWritten };
+  "weighing.strike": { request: StrikeWeighing; reply: TrayWritten };
+  "supply.list": { request: ListSupplies; reply: Supplies };
+  "supply.add": { request: AddSupply; reply: SupplyWritten };
+  "supply.correct": { request: CorrectSupply; reply: SupplyWritten };
+  "lot.list": { request: ListLots; reply: Lots };
+  "preparation.list": { request: ListPreparations; reply: Preparations };
+  "jar.compose": { request: Composition; reply: Proposal };
+  "jar.pour": { request: PourJar; reply: JarWritten };
+  "jar.list": { request: ListJars; reply: Jars };
+  "jar.show": { request: ShowJar; reply: JarShown };
+  "jar.correct": { request: CorrectJar; reply: JarWritten };
+  "jar.fail": { request: FailJar; reply: JarWritten };
+  "deed.undo": { request: UndoDeed; reply: DeedUndone };
+  "deed.list": { request: ListDeeds; reply: Deeds };
+  "setting.show": { request: ShowSettings; reply: Settings };
+  "setting.change": { request: ChangeSettings; reply: SettingsWritten };
+  "journal.about": { request: AboutJournal; reply: JournalAbout };
+}
