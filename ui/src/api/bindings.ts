@@ -699,6 +699,7 @@ export type WetPlant = { mass_g: number, moisture_wet_percent: Moisture, };
 
 /** Every command by its name. */
 export interface Commands {
+  "photo.chunk": { request: TakePhotoChunk; reply: PhotoChunkTaken };
   "mixture.describe": { request: DescribeMixture; reply: MixtureDescribed };
   "mixture.reach": { request: ReachMixture; reply: MixtureReached };
   "drying.estimate": { request: EstimateDrying; reply: DryingEstimated };
@@ -715,7 +716,6 @@ export interface Commands {
   "harvest.list": { request: ListHarvests; reply: Harvests };
   "harvest.show": { request: ShowHarvest; reply: HarvestShown };
   "harvest.bin": { request: BinHarvest; reply: HarvestWritten };
-  "photo.chunk": { request: TakePhotoChunk; reply: PhotoChunkTaken };
   "tray.start": { request: StartTray; reply: TrayWritten };
   "tray.weigh": { request: WeighTray; reply: TrayWritten };
   "tray.take_down": { request: TakeDownTray; reply: TrayWritten };

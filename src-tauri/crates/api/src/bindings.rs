@@ -116,7 +116,6 @@ pub(crate) fn planned(module: &mut Module) {
         "harvest.list": ListHarvests => Harvests;
         "harvest.show": ShowHarvest => HarvestShown;
         "harvest.bin": BinHarvest => HarvestWritten;
-        "photo.chunk": TakePhotoChunk => PhotoChunkTaken;
         "tray.start": StartTray => TrayWritten;
         "tray.weigh": WeighTray => TrayWritten;
         "tray.take_down": TakeDownTray => TrayWritten;

@@ -51,7 +51,7 @@ macro_rules! commands {
     };
 }
 
-commands![];
+commands![crate::photo::TakePhotoChunk,];
 
 fn answer<C: Command>(app: &App, request: &str) -> Result<String, Failure> {
     let mut reader = serde_json::Deserializer::from_str(request);
@@ -62,11 +62,23 @@ fn answer<C: Command>(app: &App, request: &str) -> Result<String, Failure> {
             "The request must be one JSON object and nothing after it.",
         )
     })?;
-    let reply = command.run(app)?;
-    serde_json::to_string(&reply).map_err(|error| {
+    written_down(&command.run(app)?)
+}
+
+/// A reply as JSON.
+pub(crate) fn written_down(reply: &impl Serialize) -> Result<String, Failure> {
+    serde_json::to_string(reply).map_err(|error| {
         Failure::new(
             Code::Storage,
             format!("The reply could not be written down: {error}."),
         )
     })
+}
+
+/// An answer as both hosts carry it: `{"reply": ...}` or `{"failure": ...}`.
+pub fn envelope(answer: Result<String, Failure>) -> String {
+    match answer {
+        Ok(reply) => format!("{{\"reply\":{reply}}}"),
+        Err(failure) => format!("{{\"failure\":{}}}", serde_json::json!(failure)),
+    }
 }

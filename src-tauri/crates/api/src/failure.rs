@@ -106,3 +106,21 @@ impl From<serde_path_to_error::Error<serde_json::Error>> for Failure {
         words::refused_json(&path, error.inner())
     }
 }
+
+impl From<::photo::PhotoError> for Failure {
+    fn from(error: ::photo::PhotoError) -> Self {
+        use ::photo::PhotoError;
+        let code = match &error {
+            PhotoError::Empty | PhotoError::TooLarge | PhotoError::NotAPicture => Code::Invalid,
+            PhotoError::BadHash => Code::NotFound,
+            PhotoError::DiskFull | PhotoError::Disk(_) => Code::Storage,
+        };
+        Self::new(code, error.to_string())
+    }
+}
+
+impl From<journal::Refusal> for Failure {
+    fn from(refusal: journal::Refusal) -> Self {
+        Self::invalid(refusal.field, refusal.message)
+    }
+}

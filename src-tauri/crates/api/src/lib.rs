@@ -27,8 +27,9 @@ mod words;
 
 pub use app::App;
 pub use clock::{Clock, StandingClock, SystemClock};
-pub use command::{Command, call, names};
+pub use command::{Command, call, envelope, names};
 pub use failure::{Code, Failure};
+pub use photo::Picture;
 
 #[cfg(feature = "ts")]
 pub use command::bindings;

@@ -1,9 +1,18 @@
 //! Pictures of what was picked: `photo.*`. Bytes come through the host, not through a command,
 //! except where a platform carries only text (`photo.chunk`).
 
+use std::fs::File;
+use std::io::{Read, Seek};
+
+use ::photo::{Intake, Kind, Taken};
+use base64::Engine as _;
+use base64::engine::general_purpose::STANDARD as BASE64;
+use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 
+use crate::command::written_down;
 use crate::wire::Place;
+use crate::{App, Command, Failure};
 
 /// What is known of one photo.
 #[derive(Debug, Clone, Serialize)]
@@ -46,4 +55,133 @@ pub struct TakePhotoChunk {
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct PhotoChunkTaken {
     pub taken: Option<PhotoTaken>,
+}
+
+/// A picture as a host sends it on.
+#[derive(Debug)]
+pub struct Picture {
+    /// Its bytes.
+    pub file: File,
+    /// Its media type.
+    pub media_type: &'static str,
+}
+
+impl App {
+    /// Keeps a photo that a host streams in; the reply is that of an upload, as JSON.
+    ///
+    /// # Errors
+    /// A [`Failure`] when it is no photo or could not be kept; nothing was kept then.
+    pub fn take_photo(&self, from: impl Read, name: Option<&str>) -> Result<String, Failure> {
+        let intake = self.photos.take_in(from)?;
+        written_down(&self.photo_taken(intake, name)?)
+    }
+
+    /// The original of a photo; `None` when there is none of this name.
+    ///
+    /// # Errors
+    /// A [`Failure`] when `hash` is no name of a photo or the file cannot be read.
+    pub fn original(&self, hash: &str) -> Result<Option<Picture>, Failure> {
+        let Some(mut file) = self.photos.original(&hash.parse()?)? else {
+            return Ok(None);
+        };
+        let mut head = [0; 64];
+        let length = file
+            .read(&mut head)
+            .and_then(|length| file.rewind().map(|()| length));
+        let length = length.map_err(::photo::PhotoError::from)?;
+        let media_type =
+            Kind::of(&head[..length]).map_or("application/octet-stream", Kind::media_type);
+        Ok(Some(Picture { file, media_type }))
+    }
+
+    /// The upright preview of a photo; `None` when there is none.
+    ///
+    /// # Errors
+    /// A [`Failure`] when `hash` is no name of a photo or the file cannot be read.
+    pub fn thumb(&self, hash: &str) -> Result<Option<Picture>, Failure> {
+        let file = self.photos.thumb(&hash.parse()?)?;
+        Ok(file.map(|file| Picture {
+            file,
+            media_type: "image/jpeg",
+        }))
+    }
+
+    fn photo_taken(&self, intake: Intake, name: Option<&str>) -> Result<PhotoTaken, Failure> {
+        let Intake { photo, duplicate } = intake;
+        let card = PhotoCard {
+            hash: photo.hash.to_string(),
+            name: name.map(str::to_owned),
+            width: photo.width,
+            height: photo.height,
+            has_preview: photo.preview.exists(),
+            taken_at: photo.taken.map(|taken| self.moment(taken).to_rfc3339()),
+            zone_known: photo.taken.is_some_and(|taken| taken.offset.is_some()),
+            place: photo.place.map(|place| Place {
+                lat: place.lat,
+                lon: place.lon,
+            }),
+            bytes: photo.bytes,
+            note: photo.note(),
+        };
+        Ok(PhotoTaken {
+            photo: card,
+            duplicate,
+            used_in: Vec::new(),
+        })
+    }
+
+    /// A photo without a zone was taken where the phone is now, as far as anyone knows.
+    fn moment(&self, taken: Taken) -> DateTime<FixedOffset> {
+        let offset = taken.offset.unwrap_or_else(|| *self.clock.now().offset());
+        taken
+            .local
+            .and_local_timezone(offset)
+            .single()
+            .unwrap_or_else(|| self.clock.now())
+    }
+}
+
+/// A chunk carries at most 1 MiB, which is this long in base64.
+const LONGEST_CHUNK: usize = 1024 * 1024 / 3 * 4 + 4;
+/// More uploads under way than any page begins are left over from pages that are gone.
+const MOST_UPLOADS: usize = 8;
+
+impl Command for TakePhotoChunk {
+    const NAME: &'static str = "photo.chunk";
+    type Reply = PhotoChunkTaken;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        if self.upload.is_empty() || self.upload.len() > 64 {
+            return Err(Failure::invalid(
+                "upload",
+                "The upload is named by 1 to 64 characters.",
+            ));
+        }
+        if self.base64.len() > LONGEST_CHUNK {
+            return Err(Failure::invalid(
+                "base64",
+                "A piece of a photo may be at most 1 MiB long.",
+            ));
+        }
+        let bytes = BASE64
+            .decode(&self.base64)
+            .map_err(|_| Failure::invalid("base64", "This piece of a photo is not base64 text."))?;
+        // Taken out while it is written to, so that a slow disk holds up no other upload.
+        let begun = app.uploads().remove(&self.upload);
+        let mut upload = match begun {
+            Some(upload) => upload,
+            None => app.photos.begin()?,
+        };
+        upload.write(&bytes)?;
+        if self.last {
+            let taken = app.photo_taken(upload.finish()?, self.name.as_deref())?;
+            return Ok(PhotoChunkTaken { taken: Some(taken) });
+        }
+        let mut uploads = app.uploads();
+        uploads.insert(self.upload, upload);
+        if uploads.len() > MOST_UPLOADS {
+            uploads.pop_first();
+        }
+        Ok(PhotoChunkTaken { taken: None })
+    }
 }

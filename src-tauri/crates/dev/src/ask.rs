@@ -1,6 +1,7 @@
 //! `cargo dev ask`: questions as JSON lines in, answers as JSON lines out.
 
 use std::io::{BufRead, BufWriter, Write, stdin, stdout};
+use std::path::Path;
 use std::process::ExitCode;
 
 use api::{App, Code, Failure, SystemClock};
@@ -9,6 +10,7 @@ use serde_json::value::RawValue;
 
 use crate::failed;
 use crate::flags::Flags;
+use crate::opened::Journal;
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -24,15 +26,19 @@ pub fn main(args: &[String]) -> ExitCode {
         Ok(flags) => flags,
         Err(why) => return failed(why),
     };
-    let _ = flags.value("--journal");
-    let app = App::new(SystemClock);
+    let journal = flags.value("--journal").map(Path::new);
+    let journal = match Journal::open(journal, Box::new(SystemClock)) {
+        Ok(journal) => journal,
+        Err(why) => return failed(why),
+    };
+    let app = &journal.app;
     let mut out = BufWriter::new(stdout().lock());
     for line in stdin().lock().lines() {
         let done = line.and_then(|line| {
             if line.trim().is_empty() {
                 Ok(())
             } else {
-                writeln!(out, "{}", answer(&app, &line))
+                writeln!(out, "{}", answer(app, &line))
             }
         });
         if let Err(error) = done {
@@ -61,8 +67,5 @@ pub fn answer(app: &App, line: &str) -> String {
                 question.request.map_or("{}", RawValue::get),
             )
         });
-    match replied {
-        Ok(reply) => format!("{{\"reply\":{reply}}}"),
-        Err(failure) => format!("{{\"failure\":{}}}", serde_json::json!(failure)),
-    }
+    api::envelope(replied)
 }

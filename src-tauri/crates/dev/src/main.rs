@@ -4,14 +4,25 @@
 
 mod ask;
 mod bindings;
+mod check;
+mod check_phones;
 mod flags;
+mod install;
+mod opened;
+mod process;
+mod run;
+mod serve;
 
 use std::process::ExitCode;
 
 const USAGE: &str = "\
 cargo dev <what>
 
+  run [--empty]                      opens the app on a journal of its own
+  check [--quick] [--only STEP]      checks everything, exactly as CI does
   ask [--journal DIR]                answers a JSON question a line from standard input
+  serve [--journal DIR] [--port N] [--demo] [--now TIME]
+                                     the page in an ordinary browser, on 127.0.0.1 alone
   bindings [--check]                 writes (or compares) the TypeScript of the commands
 ";
 
@@ -22,6 +33,9 @@ fn main() -> ExitCode {
     match what.as_str() {
         "ask" => ask::main(&args),
         "bindings" => bindings::main(&args),
+        "check" => check::main(&args),
+        "run" => run::main(&args),
+        "serve" => serve::main(&args),
         _ => {
             eprint!("{USAGE}");
             ExitCode::from(2)

@@ -1,0 +1,89 @@
+//! The built page as files, with their types and what the page may reach.
+
+use std::fs::File;
+use std::path::{Component, Path};
+
+use tiny_http::{Response, ResponseBox};
+
+use super::{field, plain};
+
+/// The same refusals as the window of the app has, so that both hosts break alike.
+const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; \
+    img-src 'self' blob:; connect-src 'self'; manifest-src 'self'; base-uri 'none'; \
+    form-action 'none'; frame-ancestors 'none'";
+
+/// A file below `dist`; a path without an ending is the page itself.
+pub fn file(dist: &Path, path: &str) -> ResponseBox {
+    let wanted = Path::new(path.trim_start_matches('/'));
+    if !wanted.components().all(|part| matches!(part, Component::Normal(_))) {
+        return plain(404, "There is no such file.");
+    }
+    let ending = wanted.extension().and_then(|ending| ending.to_str());
+    let (found, ending) = match ending {
+        Some(ending) => (dist.join(wanted), ending),
+        None => (dist.join("index.html"), "html"),
+    };
+    match File::open(&found) {
+        Ok(file) => Response::from_file(file)
+            .with_header(field("Content-Type", media_type(ending)))
+            .with_header(field("Content-Security-Policy", POLICY))
+            .with_header(field("X-Content-Type-Options", "nosniff"))
+            .with_header(field("Referrer-Policy", "no-referrer"))
+            .with_header(field("Cache-Control", "no-cache"))
+            .boxed(),
+        Err(_) if ending == "html" => plain(404, "The page is not built; run `npm run build` in ui."),
+        Err(_) => plain(404, "There is no such file."),
+    }
+}
+
+fn media_type(ending: &str) -> &'static str {
+    match ending {
+        "html" => "text/html; charset=utf-8",
+        "js" => "text/javascript; charset=utf-8",
+        "css" => "text/css; charset=utf-8",
+        "svg" => "image/svg+xml",
+        "png" => "image/png",
+        "jpg" => "image/jpeg",
+        "webp" => "image/webp",
+        "ico" => "image/x-icon",
+        "woff2" => "font/woff2",
+        "json" | "map" => "application/json",
+        "webmanifest" => "application/manifest+json",
+        "txt" => "text/plain; charset=utf-8",
+        _ => "application/octet-stream",
+    }
+}
+
+/// The value of `name` in a query string, percent-decoded.
+pub fn query_value(query: &str, name: &str) -> Option<String> {
+    let raw = query.split('&').find_map(|pair| pair.strip_prefix(name)?.strip_prefix('='))?;
+    let mut bytes = Vec::with_capacity(raw.len());
+    let mut rest = raw.as_bytes();
+    while let [first, tail @ ..] = rest {
+        rest = tail;
+        bytes.push(match (first, tail) {
+            (b'+', _) => b' ',
+            (b'%', [high, low, after @ ..]) => {
+                let digits = [*high, *low];
+                let digits = std::str::from_utf8(&digits).ok()?;
+                rest = after;
+                u8::from_str_radix(digits, 16).ok()?
+            }
+            _ => *first,
+        });
+    }
+    String::from_utf8(bytes).ok()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_file_name_survives_the_query_string() {
+        let query = "x=1&name=Melisse%20%C3%BC%2B.jpg";
+        assert_eq!(query_value(query, "name").as_deref(), Some("Melisse ü+.jpg"));
+        assert_eq!(query_value("name=%zz", "name"), None);
+        assert_eq!(query_value("rename=x", "name"), None);
+    }
+}
