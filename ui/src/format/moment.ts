@@ -1,0 +1,46 @@
+import { locale } from "../words";
+
+const day = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short" });
+const dayOfYear = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", year: "numeric" });
+const weekday = new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long" });
+const month = new Intl.DateTimeFormat(locale, { month: "long", year: "numeric" });
+const clock = new Intl.DateTimeFormat(locale, { hour: "numeric", minute: "2-digit" });
+
+// A bare date is a calendar day, not midnight in Greenwich.
+function moment(text: string): Date {
+  return new Date(/^\d{4}-\d\d-\d\d$/.test(text) ? `${text}T12:00:00` : text);
+}
+
+/** "5 Jun", with the year when it is not this one. */
+export function shortDay(text: string): string {
+  const at = moment(text);
+  return (at.getFullYear() === new Date().getFullYear() ? day : dayOfYear).format(at);
+}
+
+export function longDay(at: Date): string {
+  return weekday.format(at);
+}
+
+export function monthOf(text: string): string {
+  return month.format(moment(text));
+}
+
+/** "5 Jun, 09:40". */
+export function dayAndTime(text: string): string {
+  return `${shortDay(text)}, ${clock.format(moment(text))}`;
+}
+
+/** What `<input type="datetime-local">` wants, in local time. */
+export function fieldMoment(at: Date): string {
+  const two = (n: number) => String(n).padStart(2, "0");
+  return `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}T${two(at.getHours())}:${two(at.getMinutes())}`;
+}
+
+/** The wire's RFC 3339 with this device's own offset, from what such a field holds. */
+export function wireMoment(field: string): string {
+  const offset = -new Date(field).getTimezoneOffset();
+  const two = (n: number) => String(Math.floor(n)).padStart(2, "0");
+  const sign = offset < 0 ? "-" : "+";
+  const minutes = Math.abs(offset);
+  return `${field.length === 16 ? `${field}:00` : field}${sign}${two(minutes / 60)}:${two(minutes % 60)}`;
+}

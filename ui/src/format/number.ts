@@ -1,0 +1,49 @@
+import { locale } from "../words";
+
+export type Interval = { low: number; value: number; high: number };
+
+const formats = new Map<number, Intl.NumberFormat>();
+
+/** A number with at most `decimals` places, in the reader's locale. */
+export function plain(value: number, decimals = 1): string {
+  let format = formats.get(decimals);
+  if (!format) {
+    format = new Intl.NumberFormat(locale, { maximumFractionDigits: decimals });
+    formats.set(decimals, format);
+  }
+  return format.format(value === 0 ? 0 : value);
+}
+
+function rounded(value: number, decimals: number): string {
+  if (decimals >= 0) return plain(value, decimals);
+  const step = 10 ** -decimals;
+  return plain(Math.round(value / step) * step, 0);
+}
+
+/** Decimal places an interval deserves: its last digit stays above a tenth of its width. */
+export function honestDecimals({ low, high, value }: Interval): number {
+  const width = high - low;
+  if (width > 0) return Math.min(2, -Math.floor(Math.log10(width / 3)));
+  const size = Math.abs(value);
+  if (size >= 100) return 0;
+  return size >= 10 ? 1 : 2;
+}
+
+export type Span = { value: string; low: string; high: string; sure: boolean };
+
+/** The three numbers of an interval, all cut to the digits it deserves. */
+export function span(interval: Interval): Span {
+  const decimals = honestDecimals(interval);
+  const [low, value, high] = [interval.low, interval.value, interval.high].map((n) => rounded(n, decimals));
+  return { value: value!, low: low!, high: high!, sure: low === high };
+}
+
+/** What a person typed as a decimal, with a comma or a point; null when it is no number. */
+export function typedNumber(text: string): number | null {
+  const trimmed = text.trim().replace(/[\s\u00a0\u202f']/g, "");
+  if (trimmed === "") return null;
+  const point = trimmed.includes(",") && !trimmed.includes(".") ? trimmed.replace(",", ".") : trimmed.replace(/,/g, "");
+  if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(point)) return null;
+  const value = Number(point);
+  return Number.isFinite(value) ? value : null;
+}

@@ -1,0 +1,17 @@
+/** What a call came to: the same two shapes for every command. */
+export type Answer = { reply: unknown } | { failure: { code: string; field: string | null; message: string } };
+
+/** Everything the page may ask of whatever it runs in. */
+export interface Host {
+  /** Which shell holds the page; told by the host, never guessed from the agent string. */
+  readonly platform: "preview" | "android" | "ios" | "linux" | "macos" | "windows";
+  call(name: string, request: unknown): Promise<Answer>;
+  /** Hands a picked file to the core; `progress` hears the share sent, 0 to 1. */
+  uploadPhoto(file: File, progress: (share: number) => void): Promise<Answer>;
+  photoUrl(hash: string, size: "thumb" | "original"): string;
+}
+
+/** The answer of a host that could not be reached at all. */
+export function unreachable(message: string): Answer {
+  return { failure: { code: "unreachable", field: null, message } };
+}

@@ -1,0 +1,16 @@
+import type { Host } from "./host";
+import type { Shell } from "./shell";
+
+export type { Answer, Host } from "./host";
+
+declare global {
+  interface Window {
+    trugbook?: Shell;
+  }
+}
+
+/** The host this page runs in; the app's window announces itself, a browser does not. */
+export async function findHost(): Promise<Host> {
+  if (window.trugbook) return (await import("./shell")).shellHost(window.trugbook);
+  return (await import("./preview")).previewHost();
+}

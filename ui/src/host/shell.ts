@@ -1,0 +1,63 @@
+import { invoke } from "@tauri-apps/api/core";
+import { words } from "../words";
+import { unreachable, type Answer, type Host } from "./host";
+
+/** What the shell tells the page before its first script. */
+export type Shell = {
+  readonly platform: "android" | "ios" | "linux" | "macos" | "windows";
+  readonly pictures: string;
+};
+
+const CHUNK_BYTES = 1024 * 1024;
+
+async function call(command: string, request: unknown): Promise<Answer> {
+  try {
+    return await invoke<Answer>("call", { command, request });
+  } catch {
+    return unreachable(words.failure.unreachable);
+  }
+}
+
+async function base64(bytes: Blob): Promise<string> {
+  return new Promise((resolve, reject) => {
+    const reader = new FileReader();
+    reader.onload = () => resolve(String(reader.result).split(",", 2)[1] ?? "");
+    reader.onerror = () => reject(reader.error);
+    reader.readAsDataURL(bytes);
+  });
+}
+
+async function uploadInChunks(file: File, progress: (share: number) => void): Promise<Answer> {
+  const upload = crypto.randomUUID();
+  for (let from = 0; ; from += CHUNK_BYTES) {
+    const to = Math.min(from + CHUNK_BYTES, file.size);
+    const last = to === file.size;
+    const part = await base64(file.slice(from, to));
+    const answer = await call("photo.chunk", { upload, base64: part, last, name: file.name });
+    if (last || "failure" in answer) return answer;
+    progress(to / file.size);
+  }
+}
+
+/** The page inside the app's own window, where one command carries every call. */
+export function shellHost(shell: Shell): Host {
+  return {
+    platform: shell.platform,
+    call,
+
+    async uploadPhoto(file, progress) {
+      try {
+        // Android's IPC is text only: a raw body never arrives there.
+        if (shell.platform === "android") return await uploadInChunks(file, progress);
+        const body = new Uint8Array(await file.arrayBuffer());
+        return await invoke<Answer>("call", body, { headers: { name: encodeURIComponent(file.name) } });
+      } catch {
+        return unreachable(words.failure.photoLost);
+      }
+    },
+
+    photoUrl(hash, size) {
+      return `${shell.pictures}/${hash}/${size}`;
+    },
+  };
+}

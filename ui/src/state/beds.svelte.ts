@@ -1,0 +1,11 @@
+import type { Desk } from "./desk.svelte";
+import { Held, hold } from "./held.svelte";
+
+/** Where things grow: the maker's beds and the wild places. */
+export class Beds {
+  constructor(private readonly desk: Desk) {}
+
+  list() {
+    return hold(this.desk, new Held(this.desk, "bed.list", {}, ["bed"]));
+  }
+}

@@ -1,0 +1,66 @@
+import { Failure, type Api, type Changed, type CommandName, type Commands, type Noun, type Reply, type Request } from "../api";
+
+type Write = { [N in CommandName]: Reply<N> extends Changed ? N : never }[CommandName];
+type Refreshing = { readonly nouns: readonly Noun[]; reload(): Promise<void> };
+
+/** Where every call passes: replies refresh what is shown, and the last deed can be taken back. */
+export class Desk {
+  last = $state.raw<{ deed: string; said: string } | null>(null);
+  private readonly shown = new Set<Refreshing>();
+  private readonly memory = new Map<string, unknown>();
+
+  constructor(private readonly api: Api) {}
+
+  async ask<N extends CommandName>(name: N, request: Request<N>): Promise<Reply<N>> {
+    const reply = await this.api.call(name, request);
+    this.memory.set(key(name, request), reply);
+    return reply;
+  }
+
+  /** The last reply to the same question, so that going back shows its screen at once. */
+  remembered<N extends CommandName>(name: N, request: Request<N>): Reply<N> | null {
+    return (this.memory.get(key(name, request)) as Commands[N]["reply"] | undefined) ?? null;
+  }
+
+  async write<N extends Write>(name: N, request: Request<N>, said: string): Promise<Reply<N> & Changed> {
+    const reply = (await this.api.call(name, request)) as Reply<N> & Changed;
+    this.last = { deed: reply.deed, said };
+    await this.refresh(reply.changed);
+    return reply;
+  }
+
+  /** Takes back the last deed; undoing that again brings it back. */
+  async undo(deed: string): Promise<void> {
+    try {
+      const reply = await this.api.call("deed.undo", { deed });
+      this.last = { deed: reply.deed, said: reply.undone };
+      await this.refresh(reply.changed);
+    } catch (thrown) {
+      if (!(thrown instanceof Failure)) throw thrown;
+      this.last = { deed, said: thrown.message };
+    }
+  }
+
+  close(): void {
+    this.last = null;
+  }
+
+  keep(held: Refreshing): void {
+    this.shown.add(held);
+  }
+
+  release(held: Refreshing): void {
+    this.shown.delete(held);
+  }
+
+  private async refresh(changed: readonly Noun[]): Promise<void> {
+    this.memory.clear();
+    const stale = [...this.shown].filter((held) => held.nouns.some((noun) => changed.includes(noun)));
+    await Promise.all(stale.map((held) => held.reload()));
+  }
+}
+
+function key(name: string, request: unknown): string {
+  return `${name} ${JSON.stringify(request)}`;
+}
+

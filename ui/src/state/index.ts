@@ -1,0 +1,61 @@
+import { getContext, setContext } from "svelte";
+import { Api } from "../api";
+import { findHost } from "../host";
+import { Beds } from "./beds.svelte";
+import { Desk } from "./desk.svelte";
+import { Harvests } from "./harvests.svelte";
+import { Herbs } from "./herbs.svelte";
+import { Jars } from "./jars.svelte";
+import type { PickDraft } from "./pick.svelte";
+import { Preferences } from "./preferences.svelte";
+import { Route } from "./route.svelte";
+import { Supplies } from "./supplies.svelte";
+import { Trays } from "./trays.svelte";
+
+/** Everything the screens read and write. */
+export class Book {
+  readonly desk: Desk;
+  readonly route = new Route();
+  readonly harvests: Harvests;
+  readonly herbs: Herbs;
+  readonly beds: Beds;
+  readonly trays: Trays;
+  readonly supplies: Supplies;
+  readonly jars: Jars;
+  readonly preferences: Preferences;
+  /** A harvest form that was left before it was saved. */
+  draft: PickDraft | null = null;
+
+  constructor(readonly api: Api) {
+    this.desk = new Desk(api);
+    this.harvests = new Harvests(this.desk);
+    this.herbs = new Herbs(this.desk);
+    this.beds = new Beds(this.desk);
+    this.trays = new Trays(this.desk);
+    this.supplies = new Supplies(this.desk);
+    this.jars = new Jars(this.desk);
+    this.preferences = new Preferences(this.desk);
+  }
+
+  get units() {
+    return this.preferences.units;
+  }
+}
+
+export async function openBook(): Promise<Book> {
+  const book = new Book(new Api(await findHost()));
+  await book.preferences.load();
+  return book;
+}
+
+export type { Trail } from "./route.svelte";
+
+const KEY = Symbol("book");
+
+export function shareBook(book: Book): void {
+  setContext(KEY, book);
+}
+
+export function useBook(): Book {
+  return getContext<Book>(KEY);
+}

@@ -1,0 +1,41 @@
+import type { Composition, Proposal, Request } from "../api";
+import { words } from "../words";
+import type { Desk } from "./desk.svelte";
+import { Held, hold } from "./held.svelte";
+
+/** The jars in the pantry, and what may become one. */
+export class Jars {
+  constructor(private readonly desk: Desk) {}
+
+  list() {
+    return hold(this.desk, new Held(this.desk, "jar.list", {}, ["jar"]));
+  }
+
+  page(id: string) {
+    return hold(this.desk, new Held(this.desk, "jar.show", { id }, ["jar", "harvest"]));
+  }
+
+  lots() {
+    return hold(this.desk, new Held(this.desk, "lot.list", {}, ["harvest", "tray", "jar"]));
+  }
+
+  preparations() {
+    return hold(this.desk, new Held(this.desk, "preparation.list", {}, []));
+  }
+
+  compose(composition: Composition): Promise<Proposal> {
+    return this.desk.ask("jar.compose", composition);
+  }
+
+  async pour(request: Request<"jar.pour">) {
+    return (await this.desk.write("jar.pour", request, words.jar.poured)).jar;
+  }
+
+  async correct(request: Request<"jar.correct">) {
+    return (await this.desk.write("jar.correct", request, words.jar.corrected)).jar;
+  }
+
+  async fail(id: string, reason: string) {
+    return (await this.desk.write("jar.fail", { id, reason }, words.jar.setAside)).jar;
+  }
+}

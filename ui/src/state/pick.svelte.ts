@@ -1,0 +1,205 @@
+import { Failure, type Estimate, type HarvestPage, type HarvestRecord, type HerbLine, type LookAlike, type PhotoCard, type Surface } from "../api";
+import { fieldMoment, wireMoment } from "../format/moment";
+import { words } from "../words";
+import { Form, MassEntry } from "./form.svelte";
+import type { Book } from "./index";
+
+export type PickedPhoto = {
+  /** Tells two picks of one file apart while they travel. */
+  turn: number;
+  name: string;
+  share: number;
+  photo: PhotoCard | null;
+  note: string | null;
+};
+
+/** The harvest form: what was filled in, what it comes to, and the look-alikes to rule out. */
+export class PickDraft {
+  readonly form = new Form();
+  readonly gross: MassEntry;
+  readonly tare: MassEntry;
+  herb = $state.raw<HerbLine | null>(null);
+  part = $state("");
+  bed = $state("");
+  bedName = $state("");
+  wild = $state(false);
+  surface = $state<Surface>("dry");
+  stage = $state("");
+  note = $state("");
+  when = $state("");
+  ruledOut = $state(false);
+  photos = $state.raw<PickedPhoto[]>([]);
+  estimate = $state.raw<Estimate | null>(null);
+  lookAlikes = $state.raw<LookAlike[]>([]);
+  private turn = 0;
+
+  constructor(
+    private readonly book: Book,
+    private readonly corrected: HarvestPage | null = null,
+  ) {
+    this.gross = new MassEntry(book.units, corrected?.gross_g);
+    this.tare = new MassEntry(book.units, corrected?.tare_g || undefined);
+    if (corrected) this.fill(corrected);
+  }
+
+  private fill(harvest: HarvestPage): void {
+    this.part = harvest.part;
+    this.bed = harvest.bed?.id ?? "";
+    this.surface = harvest.surface;
+    this.stage = harvest.stage ?? "";
+    this.note = harvest.note ?? "";
+    if (harvest.time_from === "typed") this.when = fieldMoment(new Date(harvest.picked_at));
+    this.photos = harvest.photos.map((photo) => ({
+      turn: ++this.turn,
+      name: photo.name ?? photo.hash.slice(0, 8),
+      share: 1,
+      photo,
+      note: photo.note,
+    }));
+    this.estimate = harvest.estimate;
+  }
+
+  /** Brings the herb of a harvest that is being corrected. */
+  async open(): Promise<void> {
+    if (!this.corrected) return;
+    const { herb } = await this.book.desk.ask("herb.show", { key: this.corrected.herb });
+    this.herb ??= herb;
+  }
+
+  get freshGrams(): number | null {
+    const gross = this.gross.amount;
+    const tare = this.tare.empty ? 0 : this.tare.amount;
+    return gross === null || tare === null || gross <= tare ? null : gross - tare;
+  }
+
+  get sending(): boolean {
+    return this.photos.some((picked) => picked.photo === null);
+  }
+
+  choose(herb: HerbLine | null): void {
+    this.herb = herb;
+    this.ruledOut = false;
+    this.lookAlikes = [];
+    if (herb && !herb.parts.includes(this.part)) this.part = herb.parts[0] ?? "";
+    if (herb?.look_alike) void this.showLookAlikes();
+    void this.reconsider();
+  }
+
+  /** Asks again what it will weigh dry; called whenever something it depends on was touched. */
+  async reconsider(): Promise<void> {
+    const turn = ++this.turn;
+    const fresh = this.freshGrams;
+    if (!this.herb || !this.part || fresh === null) {
+      this.estimate = null;
+      return;
+    }
+    try {
+      const estimate = await this.book.desk.ask("harvest.estimate", {
+        herb: this.herb.key,
+        part: this.part,
+        fresh_mass_g: fresh,
+        surface_wet: this.surface !== "dry",
+      });
+      if (turn === this.turn) this.estimate = estimate;
+    } catch (thrown) {
+      if (!(thrown instanceof Failure)) throw thrown;
+      if (turn === this.turn) this.estimate = null;
+    }
+  }
+
+  private async showLookAlikes(): Promise<void> {
+    if (!this.herb) return;
+    const herb = this.herb.key;
+    const page = await this.book.desk.ask("herb.show", { key: herb });
+    if (this.herb?.key === herb) this.lookAlikes = page.look_alikes;
+  }
+
+  async take(files: FileList): Promise<void> {
+    await Promise.all([...files].map((file) => this.send(file)));
+  }
+
+  private async send(file: File): Promise<void> {
+    const turn = ++this.turn;
+    const put = (change: Partial<PickedPhoto>) => {
+      this.photos = this.photos.map((picked) => (picked.turn === turn ? { ...picked, ...change } : picked));
+    };
+    this.photos = [...this.photos, { turn, name: file.name, share: 0, photo: null, note: null }];
+    try {
+      const { photo, duplicate } = await this.book.api.uploadPhoto(file, (share) => put({ share }));
+      put({ photo, share: 1, note: photo.note ?? (duplicate ? words.harvest.duplicatePhoto : null) });
+    } catch (thrown) {
+      if (!(thrown instanceof Failure)) throw thrown;
+      this.photos = this.photos.filter((picked) => picked.turn !== turn);
+      this.form.failures = [new Failure(thrown.code, "photos", `${file.name}: ${thrown.message}`)];
+    }
+  }
+
+  leaveOut(turn: number): void {
+    this.photos = this.photos.filter((picked) => picked.turn !== turn);
+  }
+
+  async save(): Promise<void> {
+    await this.form.send(async () => {
+      const bed = await this.chosenBed();
+      const request = { ...this.filled(), ...bed };
+      const { harvests, route } = this.book;
+      if (this.corrected) {
+        await harvests.correct(this.corrected.id, request);
+        route.back(`/harvest/${this.corrected.id}`);
+      } else {
+        const { id } = await harvests.record(request);
+        this.book.draft = null;
+        route.replace(`/harvest/${id}`);
+      }
+    }, this.wrong());
+    if (this.form.has("confirm_look_alike")) await this.showLookAlikes();
+  }
+
+  private wrong(): Failure[] {
+    const wrong: Failure[] = [];
+    if (!this.herb) wrong.push(new Failure("missing", "herb", words.failure.chooseHerb));
+    else if (!this.part) wrong.push(new Failure("missing", "part", words.failure.choosePart));
+    wrong.push(...this.gross.wrong("gross_g", words.harvest.weight, true));
+    wrong.push(...this.tare.wrong("tare_g", words.harvest.tare, false));
+    if (wrong.length === 0 && this.freshGrams === null) {
+      wrong.push(new Failure("tare_too_heavy", "tare_g", words.failure.tareTooHeavy));
+    }
+    if (this.lookAlikes.length > 0 && !this.ruledOut && !this.corrected) {
+      wrong.push(new Failure("confirm_look_alike", "look_alike_ruled_out", words.failure.ruleOut));
+    }
+    if (this.bed === "new" && this.bedName.trim() === "") {
+      wrong.push(new Failure("missing", "bed_name", words.failure.missing(words.harvest.bedName)));
+    }
+    return wrong;
+  }
+
+  private async chosenBed(): Promise<Pick<HarvestRecord, "bed" | "bed_name">> {
+    if (this.bed !== "new") return this.bed ? { bed: this.bed } : {};
+    const name = this.bedName.trim();
+    if (!this.wild) return { bed_name: name };
+    const { bed } = await this.book.desk.write("bed.add", { name, wild: true }, words.harvest.saved);
+    this.bed = bed.id;
+    return { bed: bed.id };
+  }
+
+  // A correction must be able to empty what was written before.
+  private written(field: "stage" | "note", text: string): Partial<HarvestRecord> {
+    return text.trim() || this.corrected ? { [field]: text.trim() } : {};
+  }
+
+  private filled(): HarvestRecord {
+    const photos = this.photos.flatMap(({ photo }) => (photo ? [photo.hash] : []));
+    return {
+      herb: this.herb?.key ?? "",
+      part: this.part,
+      gross_g: this.gross.amount ?? 0,
+      surface: this.surface,
+      photos,
+      ...(this.tare.empty ? {} : { tare_g: this.tare.amount ?? 0 }),
+      ...(this.when ? { picked_at: wireMoment(this.when) } : {}),
+      ...this.written("stage", this.stage),
+      ...this.written("note", this.note),
+      ...(this.ruledOut ? { look_alike_ruled_out: true } : {}),
+    };
+  }
+}

@@ -1,0 +1,62 @@
+import { tick } from "svelte";
+
+export type Trail = { screen: string; id: string; query: URLSearchParams };
+
+function trailOf(hash: string): Trail {
+  const [path = "", query = ""] = hash.replace(/^#\/?/, "").split("?", 2);
+  const [screen, ...rest] = path.split("/");
+  return { screen: screen || "garden", id: rest.map(decodeURIComponent).join("/"), query: new URLSearchParams(query) };
+}
+
+/** Which screen is open. The address is the truth, so the back gesture and a restored window just work. */
+export class Route {
+  trail = $state.raw(trailOf(location.hash));
+  /** Counts the moves, so that a screen opened anew starts anew. */
+  turn = $state(0);
+  private readonly scrolled = new Map<number, number>();
+
+  constructor() {
+    history.scrollRestoration = "manual";
+    if (depth() === null) history.replaceState({ depth: 0 }, "");
+    addEventListener("scroll", () => this.scrolled.set(depth() ?? 0, scrollY), { passive: true });
+    addEventListener("hashchange", () => void this.arrive());
+  }
+
+  go(address: string): void {
+    location.hash = address;
+  }
+
+  /** Opens a screen in the place of this one, so that going back does not return to a finished form. */
+  replace(address: string): void {
+    history.replaceState({ depth: depth() ?? 0 }, "", `#${address}`);
+    void this.show(0);
+  }
+
+  back(otherwise: string): void {
+    if ((depth() ?? 0) > 0) history.back();
+    else this.replace(otherwise);
+  }
+
+  private here = depth() ?? 0;
+
+  private async arrive(): Promise<void> {
+    const fresh = depth() === null;
+    if (fresh) history.replaceState({ depth: this.here + 1 }, "");
+    this.here = depth() ?? 0;
+    await this.show(fresh ? 0 : (this.scrolled.get(this.here) ?? 0));
+  }
+
+  private async show(scroll: number): Promise<void> {
+    this.trail = trailOf(location.hash);
+    this.turn += 1;
+    await tick();
+    document.querySelector("h1")?.focus({ preventScroll: true });
+    scrollTo(0, scroll);
+    // The first replies come within a frame or two and make the page as long as it was.
+    if (scroll > 0) requestAnimationFrame(() => requestAnimationFrame(() => scrollTo(0, scroll)));
+  }
+}
+
+function depth(): number | null {
+  return (history.state as { depth?: number } | null)?.depth ?? null;
+}

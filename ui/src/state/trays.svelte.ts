@@ -1,0 +1,45 @@
+import type { Request } from "../api";
+import { words } from "../words";
+import type { Desk } from "./desk.svelte";
+import { Held, hold } from "./held.svelte";
+
+/** The drying runs on the rack, and what came down dry. */
+export class Trays {
+  constructor(private readonly desk: Desk) {}
+
+  list() {
+    return hold(this.desk, new Held(this.desk, "tray.list", {}, ["tray", "weighing", "harvest", "jar"]));
+  }
+
+  page(id: string) {
+    return hold(this.desk, new Held(this.desk, "tray.show", { id }, ["tray", "weighing", "harvest", "jar"]));
+  }
+
+  async start(request: Request<"tray.start">) {
+    return (await this.desk.write("tray.start", request, words.tray.started)).tray;
+  }
+
+  async weigh(request: Request<"tray.weigh">) {
+    return (await this.desk.write("tray.weigh", request, words.tray.weighed)).tray;
+  }
+
+  async takeDown(request: Request<"tray.take_down">) {
+    return (await this.desk.write("tray.take_down", request, words.tray.takenDown)).tray;
+  }
+
+  async correct(request: Request<"tray.correct">) {
+    return (await this.desk.write("tray.correct", request, words.tray.corrected)).tray;
+  }
+
+  async correctWeighing(request: Request<"weighing.correct">) {
+    return (await this.desk.write("weighing.correct", request, words.tray.weighingCorrected)).tray;
+  }
+
+  async strikeWeighing(id: string) {
+    return (await this.desk.write("weighing.strike", { id }, words.tray.weighingStruck)).tray;
+  }
+
+  async sample(request: Request<"tray.sample">) {
+    return (await this.desk.write("tray.sample", request, words.tray.sampled)).tray;
+  }
+}
