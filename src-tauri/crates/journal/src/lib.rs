@@ -1,1 +1,43 @@
-//! Placeholder.
+//! What is written down about plants, trays and jars, and the rules it obeys.
+//!
+//! The journal is a log of [`Deed`]s, each a batch of [`Change`]s to rows of
+//! nouns. The log is the only truth: the state of a row is the [`fold`](fold())
+//! of its changes, and everything else (stock, state, lists) follows from that.
+//! Nothing is erased; a correction is a later change and an undo is a deed that
+//! revokes another one.
+//!
+//! Nothing here knows the time, the disk or chance: ids and times are given.
+
+mod fold;
+mod id;
+mod kept;
+mod ledger;
+mod log;
+mod lot_code;
+mod noun;
+mod refusal;
+mod stock;
+mod time;
+
+pub use fold::{Row, fold, revoked};
+pub use id::{
+    BedId, DeedId, DeviceId, DiscardId, HarvestId, HerbId, HerbKey, JarId, PhotoHash, RowId,
+    SupplyId, TrayId, WeighingId,
+};
+pub use kept::{Kept, RowRef};
+pub use ledger::{Amount, Draw, Lot, PlantState, Source, Unit, left};
+pub use log::{Act, Change, Deed, Fields, Noun};
+pub use lot_code::LotCode;
+pub use noun::bed::Bed;
+pub use noun::discard::Discard;
+pub use noun::harvest::{Harvest, HarvestState, Surface, TimeFrom, Weighed};
+pub use noun::herb::Herb;
+pub use noun::jar::{Failed, Jar, JarState, Plant, Pour, SteepDays};
+pub use noun::photo::{Photo, Place};
+pub use noun::setting::{Scheme, Setting, Units};
+pub use noun::supply::{Price, Supply};
+pub use noun::tray::{Air, OvenSample, TakenDown, Tray};
+pub use noun::weighing::{Weighing, weighings_fit};
+pub use refusal::Refusal;
+pub use stock::Stock;
+pub use time::{HybridTime, days_since};

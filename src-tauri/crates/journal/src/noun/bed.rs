@@ -1,0 +1,41 @@
+//! A place where plants grow.
+
+use serde::{Deserialize, Serialize};
+
+use crate::refusal::number;
+use crate::{BedId, Kept, Noun, Refusal};
+
+/// A bed of the garden, or a wild place.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Bed {
+    /// What the maker calls it.
+    pub name: String,
+    /// Whether nobody planted it, so that each plant must be told from its look-alikes.
+    pub wild: bool,
+    /// Its area.
+    #[serde(default)]
+    pub area_m2: Option<f64>,
+    /// Anything else.
+    #[serde(default)]
+    pub note: Option<String>,
+}
+
+impl Kept for Bed {
+    const NOUN: Noun = Noun::Bed;
+    type Id = BedId;
+
+    fn check(&self) -> Result<(), Refusal> {
+        super::name(&self.name)?;
+        if let Some(area) = self.area_m2 {
+            number(
+                "area_m2",
+                "the area",
+                area,
+                0.01,
+                1e7,
+                "between 0.01 and 10000000 square metres",
+            )?;
+        }
+        super::remark(self.note.as_deref())
+    }
+}

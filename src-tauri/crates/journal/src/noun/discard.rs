@@ -1,0 +1,45 @@
+//! A part of a lot that was thrown away.
+
+use chrono::{DateTime, FixedOffset};
+use serde::{Deserialize, Serialize};
+
+use crate::refusal::note;
+use crate::{Amount, DiscardId, Draw, Kept, Noun, Refusal, RowRef, Source, Unit};
+
+/// A part of a lot that was thrown away.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Discard {
+    /// Out of which lot.
+    pub from: Source,
+    /// Grams or millilitres, as the lot is measured.
+    pub amount: f64,
+    /// When.
+    pub at: DateTime<FixedOffset>,
+    /// Why.
+    #[serde(default)]
+    pub reason: Option<String>,
+}
+
+impl Kept for Discard {
+    const NOUN: Noun = Noun::Discard;
+    type Id = DiscardId;
+
+    fn check(&self) -> Result<(), Refusal> {
+        match self.from.unit() {
+            Unit::Gram => super::mass("mass_g", "the weight", self.amount)?,
+            Unit::Millilitre => super::volume("ml", "the volume", self.amount)?,
+        }
+        note("reason", "The reason", self.reason.as_deref(), 1000)
+    }
+
+    fn draws(&self) -> Vec<Draw> {
+        vec![Draw {
+            from: self.from,
+            amount: Amount::of(self.amount),
+        }]
+    }
+
+    fn needs(&self) -> Vec<RowRef> {
+        vec![self.from.row()]
+    }
+}

@@ -1,0 +1,96 @@
+//! What is known about a picture; its bytes are kept elsewhere, under its hash.
+
+use chrono::{DateTime, FixedOffset};
+use serde::{Deserialize, Serialize};
+
+use crate::refusal::{note, number};
+use crate::{Kept, Noun, PhotoHash, Refusal};
+
+/// A point on the globe (WGS 84).
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Place {
+    /// Latitude in degrees, north positive.
+    pub lat: f64,
+    /// Longitude in degrees, east positive.
+    pub lon: f64,
+}
+
+impl Place {
+    pub(crate) fn check(self) -> Result<(), Refusal> {
+        number(
+            "place",
+            "the latitude",
+            self.lat,
+            -90.0,
+            90.0,
+            "between -90 and 90 degrees",
+        )?;
+        number(
+            "place",
+            "the longitude",
+            self.lon,
+            -180.0,
+            180.0,
+            "between -180 and 180 degrees",
+        )
+    }
+}
+
+/// What is known about a picture.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Photo {
+    /// The name of its file where it came from.
+    #[serde(default)]
+    pub name: Option<String>,
+    /// Size of the original in bytes.
+    pub bytes: u64,
+    /// Upright width in pixels.
+    #[serde(default)]
+    pub width: Option<u32>,
+    /// Upright height in pixels.
+    #[serde(default)]
+    pub height: Option<u32>,
+    /// When it was taken.
+    #[serde(default)]
+    pub taken_at: Option<DateTime<FixedOffset>>,
+    /// Whether the picture itself names its time zone.
+    #[serde(default)]
+    pub zone_known: bool,
+    /// Where it was taken.
+    #[serde(default)]
+    pub place: Option<Place>,
+    /// EXIF orientation of the original, 1 to 8.
+    #[serde(default)]
+    pub orientation: Option<u8>,
+    /// Whether it could be decoded.
+    pub has_preview: bool,
+    /// Why there is no preview, in a sentence.
+    #[serde(default)]
+    pub note: Option<String>,
+}
+
+impl Kept for Photo {
+    const NOUN: Noun = Noun::Photo;
+    type Id = PhotoHash;
+
+    fn check(&self) -> Result<(), Refusal> {
+        note("name", "The name", self.name.as_deref(), 255)?;
+        if self.bytes == 0 {
+            return Err(Refusal::new("photo", "This file is empty."));
+        }
+        if let Some(orientation) = self.orientation {
+            number(
+                "photo",
+                "the orientation",
+                f64::from(orientation),
+                1.0,
+                8.0,
+                "between 1 and 8",
+            )?;
+        }
+        if let Some(place) = self.place {
+            place.check()?;
+        }
+        super::remark(self.note.as_deref())
+    }
+}

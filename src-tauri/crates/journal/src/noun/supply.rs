@@ -1,0 +1,72 @@
+//! A bottle bought to pour from.
+
+use chrono::NaiveDate;
+use serde::{Deserialize, Serialize};
+
+use crate::refusal::number;
+use crate::{Amount, Kept, Noun, Refusal, Stock, SupplyId};
+
+/// What was paid.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Price {
+    /// How much.
+    pub amount: f64,
+    /// ISO 4217 code.
+    pub currency: String,
+}
+
+/// A bottle bought to pour from.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Supply {
+    /// What the maker calls it.
+    pub name: String,
+    /// What it is, with the figures on its label.
+    pub item: Stock,
+    /// What was in it when new.
+    pub size_ml: f64,
+    /// What was paid.
+    #[serde(default)]
+    pub price: Option<Price>,
+    /// When it was bought.
+    #[serde(default)]
+    pub bought_on: Option<NaiveDate>,
+    /// The date on its label.
+    #[serde(default)]
+    pub best_before: Option<NaiveDate>,
+}
+
+impl Supply {
+    /// What was in it when new.
+    pub fn size(&self) -> Amount {
+        Amount::of(self.size_ml)
+    }
+}
+
+impl Kept for Supply {
+    const NOUN: Noun = Noun::Supply;
+    type Id = SupplyId;
+
+    fn check(&self) -> Result<(), Refusal> {
+        super::name(&self.name)?;
+        self.item.check()?;
+        super::volume("size_ml", "the size", self.size_ml)?;
+        if let Some(price) = &self.price {
+            number(
+                "price",
+                "the price",
+                price.amount,
+                0.0,
+                1e9,
+                "between 0 and 1000000000",
+            )?;
+            if price.currency.len() != 3 || !price.currency.bytes().all(|b| b.is_ascii_uppercase())
+            {
+                return Err(Refusal::new(
+                    "currency",
+                    "The currency is a code of three capital letters, like EUR.",
+                ));
+            }
+        }
+        Ok(())
+    }
+}

@@ -1,0 +1,163 @@
+//! A drying run, and the dried lot that comes of it.
+
+use chrono::{DateTime, FixedOffset};
+use serde::{Deserialize, Serialize};
+
+use crate::refusal::number;
+use crate::{Amount, Draw, HarvestId, Kept, LotCode, Noun, Refusal, RowRef, Source, TrayId};
+
+/// The air around the rack.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Air {
+    /// Temperature.
+    pub temperature_c: f64,
+    /// Relative humidity.
+    pub relative_humidity_percent: f64,
+}
+
+impl Air {
+    pub(crate) fn check(self) -> Result<(), Refusal> {
+        number(
+            "temperature_c",
+            "the temperature",
+            self.temperature_c,
+            -20.0,
+            90.0,
+            "between -20 and 90 C",
+        )?;
+        number(
+            "relative_humidity_percent",
+            "the relative humidity",
+            self.relative_humidity_percent,
+            0.0,
+            100.0,
+            "between 0 and 100 %",
+        )
+    }
+}
+
+/// The end of a run.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct TakenDown {
+    /// When.
+    pub at: DateTime<FixedOffset>,
+    /// Weight with the tray.
+    pub gross_g: f64,
+}
+
+/// A small part of the lot, dried in an oven to constant weight.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct OvenSample {
+    /// Before.
+    pub fresh_g: f64,
+    /// After.
+    pub dry_g: f64,
+    /// The step of the scale it was weighed on.
+    #[serde(default)]
+    pub scale_step_g: Option<f64>,
+}
+
+/// A drying run of fresh plant from one harvest.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Tray {
+    /// What is written on the bag afterwards.
+    pub code: LotCode,
+    /// What the maker calls it.
+    pub name: String,
+    /// Where the plant comes from.
+    pub harvest: HarvestId,
+    /// Fresh grams laid out; the ledger takes them from the harvest.
+    pub fresh_mass_g: f64,
+    /// The empty tray.
+    pub tare_g: f64,
+    /// When it was laid out.
+    pub started_at: DateTime<FixedOffset>,
+    /// The air at the start.
+    #[serde(default)]
+    pub air: Option<Air>,
+    /// The end of the run; the net weight is the dried lot.
+    #[serde(default)]
+    pub taken_down: Option<TakenDown>,
+    /// A measured dry weight.
+    #[serde(default)]
+    pub sample: Option<OvenSample>,
+    /// Anything else.
+    #[serde(default)]
+    pub note: Option<String>,
+}
+
+impl Tray {
+    /// Dried plant that came off the tray; nothing while it is drying.
+    pub fn dried(&self) -> Amount {
+        self.taken_down.map_or(Amount::ZERO, |end| {
+            Amount::of(end.gross_g - self.tare_g).max(Amount::ZERO)
+        })
+    }
+}
+
+impl Kept for Tray {
+    const NOUN: Noun = Noun::Tray;
+    type Id = TrayId;
+
+    fn check(&self) -> Result<(), Refusal> {
+        super::name(&self.name)?;
+        super::mass("mass_g", "the fresh weight", self.fresh_mass_g)?;
+        super::tare(self.tare_g)?;
+        if let Some(air) = self.air {
+            air.check()?;
+        }
+        if let Some(end) = self.taken_down {
+            super::mass("gross_g", "the weight", end.gross_g)?;
+            if end.gross_g <= self.tare_g {
+                return Err(Refusal::new(
+                    "gross_g",
+                    format!(
+                        "The weight with the tray must be more than its tare, {} g; {} g is not.",
+                        self.tare_g, end.gross_g
+                    ),
+                ));
+            }
+            if end.at < self.started_at {
+                return Err(Refusal::new(
+                    "at",
+                    "A tray cannot be taken down before it was laid out.",
+                ));
+            }
+        }
+        if let Some(sample) = self.sample {
+            super::mass("fresh_g", "the fresh weight", sample.fresh_g)?;
+            super::mass("dry_g", "the dry weight", sample.dry_g)?;
+            if sample.dry_g >= sample.fresh_g {
+                return Err(Refusal::new(
+                    "dry_g",
+                    format!(
+                        "The dry weight must be less than the fresh weight, {} g; {} g is not.",
+                        sample.fresh_g, sample.dry_g
+                    ),
+                ));
+            }
+            if let Some(step) = sample.scale_step_g {
+                number(
+                    "scale_step_g",
+                    "the step of the scale",
+                    step,
+                    0.001,
+                    50.0,
+                    "between 0.001 and 50 g",
+                )?;
+            }
+        }
+        super::remark(self.note.as_deref())
+    }
+
+    fn draws(&self) -> Vec<Draw> {
+        vec![Draw {
+            from: Source::Harvest(self.harvest),
+            amount: Amount::of(self.fresh_mass_g),
+        }]
+    }
+
+    fn needs(&self) -> Vec<RowRef> {
+        vec![(Noun::Harvest, self.harvest.to_string())]
+    }
+}

@@ -1,0 +1,68 @@
+//! One weigh-in of a tray.
+
+use chrono::{DateTime, FixedOffset};
+use serde::{Deserialize, Serialize};
+
+use crate::{Air, Kept, Noun, Refusal, RowRef, Tray, TrayId, WeighingId};
+
+/// One weigh-in.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Weighing {
+    /// What was weighed.
+    pub tray: TrayId,
+    /// When.
+    pub at: DateTime<FixedOffset>,
+    /// With the tray.
+    pub gross_g: f64,
+    /// The air around the rack.
+    #[serde(default)]
+    pub air: Option<Air>,
+    /// Whether the maker confirmed a weight that looks wrong.
+    #[serde(default)]
+    pub odd: bool,
+}
+
+impl Kept for Weighing {
+    const NOUN: Noun = Noun::Weighing;
+    type Id = WeighingId;
+
+    fn check(&self) -> Result<(), Refusal> {
+        super::mass("gross_g", "the weight", self.gross_g)?;
+        self.air.map_or(Ok(()), Air::check)
+    }
+
+    fn needs(&self) -> Vec<RowRef> {
+        vec![(Noun::Tray, self.tray.to_string())]
+    }
+}
+
+/// Whether a tray and its weigh-ins agree: none lighter than the empty tray,
+/// none before it was laid out.
+///
+/// # Errors
+/// [`Refusal`] naming the weigh-in's field and the accepted range.
+pub fn weighings_fit(
+    tray: &Tray,
+    lightest_gross_g: f64,
+    earliest: DateTime<FixedOffset>,
+) -> Result<(), Refusal> {
+    if lightest_gross_g < tray.tare_g {
+        return Err(Refusal::new(
+            "gross_g",
+            format!(
+                "The weight with the tray must be at least its tare, {} g; {lightest_gross_g} g is not.",
+                tray.tare_g
+            ),
+        ));
+    }
+    if earliest < tray.started_at {
+        return Err(Refusal::new(
+            "at",
+            format!(
+                "A weigh-in must not be before the tray was laid out, {}.",
+                tray.started_at.format("%Y-%m-%d %H:%M")
+            ),
+        ));
+    }
+    Ok(())
+}
