@@ -1,1 +1,13 @@
-//! Placeholder.
+//! What is known of herbs and preparations, and the rules that judge a jar.
+//!
+//! The facts are tables in `data/`, each with its source and its status; the
+//! rules here turn them into a proposal, a verdict, a caution. Nothing here
+//! computes a dose, and nothing asks the time, the disk or the random generator.
+
+pub mod constituents;
+pub mod herbs;
+pub mod note;
+mod table;
+
+pub use note::{Note, Reason, Speaks, Status};
+pub use physics::Interval;

@@ -1,0 +1,308 @@
+//! How much water a plant brings, and how dry it should be.
+
+use std::sync::LazyLock;
+
+use physics::{Interval, drying::DryMatterPrior};
+use serde::Deserialize;
+
+use super::{Herb, find, part};
+use crate::{
+    note::{Status, source_of},
+    table,
+};
+
+#[derive(Debug, Deserialize)]
+pub(super) struct WaterRow {
+    pub(super) herb: String,
+    part: String,
+    pub(super) prior_key: String,
+    basis: String,
+    tables: u32,
+    ln_mean: f64,
+    ln_sd: f64,
+    source: String,
+    status: Status,
+}
+
+static WATER: LazyLock<Vec<WaterRow>> =
+    LazyLock::new(|| table::rows("water.tsv", include_str!("../../data/water.tsv")));
+
+pub(super) fn water_rows() -> &'static [WaterRow] {
+    &WATER
+}
+
+/// What is known beforehand of the water in a fresh plant part.
+#[derive(Debug, Clone, PartialEq)]
+pub struct WaterPrior {
+    /// The part the figures are of.
+    pub part: String,
+    /// Mean of the logarithm of the dry-matter fraction.
+    pub ln_mean: f64,
+    /// Its standard deviation, as the table gives it (not widened).
+    pub ln_sd: f64,
+    /// Water, % of the fresh weight, 90 % interval for a first batch.
+    pub water_wet_percent: Interval,
+    /// Fresh grams for one gram dried to 10 % moisture.
+    pub ratio_fresh_per_dry: Interval,
+    /// Where it comes from.
+    pub source: Option<String>,
+    /// How sure it is.
+    pub status: Status,
+    /// Why these figures, as a sentence without its full stop.
+    pub reason: String,
+    /// Whether the general figure of a part class had to stand in.
+    pub is_part_default: bool,
+}
+
+/// The prior of a herb and part by any of their names; an unknown herb or part gets the general figure and says so.
+///
+/// The interval is widened by what one batch differs from the table
+/// ([`DryMatterPrior::widened_for_new_user`]); `ln_sd` is not.
+///
+/// ```
+/// let leaf = formulary::herbs::water("Peppermint", "leaf");
+/// assert_eq!(leaf.reason, "published water content of peppermint leaf, one table");
+/// assert!((leaf.water_wet_percent.value - 78.65).abs() < 0.01); // USDA SR26 2064
+/// ```
+pub fn water(herb: &str, part: &str) -> WaterPrior {
+    match find(herb) {
+        Some(found) => water_of(found, part),
+        None => general(&herb.to_lowercase(), part),
+    }
+}
+
+/// As [`water`], for a herb of the list.
+pub fn water_of(herb: &Herb, part_name: &str) -> WaterPrior {
+    let named = part_name.trim().to_lowercase();
+    let class = part::class_of(&named);
+    let own = || WATER.iter().filter(|row| row.herb == herb.key);
+    let row = own()
+        .find(|row| row.part == named)
+        .or_else(|| {
+            own()
+                .filter(|row| !row.part.starts_with("blanched"))
+                .find(|row| class != part::PartClass::Other && part::class_of(&row.part) == class)
+        })
+        .or_else(|| {
+            // Elder flower and elder berry stand apart in the list but grow on one shrub.
+            let same_species = |row: &&WaterRow| {
+                find(&row.herb).is_some_and(|other| {
+                    !herb.latin.is_empty() && species(&other.latin) == species(&herb.latin)
+                })
+            };
+            WATER
+                .iter()
+                .filter(same_species)
+                .find(|row| row.part == named)
+        });
+    row.map_or_else(
+        || general(&herb.common.to_lowercase(), &named),
+        |row| prior(row, reason(row, &herb.common.to_lowercase()), false),
+    )
+}
+
+/// The table of a herb: one row for each part that has figures of its own.
+pub fn water_table(herb: &Herb) -> Vec<WaterPrior> {
+    WATER
+        .iter()
+        .filter(|row| row.herb == herb.key)
+        .map(|row| prior(row, reason(row, &herb.common.to_lowercase()), false))
+        .collect()
+}
+
+fn species(latin: &str) -> Vec<&str> {
+    latin.split_whitespace().take(2).collect()
+}
+
+fn reason(row: &WaterRow, herb: &str) -> String {
+    let plant = if herb.ends_with(&row.part) {
+        herb.to_owned()
+    } else {
+        format!("{herb} {}", row.part)
+    };
+    if row.status == Status::Memory {
+        return format!("growers' dry-down ratio of {plant}, from memory and not checked");
+    }
+    let what = match row.basis.as_str() {
+        "food table" => "published water content",
+        "dry-down ratio" => "published dry-down ratio",
+        _ => "published water content and dry-down",
+    };
+    format!("{what} of {plant}, {}", tables(row.tables))
+}
+
+fn tables(n: u32) -> String {
+    let word = ["no", "one", "two", "three", "four", "five", "six"].get(n as usize);
+    match word {
+        Some(&"one") => "one table".to_owned(),
+        Some(word) => format!("{word} tables"),
+        None => format!("{n} tables"),
+    }
+}
+
+fn general(herb: &str, part_name: &str) -> WaterPrior {
+    let key = part::class_of(part_name).default_key();
+    let row = WATER
+        .iter()
+        .find(|row| row.herb == "*" && row.part == key)
+        .unwrap_or_else(|| panic!("water.tsv has no general row for {key}"));
+    let of = match key {
+        "leaf" => "leaves",
+        "flower" => "flowers",
+        "herb" => "herbs",
+        "root" => "roots",
+        "bark" => "bark",
+        _ => "any plant",
+    };
+    prior(
+        row,
+        format!(
+            "no figure for {herb} {part_name} was found, so the general one for {of} stands in"
+        ),
+        true,
+    )
+}
+
+fn prior(row: &WaterRow, reason: String, is_part_default: bool) -> WaterPrior {
+    let prior = DryMatterPrior::new(row.ln_mean, row.ln_sd)
+        .unwrap_or_else(|error| panic!("water.tsv, {}: {error}", row.prior_key))
+        .widened_for_new_user();
+    WaterPrior {
+        part: row.part.clone(),
+        ln_mean: row.ln_mean,
+        ln_sd: row.ln_sd,
+        water_wet_percent: prior.fresh_water_wet_percent(),
+        ratio_fresh_per_dry: prior
+            .dry_matter_fraction()
+            .map_monotone(|dry| (1.0 - TARGET) / dry),
+        source: source_of(&row.source),
+        status: row.status,
+        reason,
+        is_part_default,
+    }
+}
+
+const TARGET: f64 = 0.10;
+
+/// The moisture a dried herb should not exceed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MoistureLimit {
+    /// % of its weight.
+    pub limit_wet_percent: f64,
+    /// Where it comes from.
+    pub source: Option<String>,
+    /// How sure it is.
+    pub status: Status,
+}
+
+#[derive(Debug, Deserialize)]
+struct LimitRow {
+    herb: String,
+    part: String,
+    limit_percent: f64,
+    source: String,
+    status: Status,
+}
+
+static LIMITS: LazyLock<Vec<LimitRow>> = LazyLock::new(|| {
+    table::rows(
+        "moisture_limits.tsv",
+        include_str!("../../data/moisture_limits.tsv"),
+    )
+});
+
+/// The published limit for a herb and part, or the 10 % the trade dries to.
+pub fn moisture_limit(herb: &str, part_name: &str) -> MoistureLimit {
+    let class = part::class_of(part_name);
+    let key = find(herb).map(|herb| herb.key.as_str());
+    let fits =
+        |row: &&LimitRow| Some(row.herb.as_str()) == key && part::class_of(&row.part) == class;
+    let row = LIMITS.iter().find(fits).or_else(|| {
+        LIMITS
+            .iter()
+            .find(|row| row.herb == "*" && row.limit_percent == 100.0 * TARGET)
+    });
+    row.map_or(
+        MoistureLimit {
+            limit_wet_percent: 100.0 * TARGET,
+            source: None,
+            status: Status::Practice,
+        },
+        |row| MoistureLimit {
+            limit_wet_percent: row.limit_percent,
+            source: source_of(&row.source),
+            status: row.status,
+        },
+    )
+}
+
+/// The moisture of a dried herb that was not measured: dried to 10 %, the range of dried herbs in the food tables.
+///
+/// Source: USDA SR26 and IFCT 2017, dried leaves, seeds and roots, 5 to 13 % but for freeze-dried chives.
+pub fn dried_moisture() -> Interval {
+    Interval::spanning(100.0 * TARGET, 5.0, 13.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::herbs::all;
+
+    #[test]
+    fn all_116_rows_are_of_a_listed_herb() {
+        assert_eq!(WATER.len(), 116);
+        let known = |row: &&WaterRow| row.herb == "*" || find(&row.herb).is_some();
+        assert_eq!(WATER.iter().filter(known).count(), 116);
+        assert!(
+            WATER
+                .iter()
+                .all(|row| !row.source.is_empty() || row.status == Status::Memory)
+        );
+    }
+
+    #[test]
+    fn a_part_without_figures_says_so() {
+        let root = water("peppermint", "root");
+        assert!(root.is_part_default && root.reason.starts_with("no figure for peppermint root"));
+        assert!(
+            (root.ln_mean - -1.1777).abs() < 1e-9,
+            "the general row for roots"
+        );
+        let unknown = water("dragon's tail", "leaf");
+        assert!(unknown.is_part_default && unknown.water_wet_percent.value > 80.0);
+    }
+
+    #[test]
+    fn the_same_binomial_shares_its_water() {
+        assert_eq!(
+            water("elder-flower", "berry").ln_mean,
+            water("elder-berry", "berry").ln_mean
+        );
+        assert_ne!(
+            water("jalapeno", "fruit").ln_mean,
+            water("cayenne", "fruit").ln_mean
+        );
+        assert!(!water("St John's wort", "herb").is_part_default);
+        assert_ne!(water("nettle", "leaf").part, "blanched leaf");
+    }
+
+    #[test]
+    fn figures_from_memory_never_look_checked() {
+        let flower = water("calendula", "flower");
+        assert_eq!(flower.status, Status::Memory);
+        assert!(flower.reason.contains("not checked") && flower.source.is_none());
+        assert_eq!(moisture_limit("peppermint", "leaf").status, Status::Memory);
+        assert_eq!(moisture_limit("peppermint", "leaf").limit_wet_percent, 11.0);
+        assert_eq!(moisture_limit("vervain", "herb").limit_wet_percent, 10.0);
+    }
+
+    #[test]
+    fn every_herb_and_part_has_a_water_interval_around_its_value() {
+        for herb in all() {
+            for part in herb.parts() {
+                let water = water_of(herb, part).water_wet_percent;
+                assert!(0.0 <= water.low && water.low < water.value && water.value < water.high);
+            }
+        }
+    }
+}

@@ -1,0 +1,337 @@
+//! The herbs: names, parts, what they hold, what is published of their tinctures,
+//! what to beware of. Look-ups take a key, a common name, a binomial or a table key.
+
+mod drying;
+mod facts;
+mod look_alikes;
+pub mod part;
+
+use std::{collections::BTreeMap, sync::LazyLock};
+
+use serde::Deserialize;
+
+pub use drying::{
+    MoistureLimit, WaterPrior, dried_moisture, moisture_limit, water, water_of, water_table,
+};
+pub use facts::Fact;
+pub use look_alikes::LookAlike;
+
+use crate::{constituents, constituents::Class, note::Status, table};
+
+/// One herb of the built-in list. An empty text means that nothing was looked up.
+#[derive(Debug, Clone, Deserialize)]
+pub struct Herb {
+    /// Stable key, the slug of the common name.
+    pub key: String,
+    /// Common name.
+    pub common: String,
+    /// Binomial, or binomials of those traded under one name.
+    pub latin: String,
+    /// Family.
+    pub family: String,
+    parts: String,
+    /// When to harvest (from memory and judgement).
+    pub harvest_stage: String,
+    /// What it holds, in words (from memory and judgement).
+    pub constituents: String,
+    classes: String,
+    fresh_ratio: Option<f64>,
+    dried_ratio_low: Option<f64>,
+    dried_ratio: Option<f64>,
+    dried_ratio_high: Option<f64>,
+    ethanol_low: Option<f64>,
+    ethanol_high: Option<f64>,
+    /// What the tincture figures rest on.
+    pub tincture_source: String,
+    tincture_status: Option<Status>,
+    /// How it suits a glycerite (judgement).
+    pub glycerite: String,
+    /// How it suits an oil (judgement).
+    pub oil: String,
+    /// How it suits a vinegar (judgement).
+    pub vinegar: String,
+    /// How it suits a wine (judgement).
+    pub wine: String,
+    /// The main cautions.
+    pub cautions: String,
+    /// What the cautions rest on.
+    pub caution_source: String,
+    caution_status: Option<Status>,
+    /// What to beware of when it is picked wild (from memory unless a look-alike row says more).
+    pub foraging: String,
+    #[serde(rename = "use")]
+    limit: Option<Limit>,
+    /// The sentence that says why it must not be used, or not inside.
+    pub use_text: String,
+    /// What that sentence rests on.
+    pub use_source: String,
+    use_status: Option<Status>,
+    aliases: String,
+}
+
+/// A hard limit on what may be made of a herb.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Limit {
+    /// Nothing is made of it.
+    Poisonous,
+    /// No medicine is made of it.
+    No,
+    /// On whole skin only, never inside.
+    Outside,
+    /// Only after cooking.
+    Cook,
+}
+
+/// Published figures of a tincture.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Tincture<'a> {
+    /// Usual ratio for the fresh herb, mL of spirit to a gram.
+    pub fresh_ratio_ml_per_g: Option<f64>,
+    /// Lowest, usual and highest ratio for the dried herb, mL to a gram.
+    pub dried_ratio_ml_per_g: Option<(f64, f64, f64)>,
+    /// Lowest and highest strength for the dried herb, % vol.
+    pub strength_percent_vol: Option<(f64, f64)>,
+    /// What they rest on.
+    pub source: &'a str,
+    /// How sure they are.
+    pub status: Status,
+}
+
+impl Herb {
+    /// The parts that are used.
+    pub fn parts(&self) -> Vec<&str> {
+        table::items(&self.parts).collect()
+    }
+
+    /// The part worked with where none is named.
+    pub fn first_part(&self) -> &str {
+        table::items(&self.parts).next().unwrap_or("herb")
+    }
+
+    /// Its classes of constituents, the leading one first.
+    pub fn classes(&self) -> Vec<&'static Class> {
+        table::items(&self.classes)
+            .filter_map(constituents::class)
+            .collect()
+    }
+
+    /// The keys of its classes.
+    pub fn class_keys(&self) -> Vec<&str> {
+        table::items(&self.classes).collect()
+    }
+
+    /// What must not be made of it.
+    pub fn limit(&self) -> Option<Limit> {
+        self.limit
+    }
+
+    /// How sure the limit is.
+    pub fn limit_status(&self) -> Status {
+        self.use_status.unwrap_or(Status::Memory)
+    }
+
+    /// How sure the cautions are.
+    pub fn caution_status(&self) -> Status {
+        self.caution_status.unwrap_or(Status::Memory)
+    }
+
+    /// The tincture figures; none where nothing was looked up.
+    pub fn tincture(&self) -> Option<Tincture<'_>> {
+        Some(Tincture {
+            fresh_ratio_ml_per_g: self.fresh_ratio,
+            dried_ratio_ml_per_g: self.dried_ratio.map(|usual| {
+                let low = self.dried_ratio_low.unwrap_or(usual);
+                (low, usual, self.dried_ratio_high.unwrap_or(usual))
+            }),
+            strength_percent_vol: self.ethanol_low.zip(self.ethanol_high),
+            source: &self.tincture_source,
+            status: self.tincture_status?,
+        })
+    }
+
+    /// Whether it may be offered as a herb to make something of.
+    pub fn is_offered(&self) -> bool {
+        !matches!(self.limit, Some(Limit::Poisonous | Limit::No))
+    }
+
+    /// Whether anything beyond its water was looked up.
+    pub fn is_described(&self) -> bool {
+        !self.constituents.is_empty() || !self.cautions.is_empty()
+    }
+
+    /// Other names it is found under.
+    pub fn aliases(&self) -> Vec<&str> {
+        table::items(&self.aliases).collect()
+    }
+}
+
+struct Herbs {
+    list: Vec<Herb>,
+    index: BTreeMap<String, usize>,
+}
+
+static HERBS: LazyLock<Herbs> = LazyLock::new(|| {
+    let list: Vec<Herb> = table::rows("herbs.tsv", include_str!("../../data/herbs.tsv"));
+    let mut index = BTreeMap::new();
+    let mut add = |name: &str, at: usize| {
+        let name = slug(name);
+        if !name.is_empty() {
+            index.entry(name).or_insert(at);
+        }
+    };
+    for (at, herb) in list.iter().enumerate() {
+        add(&herb.key, at);
+    }
+    for (at, herb) in list.iter().enumerate() {
+        add(&herb.common, at);
+        herb.aliases().into_iter().for_each(|alias| add(alias, at));
+    }
+    for (at, herb) in list.iter().enumerate() {
+        add(&herb.latin, at);
+        for latin in binomials(&herb.latin) {
+            add(&latin, at);
+            add(&latin.replace(" x ", " "), at);
+        }
+    }
+    for row in drying::water_rows() {
+        if let Some(at) = list.iter().position(|herb| herb.key == row.herb) {
+            add(&row.prior_key, at);
+        }
+    }
+    Herbs { list, index }
+});
+
+/// "Rosa canina / damascena" names two: the genus is carried over.
+fn binomials(latin: &str) -> Vec<String> {
+    let mut genus = "";
+    let mut all = Vec::new();
+    for piece in latin
+        .split(['/', ',', '(', ')'])
+        .map(str::trim)
+        .filter(|piece| !piece.is_empty())
+    {
+        if piece.starts_with(char::is_uppercase) {
+            genus = piece.split(' ').next().unwrap_or_default();
+            all.push(piece.to_owned());
+        } else {
+            all.push(format!("{genus} {piece}"));
+        }
+    }
+    all
+}
+
+/// Lower case, apostrophes dropped, everything else that is no letter or digit a hyphen.
+pub fn slug(name: &str) -> String {
+    let mut slug = String::with_capacity(name.len());
+    for c in name.chars().filter(|c| !matches!(c, '\'' | '\u{2019}')) {
+        if c.is_alphanumeric() {
+            slug.extend(c.to_lowercase());
+        } else if !slug.ends_with('-') && !slug.is_empty() {
+            slug.push('-');
+        }
+    }
+    slug.trim_end_matches('-').to_owned()
+}
+
+/// All herbs by common name.
+pub fn all() -> &'static [Herb] {
+    &HERBS.list
+}
+
+/// The herb of that key, common name, other name, binomial or table key, in any case.
+///
+/// ```
+/// for name in ["peppermint", "Peppermint", "Mentha x piperita", "peppermint_leaf"] {
+///     assert_eq!(formulary::herbs::find(name).unwrap().key, "peppermint");
+/// }
+/// ```
+pub fn find(name: &str) -> Option<&'static Herb> {
+    HERBS.index.get(&slug(name)).map(|at| &HERBS.list[*at])
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_herb_is_found_by_any_of_its_names() {
+        for (name, key) in [
+            ("MELISSA officinalis", "lemon-balm"),
+            ("Mentha \u{d7} piperita", "peppermint"),
+            ("St John\u{2019}s wort", "st-johns-wort"),
+            ("hypericum perforatum", "st-johns-wort"),
+            ("lemonbalm_leaf", "lemon-balm"),
+            ("holybasil_herb", "tulsi"),
+            ("Ocimum gratissimum", "clove-basil"),
+            ("elder_berry", "elder-berry"),
+            ("Rosa damascena", "rose"),
+            ("linden", "lime-flower"),
+        ] {
+            assert_eq!(
+                find(name).map(|herb| herb.key.as_str()),
+                Some(key),
+                "{name}"
+            );
+        }
+        assert!(find("no such herb").is_none() && find("").is_none());
+    }
+
+    #[test]
+    fn keys_are_unique_slugs() {
+        let mut keys: Vec<_> = all().iter().map(|herb| herb.key.as_str()).collect();
+        keys.sort_unstable();
+        keys.dedup();
+        assert_eq!(keys.len(), all().len());
+        assert!(
+            all()
+                .iter()
+                .all(|herb| slug(&herb.key) == herb.key && !herb.parts().is_empty())
+        );
+    }
+
+    #[test]
+    fn the_poisonous_are_never_offered() {
+        for name in ["henbane", "adonis", "pinellia", "coltsfoot", "borage"] {
+            assert!(!find(name).unwrap().is_offered(), "{name}");
+        }
+        assert!(find("comfrey").unwrap().is_offered());
+    }
+
+    #[test]
+    fn every_fact_has_a_source_or_says_that_it_is_unsure() {
+        for herb in all() {
+            if herb.tincture_status == Some(Status::Confirmed) {
+                assert!(!herb.tincture_source.is_empty(), "{}", herb.key);
+                assert_ne!(herb.tincture_source, "common practice", "{}", herb.key);
+            }
+            if herb.caution_status == Some(Status::Confirmed) {
+                assert!(!herb.caution_source.is_empty(), "{}", herb.key);
+            }
+            assert_eq!(
+                herb.limit.is_some(),
+                !herb.use_text.is_empty(),
+                "{}",
+                herb.key
+            );
+            assert_eq!(
+                herb.cautions.is_empty(),
+                herb.caution_status.is_none(),
+                "{}",
+                herb.key
+            );
+        }
+    }
+
+    #[test]
+    fn the_trade_lists_twenty_one_confirmed_tinctures_and_four_confirmed_cautions() {
+        let traded = all().iter().filter(|herb| herb.is_described());
+        assert_eq!(traded.clone().count(), 73);
+        let confirmed = |herb: &&Herb| herb.caution_status == Some(Status::Confirmed);
+        let keys: Vec<_> = traded
+            .filter(confirmed)
+            .map(|herb| herb.key.as_str())
+            .collect();
+        assert_eq!(keys, ["burdock", "calendula", "echinacea", "elder-berry"]);
+    }
+}

@@ -1,0 +1,92 @@
+//! Parts of a plant and the classes that share a drying behaviour.
+
+/// The class of a part, as the tables of water content group them.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum PartClass {
+    /// Leaves.
+    Leaf,
+    /// Flowers.
+    Flower,
+    /// The aerial herb, flowering tops.
+    Herb,
+    /// Roots, rhizomes, tubers, bulbs.
+    Root,
+    /// Bark, buds.
+    Bark,
+    /// Fruits, berries, hips.
+    Fruit,
+    /// Seeds.
+    Seed,
+    /// Anything else.
+    Other,
+}
+
+impl PartClass {
+    /// The key of its row of general figures.
+    pub(super) fn default_key(self) -> &'static str {
+        match self {
+            Self::Leaf => "leaf",
+            Self::Flower => "flower",
+            Self::Herb => "herb",
+            Self::Root => "root",
+            Self::Bark => "bark",
+            Self::Fruit | Self::Seed | Self::Other => "any",
+        }
+    }
+
+    /// Whether it dries slowly, as roots, fruits and bark do.
+    pub fn is_dense(self) -> bool {
+        matches!(self, Self::Root | Self::Bark | Self::Fruit | Self::Seed)
+    }
+}
+
+/// The class of a part by its name, singular or plural, in any case.
+pub fn class_of(part: &str) -> PartClass {
+    let part = part.trim().to_lowercase();
+    let has = |words: &[&str]| words.iter().any(|word| part.contains(word));
+    if has(&["leaf and flower", "leaf with flower"]) {
+        PartClass::Herb
+    } else if has(&["tops", "herb", "aerial", "whole plant", "spike"]) {
+        if part == "flower spike" {
+            PartClass::Flower
+        } else {
+            PartClass::Herb
+        }
+    } else if has(&["leaf", "leaves", "stalk", "shoot"]) {
+        PartClass::Leaf
+    } else if has(&["flower", "blossom", "petal", "cone", "calyx", "strobile"]) {
+        PartClass::Flower
+    } else if has(&["root", "rhizome", "tuber", "bulb", "corm"]) {
+        PartClass::Root
+    } else if has(&["bark", "bud"]) {
+        PartClass::Bark
+    } else if has(&["fruit", "berry", "berries", "hip", "peel"]) {
+        PartClass::Fruit
+    } else if has(&["seed"]) {
+        PartClass::Seed
+    } else if has(&["stem"]) {
+        PartClass::Herb
+    } else {
+        PartClass::Other
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn part_names_fall_into_their_class() {
+        for (part, class) in [
+            ("Leaves", PartClass::Leaf),
+            ("flowering tops", PartClass::Herb),
+            ("flower", PartClass::Flower),
+            ("leaf and flower", PartClass::Herb),
+            ("rhizome", PartClass::Root),
+            ("hip", PartClass::Fruit),
+            ("cap", PartClass::Other),
+        ] {
+            assert_eq!(class_of(part), class, "{part}");
+        }
+    }
+}
