@@ -7,6 +7,7 @@
 pub mod constituents;
 pub mod herbs;
 pub mod note;
+pub mod preparations;
 mod table;
 
 pub use note::{Note, Reason, Speaks, Status};

@@ -1,0 +1,513 @@
+//! The preparations: each a block of `data/preparations.toml`, none a page of code.
+//!
+//! Composing, keeping and advising read nothing but these blocks, so that a new
+//! preparation is a new block.
+
+use std::sync::LazyLock;
+
+use serde::{Deserialize, Serialize};
+
+use crate::note::{Note, Status};
+
+/// Fresh or dried.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum PlantState {
+    /// As picked.
+    Fresh,
+    /// Taken down from the rack.
+    Dried,
+}
+
+impl PlantState {
+    /// The word for it.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Fresh => "fresh",
+            Self::Dried => "dried",
+        }
+    }
+}
+
+/// What the amounts are solved for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Aim {
+    /// A strength in the jar at the end.
+    Strength,
+    /// The strongest spirit at hand, undiluted, unless a strength is asked for.
+    Strongest,
+    /// A share of glycerin in what is poured.
+    Glycerin,
+    /// The parts as they stand.
+    Parts,
+}
+
+/// How the ratio is meant.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+pub enum Measure {
+    /// mL poured on each gram.
+    #[serde(rename = "poured on")]
+    PouredOn,
+    /// mL of finished liquid for each gram.
+    #[serde(rename = "made up to")]
+    MadeUpTo,
+}
+
+/// Which column of a herb's grades speaks for a preparation.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Solvent {
+    /// Spirit.
+    Ethanol,
+    /// Glycerin.
+    Glycerite,
+    /// Fixed oil.
+    Oil,
+    /// Vinegar.
+    Vinegar,
+    /// Wine.
+    Wine,
+}
+
+/// Whether it keeps, from best to worst.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+pub enum Verdict {
+    /// On the shelf.
+    #[serde(rename = "keeps")]
+    Keeps,
+    /// In the refrigerator.
+    #[serde(rename = "keeps cold")]
+    KeepsCold,
+    /// As fresh food.
+    #[serde(rename = "use now")]
+    UseNow,
+    /// Not at all.
+    #[serde(rename = "do not make")]
+    DoNotMake,
+}
+
+impl Verdict {
+    /// The words for it.
+    pub fn words(self) -> &'static str {
+        match self {
+            Self::Keeps => "keeps",
+            Self::KeepsCold => "keeps cold",
+            Self::UseNow => "use now",
+            Self::DoNotMake => "do not make",
+        }
+    }
+}
+
+/// A range with its usual figure and where it comes from.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Range {
+    /// Lowest.
+    pub low: f64,
+    /// Usual.
+    pub usual: f64,
+    /// Highest.
+    pub high: f64,
+    /// Where it comes from; empty for none.
+    pub source: String,
+    /// How sure it is.
+    pub status: Status,
+}
+
+/// A span of time with where it comes from.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Span {
+    /// Shortest.
+    pub low: f64,
+    /// Longest.
+    pub high: f64,
+    /// Where it comes from; empty for none.
+    pub source: String,
+    /// How sure it is.
+    pub status: Status,
+}
+
+/// Two ends.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Ends {
+    /// Lower end.
+    pub low: f64,
+    /// Upper end.
+    pub high: f64,
+}
+
+/// What the marc keeps, mL for each gram of dry herb.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Retention {
+    /// After a press.
+    pub pressed: f64,
+    /// Wrung by hand, lower figure.
+    pub wrung_low: f64,
+    /// Wrung by hand, upper figure.
+    pub wrung_high: f64,
+    /// Where it comes from.
+    pub source: String,
+    /// How sure it is.
+    pub status: Status,
+}
+
+/// By which measure a part is counted.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum By {
+    /// Volume as it is measured out.
+    #[default]
+    Volume,
+    /// Weight.
+    Mass,
+}
+
+/// One liquid of a preparation, with what it usually is where nothing else is at hand.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Part {
+    /// The kind of liquid, in the words of the wire.
+    pub kind: String,
+    /// Its parts among all; none where the aim decides.
+    #[serde(default)]
+    pub share: Option<f64>,
+    /// How the parts are counted.
+    #[serde(default)]
+    pub by: By,
+    /// Left out unless it is at hand.
+    #[serde(default)]
+    pub if_at_hand: bool,
+    /// Spirit or wine.
+    #[serde(default)]
+    pub strength_percent_vol: Option<f64>,
+    /// Glycerin.
+    #[serde(default)]
+    pub purity_percent_mass: Option<f64>,
+    /// Vinegar, wine or juice.
+    #[serde(default)]
+    pub acidity_g_per_100ml: Option<f64>,
+    /// Wine.
+    #[serde(default)]
+    pub sugar_g_per_l: Option<f64>,
+    /// Syrup or juice.
+    #[serde(default)]
+    pub sugar_percent_mass: Option<f64>,
+    /// Honey.
+    #[serde(default)]
+    pub water_percent_mass: Option<f64>,
+    /// Oil.
+    #[serde(default)]
+    pub oil: Option<String>,
+}
+
+/// One kind of preparation. Empty texts mean that nothing was found.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Preparation {
+    /// Stable key.
+    pub key: String,
+    /// The name that stands for several: tincture, glycerite, oil ...
+    pub family: String,
+    /// Its name.
+    pub name: String,
+    /// One line.
+    pub summary: String,
+    /// Whether the adviser offers it.
+    pub advised: bool,
+    /// What ratio and method rest on.
+    pub method_source: String,
+    /// How sure they are.
+    pub method_status: Status,
+    /// The liquid in the trade's words.
+    pub recipe: String,
+    /// What the amounts are solved for.
+    pub aim: Aim,
+    /// How the ratio is meant.
+    pub measure: Measure,
+    /// What dissolves the herb.
+    pub grade: Solvent,
+    /// Ratio for fresh herb, mL to a gram; none where it is not made of fresh herb.
+    pub ratio_fresh: Option<Range>,
+    /// Ratio for dried herb, mL to a gram; none where it is not made of dried herb.
+    pub ratio_dried: Option<Range>,
+    /// Strengths the trade uses for it, % vol.
+    pub strength: Option<Ends>,
+    /// Share of glycerin in what is poured, % by volume.
+    pub glycerin: Option<Range>,
+    /// Alcohol added for keeping, % vol at the end.
+    pub fortify: Option<Range>,
+    /// Keys of the gates that judge it.
+    pub gates: Vec<String>,
+    /// Whether passing one gate is enough.
+    #[serde(default)]
+    pub one_gate_is_enough: bool,
+    /// The best verdict it can have.
+    #[serde(default)]
+    pub best: Option<Verdict>,
+    /// The best verdict with fresh herb.
+    #[serde(default)]
+    pub best_fresh: Option<Verdict>,
+    /// The only herbs it may be made of; none for any.
+    #[serde(default)]
+    pub only: Option<Vec<String>>,
+    /// Classes of constituents that it does not suit.
+    #[serde(default)]
+    pub avoid: Vec<String>,
+    /// Classes of constituents that it is made for.
+    #[serde(default)]
+    pub wants: Vec<String>,
+    /// Sentences to be read before pouring.
+    #[serde(default)]
+    pub notes: Vec<String>,
+    /// Days from pouring to straining.
+    pub steep_days: Ends,
+    /// Months it keeps.
+    pub shelf_months: Option<Span>,
+    /// Days within which it is used where it does not keep.
+    pub use_within_days: Option<Span>,
+    /// What the marc keeps.
+    pub retention: Option<Retention>,
+    /// What is said of that.
+    #[serde(default)]
+    pub retention_note: String,
+    /// How full the jar.
+    pub fill: String,
+    /// How to shake it.
+    pub agitation: String,
+    /// Vessel and lid.
+    pub vessel: String,
+    /// How to strain.
+    pub straining: String,
+    /// How to store.
+    pub storage: String,
+    /// Signs of spoilage.
+    pub spoilage: String,
+    /// What ends it.
+    pub ended_by: String,
+    /// The gate in the trade's words.
+    pub gate_text: String,
+    /// Cautions in the trade's words.
+    pub caution: String,
+    /// What the parts rest on.
+    pub parts_source: String,
+    /// How sure they are.
+    pub parts_status: Status,
+    /// The liquids.
+    pub parts: Vec<Part>,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct File {
+    preparation: Vec<Preparation>,
+}
+
+/// Reads preparations from TOML.
+///
+/// # Errors
+/// What the TOML reader says of a block that has an unknown or a missing field.
+pub fn read(text: &str) -> Result<Vec<Preparation>, String> {
+    toml::from_str::<File>(text)
+        .map(|file| file.preparation)
+        .map_err(|error| error.to_string())
+}
+
+static PREPARATIONS: LazyLock<Vec<Preparation>> = LazyLock::new(|| {
+    read(include_str!("../data/preparations.toml"))
+        .unwrap_or_else(|error| panic!("preparations.toml cannot be read: {error}"))
+});
+
+/// All preparations in the order of the table.
+pub fn all() -> &'static [Preparation] {
+    &PREPARATIONS
+}
+
+/// The preparation of that key or, for the name of a family, its first member that takes the plant in this state.
+///
+/// ```
+/// use formulary::preparations::{PlantState, find};
+/// assert_eq!(find("glycerite", PlantState::Fresh).unwrap().key, "glycerite-fresh");
+/// assert_eq!(find("tincture", PlantState::Fresh).unwrap().key, "tincture-fresh");
+/// assert_eq!(find("bitters", PlantState::Dried).unwrap().key, "bitters");
+/// ```
+pub fn find(name: &str, state: PlantState) -> Option<&'static Preparation> {
+    let name = crate::herbs::slug(name);
+    let exact = PREPARATIONS
+        .iter()
+        .find(|preparation| preparation.key == name);
+    let of_family =
+        |preparation: &&Preparation| preparation.family == name && preparation.takes(state);
+    if exact.is_some_and(|preparation| preparation.takes(state)) {
+        exact
+    } else {
+        PREPARATIONS.iter().find(of_family).or(exact)
+    }
+}
+
+/// A step of the work, for the page of a jar.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Step {
+    /// Fill, shake, strain ...
+    pub title: &'static str,
+    /// What to do.
+    pub text: String,
+    /// Where it comes from.
+    pub source: Option<String>,
+    /// How sure it is.
+    pub status: Status,
+}
+
+impl Preparation {
+    /// The ratio for a state; none where it is not made of it.
+    pub fn ratio(&self, state: PlantState) -> Option<&Range> {
+        match state {
+            PlantState::Fresh => self.ratio_fresh.as_ref(),
+            PlantState::Dried => self.ratio_dried.as_ref(),
+        }
+    }
+
+    /// Whether it is made of herb in this state.
+    pub fn takes(&self, state: PlantState) -> bool {
+        self.ratio(state).is_some()
+    }
+
+    /// Whether any herb goes into it; an elixir is mixed of liquids alone.
+    pub fn takes_herb(&self) -> bool {
+        self.ratio_fresh.is_some() || self.ratio_dried.is_some()
+    }
+
+    /// Whether the plant's water joins the liquid; in an oil it stays apart.
+    pub fn mixes_with_water(&self) -> bool {
+        self.grade != Solvent::Oil
+    }
+
+    /// The kinds of liquid it is made of.
+    pub fn liquids(&self) -> Vec<&str> {
+        self.parts.iter().map(|part| part.kind.as_str()).collect()
+    }
+
+    /// The work from jar to shelf, in order.
+    pub fn steps(&self) -> Vec<Step> {
+        [
+            ("Fill", &self.fill),
+            ("Vessel", &self.vessel),
+            ("Shake", &self.agitation),
+            ("Strain", &self.straining),
+            ("The marc", &self.retention_note),
+            ("Store", &self.storage),
+            ("Spoiled if", &self.spoilage),
+            ("Ended by", &self.ended_by),
+        ]
+        .into_iter()
+        .filter(|(_, text)| !text.is_empty())
+        .map(|(title, text)| {
+            // The method was read; housekeeping around it is the trade's habit.
+            let housekeeping = matches!(
+                title,
+                "Fill" | "Vessel" | "Store" | "Spoiled if" | "Ended by"
+            );
+            let (source, status) = if housekeeping {
+                ("", Status::Practice.weaker(self.method_status))
+            } else {
+                (self.method_source.as_str(), self.method_status)
+            };
+            let Note { source, status, .. } = Note::new("step", "", source, status);
+            Step {
+                title,
+                text: sentence(text),
+                source,
+                status,
+            }
+        })
+        .collect()
+    }
+}
+
+/// With a capital at the head and a full stop at the end.
+pub(crate) fn sentence(text: &str) -> String {
+    let text = text.trim().trim_end_matches('.');
+    let mut chars = text.chars();
+    chars.next().map_or_else(String::new, |first| {
+        format!("{}{}.", first.to_uppercase(), chars.as_str())
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn all_21_rows_of_the_trade_are_there() {
+        assert_eq!(all().len(), 21);
+        let mut keys: Vec<_> = all().iter().map(|preparation| &preparation.key).collect();
+        keys.sort();
+        keys.dedup();
+        assert_eq!(keys.len(), 21);
+    }
+
+    #[test]
+    fn every_block_has_its_sources_or_says_that_there_is_none() {
+        for preparation in all() {
+            let p = preparation;
+            let ratios = [&p.ratio_fresh, &p.ratio_dried, &p.glycerin, &p.fortify];
+            for range in ratios.into_iter().flatten() {
+                assert!(
+                    range.low <= range.usual && range.usual <= range.high,
+                    "{}",
+                    p.key
+                );
+                assert!(
+                    !range.source.is_empty() || range.status != Status::Confirmed,
+                    "{}",
+                    p.key
+                );
+            }
+            for (source, status) in [
+                (&p.method_source, p.method_status),
+                (&p.parts_source, p.parts_status),
+            ] {
+                assert!(
+                    !source.is_empty() || status != Status::Confirmed,
+                    "{}",
+                    p.key
+                );
+            }
+            for span in [&p.shelf_months, &p.use_within_days].into_iter().flatten() {
+                assert!(
+                    !span.source.is_empty() || span.status == Status::Practice,
+                    "{}",
+                    p.key
+                );
+            }
+            assert!(!p.gates.is_empty() && !p.parts.is_empty(), "{}", p.key);
+            assert!(p.steps().iter().all(|step| step.text.ends_with('.')));
+        }
+    }
+
+    #[test]
+    fn an_unknown_field_is_refused() {
+        assert!(read("[[preparation]]\nkey = \"x\"\nflavour = \"odd\"\n").is_err());
+    }
+
+    #[test]
+    fn a_family_name_follows_the_state_of_the_herb() {
+        for (name, state, key) in [
+            ("tincture", PlantState::Dried, "tincture-dried"),
+            ("Glycerite", PlantState::Dried, "glycerite-dried"),
+            ("oil", PlantState::Dried, "oil-dried"),
+            ("oil", PlantState::Fresh, "oil-fresh"),
+            ("glycerite-fresh", PlantState::Dried, "glycerite-fresh"),
+        ] {
+            let found = find(name, state).map(|preparation| preparation.key.as_str());
+            assert!(found.is_some(), "{name}");
+            if name != "glycerite-fresh" {
+                assert_eq!(found, Some(key), "{name}");
+            }
+        }
+        assert!(find("potion", PlantState::Fresh).is_none());
+    }
+}
