@@ -7,7 +7,9 @@ pub mod drying;
 pub mod error;
 pub mod fraction;
 pub mod interval;
+pub mod mixture;
 pub mod quantity;
+pub mod units;
 
 pub use error::OutOfRange;
 pub use fraction::{DryBasis, MassFraction, Strength, WetBasis};

@@ -26,3 +26,27 @@ pub fn kg_per_m3(value: f64) -> MassDensity {
 pub fn celsius(value: f64) -> ThermodynamicTemperature {
     ThermodynamicTemperature::new::<degree_celsius>(value)
 }
+
+/// The number of grams in a mass.
+pub fn grams_of(mass: Mass) -> f64 {
+    mass.get::<gram>()
+}
+
+/// The number of millilitres in a volume.
+pub fn millilitres_of(volume: Volume) -> f64 {
+    volume.get::<milliliter>()
+}
+
+/// The number of kilograms per cubic metre in a density.
+pub fn kg_per_m3_of(density: MassDensity) -> f64 {
+    density.get::<kilogram_per_cubic_meter>()
+}
+
+/// The number of degrees Celsius in a temperature.
+///
+/// Rounded to a nanodegree: the way through kelvin and back must not turn 20 C
+/// into 19.99999999999997 C, nor the end of a formula's range into one step beyond it.
+pub fn degrees_celsius(temperature: ThermodynamicTemperature) -> f64 {
+    let value = temperature.get::<degree_celsius>();
+    (value * 1e9).round() / 1e9
+}

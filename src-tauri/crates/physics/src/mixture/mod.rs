@@ -1,0 +1,30 @@
+//! Liquids: what they are made of, how dense they are, how strong, whether they can spoil.
+//!
+//! Mass is conserved and nothing else: volumes come from densities. What does not live here: which
+//! preparation wants which liquid, and whether one keeps.
+
+pub mod acid;
+mod activity;
+mod composition;
+mod describe;
+pub mod dilution;
+pub mod ethanol;
+pub mod flash;
+pub mod glycerol;
+pub mod icumsa1986;
+mod ingredient;
+pub mod oil;
+pub mod oiml1975;
+mod remark;
+pub mod sugar;
+mod unmixable;
+pub(crate) mod volume;
+pub mod water;
+
+pub use acid::Acidity;
+pub use composition::{Component, Composition};
+pub use describe::{Liquid, WaterActivity, describe};
+pub use ingredient::{Ingredient, Kind, Plant, Pour};
+pub use oil::Oil;
+pub use remark::Remark;
+pub use unmixable::Unmixable;
