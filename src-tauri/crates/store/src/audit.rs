@@ -1,0 +1,106 @@
+//! Whether a journal is whole.
+
+use journal::{Amount, Noun, Source};
+
+use crate::name::{capitalised, name_of};
+use crate::{Failure, Store, ledger, log, noun, project};
+
+impl Store {
+    /// Checks that the file is whole, that no lot has given more than came in,
+    /// and that nothing needs a row that does not exist. One finished sentence
+    /// for each fault; none when all is well.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn audit(&self) -> Result<Vec<String>, Failure> {
+        let conn = &self.conn;
+        let mut faults = Vec::new();
+        let mut check = conn.prepare("PRAGMA quick_check")?;
+        let mut lines = check.query([])?;
+        while let Some(line) = lines.next()? {
+            let line: String = line.get(0)?;
+            if line != "ok" {
+                faults.push(format!("The file is damaged: {line}."));
+            }
+        }
+        let mut keys = conn.prepare(
+            "SELECT noun, id FROM lot UNION SELECT source_noun, source FROM draw ORDER BY 1, 2",
+        )?;
+        let mut lots = keys.query([])?;
+        while let Some(row) = lots.next()? {
+            let noun = log::noun(&row.get::<_, String>(0)?)?;
+            let id: String = row.get(1)?;
+            let Some(source) = Source::of(noun, &id) else {
+                continue;
+            };
+            let counted = ledger::counted(conn, source)?;
+            if ledger::noted(conn, source)? != counted {
+                faults.push(format!(
+                    "What is left of {} was miscounted.",
+                    name_of(conn, noun, &id)?
+                ));
+            }
+            if let Some(holding) = counted.filter(|holding| holding.left < Amount::ZERO) {
+                faults.push(format!(
+                    "{} has given {} {} more than came in.",
+                    capitalised(&name_of(conn, noun, &id)?),
+                    -holding.left.get(),
+                    source.unit().symbol()
+                ));
+            }
+        }
+        for noun in Noun::ALL {
+            for (id, needs) in noun::needs_of_all(conn, *noun)? {
+                for (needed, row) in needs {
+                    if !noun::is_present(conn, needed, &row)? {
+                        faults.push(format!(
+                            "{} needs a {} that is not in the journal.",
+                            capitalised(&name_of(conn, *noun, &id)?),
+                            needed.as_str()
+                        ));
+                    }
+                }
+            }
+        }
+        Ok(faults)
+    }
+
+    /// Makes all tables anew from the log, which is never needed unless they
+    /// are in doubt.
+    ///
+    /// # Errors
+    /// A failure to read or write; the tables are then as before.
+    pub fn rebuild(&mut self) -> Result<(), Failure> {
+        let tx = self.conn.transaction()?;
+        for table in noun::MADE {
+            tx.execute_batch(&format!("DELETE FROM {table}"))?;
+        }
+        project::rebuild(&tx)?;
+        tx.commit()?;
+        Ok(())
+    }
+
+    /// Every row of the tables made from the log as text, in order: two
+    /// journals with the same log give the same lines.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn tables(&self) -> Result<Vec<String>, Failure> {
+        let mut lines = Vec::new();
+        // By the number of its arrival, the list of revoked deeds differs from phone to phone.
+        for table in noun::MADE.iter().filter(|table| **table != "revoked") {
+            let mut statement = self.conn.prepare(&format!("SELECT * FROM {table}"))?;
+            let columns = statement.column_count();
+            let mut rows = statement.query([])?;
+            while let Some(row) = rows.next()? {
+                let mut line = (*table).to_owned();
+                for column in 0..columns {
+                    line.push_str(&format!(" | {:?}", row.get_ref(column)?));
+                }
+                lines.push(line);
+            }
+        }
+        lines.sort_unstable();
+        Ok(lines)
+    }
+}

@@ -1,0 +1,117 @@
+//! Ledger entries and what is left, as tables.
+
+use journal::{Amount, Draw, Noun, Source, left};
+use rusqlite::{Connection, OptionalExtension, params};
+
+use crate::{Failure, log};
+
+/// What came into a lot and what is left of it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub(crate) struct Holding {
+    pub came_in: Amount,
+    pub left: Amount,
+}
+
+pub(crate) fn sources_of(
+    conn: &Connection,
+    noun: Noun,
+    owner: &str,
+) -> Result<Vec<Source>, Failure> {
+    let mut statement = conn.prepare_cached(
+        "SELECT DISTINCT source_noun, source FROM draw WHERE owner_noun = ?1 AND owner = ?2",
+    )?;
+    let mut rows = statement.query([noun.as_str(), owner])?;
+    let mut sources = Vec::new();
+    while let Some(row) = rows.next()? {
+        let noun = log::noun(&row.get::<_, String>(0)?)?;
+        sources.extend(Source::of(noun, &row.get::<_, String>(1)?));
+    }
+    Ok(sources)
+}
+
+pub(crate) fn put(
+    conn: &Connection,
+    noun: Noun,
+    owner: &str,
+    draws: &[Draw],
+) -> Result<(), Failure> {
+    conn.prepare_cached("DELETE FROM draw WHERE owner_noun = ?1 AND owner = ?2")?
+        .execute([noun.as_str(), owner])?;
+    let mut insert = conn.prepare_cached(
+        "INSERT INTO draw (owner_noun, owner, position, source_noun, source, amount)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+    )?;
+    for (position, draw) in draws.iter().enumerate() {
+        let (source_noun, source) = draw.from.row();
+        insert.execute(params![
+            noun.as_str(),
+            owner,
+            position as i64,
+            source_noun.as_str(),
+            source,
+            draw.amount.thousandths(),
+        ])?;
+    }
+    Ok(())
+}
+
+/// What is noted about a lot.
+pub(crate) fn noted(conn: &Connection, source: Source) -> Result<Option<Holding>, Failure> {
+    let (noun, id) = source.row();
+    Ok(conn
+        .prepare_cached("SELECT came_in, remains FROM lot WHERE noun = ?1 AND id = ?2")?
+        .query_row([noun.as_str(), &id], |row| {
+            Ok(Holding {
+                came_in: Amount::from_thousandths(row.get(0)?),
+                left: Amount::from_thousandths(row.get(1)?),
+            })
+        })
+        .optional()?)
+}
+
+/// What a lot holds by its row and the entries that draw from it.
+pub(crate) fn counted(conn: &Connection, source: Source) -> Result<Option<Holding>, Failure> {
+    let (noun, id) = source.row();
+    let sql = match source {
+        Source::Harvest(_) => "SELECT fresh FROM harvest WHERE id = ?1",
+        Source::Tray(_) => "SELECT dried FROM tray WHERE id = ?1",
+        Source::Supply(_) => "SELECT size FROM supply WHERE id = ?1",
+    };
+    let came_in: Option<i64> = conn
+        .prepare_cached(sql)?
+        .query_row([&id], |row| row.get(0))
+        .optional()?;
+    let Some(came_in) = came_in.map(Amount::from_thousandths) else {
+        return Ok(None);
+    };
+    let drawn: i64 = conn
+        .prepare_cached(
+            "SELECT coalesce(sum(amount), 0) FROM draw WHERE source_noun = ?1 AND source = ?2",
+        )?
+        .query_row([noun.as_str(), &id], |row| row.get(0))?;
+    Ok(Some(Holding {
+        came_in,
+        left: left(came_in, [Amount::from_thousandths(drawn)]),
+    }))
+}
+
+/// Counts a lot and notes what it holds.
+pub(crate) fn recount(conn: &Connection, source: Source) -> Result<(), Failure> {
+    let (noun, id) = source.row();
+    match counted(conn, source)? {
+        Some(holding) => conn
+            .prepare_cached(
+                "INSERT OR REPLACE INTO lot (noun, id, came_in, remains) VALUES (?1, ?2, ?3, ?4)",
+            )?
+            .execute(params![
+                noun.as_str(),
+                id,
+                holding.came_in.thousandths(),
+                holding.left.thousandths()
+            ])?,
+        None => conn
+            .prepare_cached("DELETE FROM lot WHERE noun = ?1 AND id = ?2")?
+            .execute([noun.as_str(), &id])?,
+    };
+    Ok(())
+}

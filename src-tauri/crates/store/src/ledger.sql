@@ -1,0 +1,26 @@
+-- Deeds that do not count, because a deed that counts took them back.
+CREATE TABLE revoked (
+    deed INTEGER PRIMARY KEY
+) STRICT;
+
+-- Ledger entries, each following from the row that owns it; thousandths of a gram or millilitre.
+CREATE TABLE draw (
+    owner_noun  TEXT NOT NULL,
+    owner       TEXT NOT NULL,
+    position    INTEGER NOT NULL,
+    source_noun TEXT NOT NULL,
+    source      TEXT NOT NULL,
+    amount      INTEGER NOT NULL,
+    PRIMARY KEY (owner_noun, owner, position)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX draw_from ON draw (source_noun, source, amount);
+
+-- What can be drawn from: what came in, and what is left of it.
+CREATE TABLE lot (
+    noun    TEXT NOT NULL,
+    id      TEXT NOT NULL,
+    came_in INTEGER NOT NULL,
+    remains INTEGER NOT NULL,
+    PRIMARY KEY (noun, id)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX lot_in_stock ON lot (noun, id) WHERE remains > 0;

@@ -1,0 +1,205 @@
+//! Deeds and changes in the file.
+
+use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Noun, Row, RowRef};
+use rusqlite::{Connection, OptionalExtension, params};
+
+use crate::{Failure, Reading, Store};
+
+/// A deed as the list of deeds shows it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct DeedRow {
+    /// Its id.
+    pub deed: DeedId,
+    /// When it was written.
+    pub at: HybridTime,
+    /// Where it was written.
+    pub device: DeviceId,
+    /// What was done.
+    pub text: String,
+    /// The deed that it took back.
+    pub revokes: Option<DeedId>,
+    /// Whether it was itself taken back.
+    pub undone: bool,
+}
+
+impl Reading<'_> {
+    /// The latest deeds, latest first.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn deeds(&self, limit: usize) -> Result<Vec<DeedRow>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT id, milliseconds, counter, device, text, revokes,
+                    EXISTS (SELECT 1 FROM revoked WHERE revoked.deed = deed.number)
+             FROM deed ORDER BY milliseconds DESC, counter DESC, device DESC, id DESC LIMIT ?1",
+        )?;
+        let mut rows = statement.query([limit as i64])?;
+        let mut deeds = Vec::new();
+        while let Some(row) = rows.next()? {
+            deeds.push(DeedRow {
+                deed: row.get::<_, String>(0)?.parse()?,
+                at: HybridTime {
+                    milliseconds: row.get(1)?,
+                    counter: row.get(2)?,
+                },
+                device: row.get::<_, String>(3)?.parse()?,
+                text: row.get(4)?,
+                revokes: row
+                    .get::<_, Option<String>>(5)?
+                    .map(|id| id.parse())
+                    .transpose()?,
+                undone: row.get(6)?,
+            });
+        }
+        Ok(deeds)
+    }
+}
+
+impl Store {
+    /// Hands every deed to `each`, in the order that counts.
+    ///
+    /// # Errors
+    /// What `each` fails with, or a failure to read.
+    pub fn each_deed(
+        &self,
+        mut each: impl FnMut(Deed) -> Result<(), Failure>,
+    ) -> Result<(), Failure> {
+        let mut deeds = self.conn.prepare(
+            "SELECT number, id, milliseconds, counter, device, text, revokes
+             FROM deed ORDER BY milliseconds, counter, device, id",
+        )?;
+        let mut rows = deeds.query([])?;
+        while let Some(row) = rows.next()? {
+            each(Deed {
+                id: row.get::<_, String>(1)?.parse()?,
+                at: HybridTime {
+                    milliseconds: row.get(2)?,
+                    counter: row.get(3)?,
+                },
+                device: row.get::<_, String>(4)?.parse()?,
+                text: row.get(5)?,
+                revokes: row
+                    .get::<_, Option<String>>(6)?
+                    .map(|id| id.parse())
+                    .transpose()?,
+                changes: changes(&self.conn, row.get(0)?)?,
+            })?;
+        }
+        Ok(())
+    }
+}
+
+pub(crate) fn latest(conn: &Connection) -> Result<Option<HybridTime>, Failure> {
+    Ok(conn
+        .prepare_cached(
+            "SELECT milliseconds, counter FROM deed
+             ORDER BY milliseconds DESC, counter DESC, device DESC, id DESC LIMIT 1",
+        )?
+        .query_row([], |row| {
+            Ok(HybridTime {
+                milliseconds: row.get(0)?,
+                counter: row.get(1)?,
+            })
+        })
+        .optional()?)
+}
+
+fn changes(conn: &Connection, number: i64) -> Result<Vec<Change>, Failure> {
+    let mut statement = conn.prepare_cached(
+        "SELECT noun, row, act, fields FROM change WHERE deed = ?1 ORDER BY position",
+    )?;
+    let mut rows = statement.query([number])?;
+    let mut changes = Vec::new();
+    while let Some(row) = rows.next()? {
+        changes.push(Change {
+            noun: noun(&row.get::<_, String>(0)?)?,
+            row: row.get(1)?,
+            act: act(&row.get::<_, String>(2)?)?,
+            fields: fields(&row.get::<_, String>(3)?)?,
+        });
+    }
+    Ok(changes)
+}
+
+/// Appends a deed; the caller makes the tables follow.
+pub(crate) fn append(conn: &Connection, deed: &Deed) -> Result<i64, Failure> {
+    conn.prepare_cached(
+        "INSERT INTO deed (id, milliseconds, counter, device, text, revokes)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+    )?
+    .execute(params![
+        deed.id.to_string(),
+        deed.at.milliseconds,
+        deed.at.counter,
+        deed.device.to_string(),
+        deed.text,
+        deed.revokes.map(|id| id.to_string()),
+    ])?;
+    let number = conn.last_insert_rowid();
+    let mut insert = conn.prepare_cached(
+        "INSERT INTO change (deed, position, noun, row, act, fields)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+    )?;
+    for (position, change) in deed.changes.iter().enumerate() {
+        insert.execute(params![
+            number,
+            position as i64,
+            change.noun.as_str(),
+            change.row,
+            change.act.as_str(),
+            serde_json::to_string(&change.fields)?,
+        ])?;
+    }
+    Ok(number)
+}
+
+pub(crate) fn number_of(conn: &Connection, deed: &str) -> Result<Option<i64>, Failure> {
+    Ok(conn
+        .prepare_cached("SELECT number FROM deed WHERE id = ?1")?
+        .query_row([deed], |row| row.get(0))
+        .optional()?)
+}
+
+/// The rows that a deed changed.
+pub(crate) fn rows_of(conn: &Connection, number: i64) -> Result<Vec<RowRef>, Failure> {
+    let mut statement =
+        conn.prepare_cached("SELECT DISTINCT noun, row FROM change WHERE deed = ?1")?;
+    let mut rows = statement.query([number])?;
+    let mut changed = Vec::new();
+    while let Some(row) = rows.next()? {
+        changed.push((noun(&row.get::<_, String>(0)?)?, row.get(1)?));
+    }
+    Ok(changed)
+}
+
+/// The state of one row by the deeds in the file that count.
+pub(crate) fn folded(conn: &Connection, noun: Noun, id: &str) -> Result<Row, Failure> {
+    let mut statement = conn.prepare_cached(
+        "SELECT change.act, change.fields
+         FROM change JOIN deed ON deed.number = change.deed
+         WHERE change.noun = ?1 AND change.row = ?2
+           AND change.deed NOT IN (SELECT deed FROM revoked)
+         ORDER BY milliseconds, counter, device, id, position",
+    )?;
+    let mut rows = statement.query([noun.as_str(), id])?;
+    let mut folded = Row::default();
+    while let Some(row) = rows.next()? {
+        folded.apply(
+            act(&row.get::<_, String>(0)?)?,
+            &fields(&row.get::<_, String>(1)?)?,
+        );
+    }
+    Ok(folded)
+}
+
+pub(crate) fn noun(word: &str) -> Result<Noun, Failure> {
+    Noun::parse(word).ok_or_else(|| Failure::Damaged(format!("“{word}” is no noun")))
+}
+
+pub(crate) fn act(word: &str) -> Result<Act, Failure> {
+    Act::parse(word).ok_or_else(|| Failure::Damaged(format!("“{word}” is no act")))
+}
+
+pub(crate) fn fields(text: &str) -> Result<Fields, Failure> {
+    Ok(serde_json::from_str(text)?)
+}

@@ -1,0 +1,102 @@
+//! From the format of the file to the present one, all or nothing.
+
+use journal::DeviceId;
+use rusqlite::Connection;
+
+use crate::open::about;
+use crate::{Failure, noun, project};
+
+/// "TRUG", so that other programs can tell what the file is.
+const APPLICATION_ID: i32 = i32::from_be_bytes(*b"TRUG");
+
+/// The n-th takes the log from format n to n + 1; none is ever edited.
+const MIGRATIONS: &[&str] = &[include_str!("../migrations/0001_log.sql")];
+
+/// Raised when the tables that are made from the log are filled differently
+/// although their shape is the same.
+const FILLING: u32 = 1;
+
+fn number(conn: &Connection, pragma: &str) -> Result<i32, Failure> {
+    Ok(conn.pragma_query_value(None, pragma, |row| row.get(0))?)
+}
+
+/// Refuses a file that is no journal, or that a newer version wrote.
+pub(crate) fn recognise(conn: &Connection) -> Result<(), Failure> {
+    let application = number(conn, "application_id")?;
+    let format = number(conn, "user_version")?;
+    let tables: i64 = conn.query_row("SELECT count(*) FROM sqlite_schema", [], |row| row.get(0))?;
+    let new = application == 0 && format == 0 && tables == 0;
+    if !new && application != APPLICATION_ID {
+        return Err(Failure::NotAJournal);
+    }
+    if usize::try_from(format).map_or(true, |format| format > MIGRATIONS.len()) {
+        return Err(Failure::NewerFile);
+    }
+    Ok(())
+}
+
+/// Runs the migrations that are missing and, if the tables made from the log
+/// have another shape than this version's, makes them anew. Within the
+/// caller's transaction. Returns the name of this device.
+pub(crate) fn bring_up_to_date(
+    conn: &Connection,
+    new_device: DeviceId,
+) -> Result<DeviceId, Failure> {
+    recognise(conn)?;
+    let format = usize::try_from(number(conn, "user_version")?).unwrap_or(0);
+    for migration in &MIGRATIONS[format..] {
+        conn.execute_batch(migration)?;
+    }
+    if format < MIGRATIONS.len() {
+        conn.pragma_update(None, "application_id", APPLICATION_ID)?;
+        conn.pragma_update(None, "user_version", MIGRATIONS.len() as i64)?;
+    }
+    let stamp = stamp();
+    if about(conn, "tables")?.as_deref() != Some(&stamp) {
+        drop_made_tables(conn)?;
+        for sql in noun::TABLES {
+            conn.execute_batch(sql)?;
+        }
+        project::rebuild(conn)?;
+        tell(conn, "tables", &stamp)?;
+    }
+    match about(conn, "device")? {
+        Some(text) => Ok(text.parse()?),
+        None => {
+            tell(conn, "device", &new_device.to_string())?;
+            Ok(new_device)
+        }
+    }
+}
+
+fn tell(conn: &Connection, key: &str, value: &str) -> Result<(), Failure> {
+    conn.execute(
+        "INSERT OR REPLACE INTO about (key, value) VALUES (?1, ?2)",
+        [key, value],
+    )?;
+    Ok(())
+}
+
+fn drop_made_tables(conn: &Connection) -> Result<(), Failure> {
+    let mut statement = conn.prepare(
+        "SELECT name FROM sqlite_schema WHERE type = 'table'
+         AND name NOT IN ('about', 'deed', 'change') AND name NOT LIKE 'sqlite_%'",
+    )?;
+    let names: Vec<String> = statement
+        .query_map([], |row| row.get(0))?
+        .collect::<Result<_, _>>()?;
+    for name in names {
+        conn.execute_batch(&format!("DROP TABLE IF EXISTS \"{name}\""))?;
+    }
+    Ok(())
+}
+
+/// Stands for the SQL of the tables made from the log (64-bit FNV-1a), so that
+/// an edit of theirs can never be forgotten here.
+fn stamp() -> String {
+    let bytes = noun::TABLES.iter().flat_map(|sql| sql.bytes());
+    let hash = bytes.fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| {
+        (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3)
+    });
+    format!("{hash:016x}-{FILLING}")
+}

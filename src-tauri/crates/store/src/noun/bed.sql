@@ -1,0 +1,5 @@
+CREATE TABLE bed (
+    id   TEXT PRIMARY KEY,
+    body TEXT NOT NULL,
+    name TEXT NOT NULL
+) STRICT, WITHOUT ROWID;

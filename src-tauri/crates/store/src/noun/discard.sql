@@ -1,0 +1,4 @@
+CREATE TABLE discard (
+    id   TEXT PRIMARY KEY,
+    body TEXT NOT NULL
+) STRICT, WITHOUT ROWID;

@@ -1,0 +1,264 @@
+//! Harvests.
+
+use chrono::{DateTime, FixedOffset};
+use journal::{
+    Amount, Bed, BedId, Discard, DiscardId, Harvest, HarvestId, HarvestState, HerbKey, Jar, JarId,
+    Noun, PlantState, Source,
+};
+use rusqlite::types::Value;
+use rusqlite::{Connection, Row, params, params_from_iter};
+
+use super::{Table, parsed};
+use crate::{Failure, Page, Reading, TrayRow};
+
+/// A harvest with what lists show of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct HarvestRow {
+    /// Its id.
+    pub id: HarvestId,
+    /// The harvest.
+    pub harvest: Harvest,
+    /// Where it was picked.
+    pub bed: Option<(BedId, Bed)>,
+    /// Fresh plant that is left.
+    pub fresh_left_g: f64,
+    /// Dried plant of it that is left.
+    pub dried_left_g: f64,
+    /// How far it has got.
+    pub state: HarvestState,
+}
+
+/// Which harvests.
+#[derive(Debug, Clone, PartialEq)]
+pub struct HarvestFilter {
+    /// Only those after this one in the list.
+    pub before: Option<HarvestId>,
+    /// At most so many.
+    pub limit: usize,
+    /// Only of this herb.
+    pub herb: Option<HerbKey>,
+    /// Only from this bed.
+    pub bed: Option<BedId>,
+}
+
+/// A part of a harvest in a jar.
+#[derive(Debug, Clone, PartialEq)]
+pub struct JarUse {
+    /// The jar.
+    pub jar_id: JarId,
+    /// The jar as poured.
+    pub jar: Jar,
+    /// How much went into it.
+    pub mass_g: f64,
+    /// Fresh or dried.
+    pub state: PlantState,
+}
+
+/// A harvest with all that came of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct HarvestPage {
+    /// The harvest.
+    pub row: HarvestRow,
+    /// Its trays.
+    pub trays: Vec<TrayRow>,
+    /// The jars that hold some of it, fresh or dried.
+    pub jars: Vec<JarUse>,
+    /// What was thrown away of it fresh.
+    pub binned: Vec<(DiscardId, Discard)>,
+}
+
+/// When an herb was last picked.
+#[derive(Debug, Clone, PartialEq)]
+pub struct HerbUse {
+    /// The herb.
+    pub herb: HerbKey,
+    /// The part that was picked last.
+    pub part: String,
+    /// When.
+    pub picked_at: DateTime<FixedOffset>,
+}
+
+impl Table for Harvest {
+    fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
+        conn.prepare_cached(
+            "INSERT INTO harvest (id, body, code, herb, part, bed, surface, picked_ms, fresh)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
+        )?
+        .execute(params![
+            id,
+            body,
+            self.code.as_str(),
+            self.herb.as_str(),
+            self.part,
+            self.bed.map(|id| id.to_string()),
+            self.surface.as_str(),
+            self.picked_at.timestamp_millis(),
+            self.fresh().thousandths(),
+        ])?;
+        let mut photos = conn.prepare_cached(
+            "INSERT INTO harvest_photo (harvest, position, hash) VALUES (?1, ?2, ?3)",
+        )?;
+        for (position, hash) in self.photos.iter().enumerate() {
+            photos.execute(params![id, position as i64, hash.as_str()])?;
+        }
+        Ok(())
+    }
+
+    fn remove(conn: &Connection, id: &str) -> Result<(), Failure> {
+        conn.prepare_cached("DELETE FROM harvest WHERE id = ?1")?
+            .execute([id])?;
+        conn.prepare_cached("DELETE FROM harvest_photo WHERE harvest = ?1")?
+            .execute([id])?;
+        Ok(())
+    }
+}
+
+const ROW: &str = "SELECT harvest.id, harvest.body, bed.id, bed.body,
+        coalesce((SELECT remains FROM lot WHERE noun = 'harvest' AND lot.id = harvest.id), 0),
+        (SELECT count(*) FROM tray WHERE tray.harvest = harvest.id AND tray.is_drying),
+        (SELECT coalesce(sum(max(lot.remains, 0)), 0)
+         FROM tray JOIN lot ON lot.noun = 'tray' AND lot.id = tray.id
+         WHERE tray.harvest = harvest.id)
+    FROM harvest LEFT JOIN bed ON bed.id = harvest.bed";
+
+fn harvest_row(row: &Row<'_>) -> Result<HarvestRow, Failure> {
+    let fresh_left = Amount::from_thousandths(row.get(4)?);
+    let trays_drying: i64 = row.get(5)?;
+    let dried_left = Amount::from_thousandths(row.get(6)?);
+    Ok(HarvestRow {
+        id: row.get::<_, String>(0)?.parse()?,
+        harvest: parsed(&row.get::<_, String>(1)?)?,
+        bed: match row.get::<_, Option<String>>(2)? {
+            Some(id) => Some((id.parse()?, parsed(&row.get::<_, String>(3)?)?)),
+            None => None,
+        },
+        fresh_left_g: fresh_left.get(),
+        dried_left_g: dried_left.get(),
+        state: HarvestState::of(fresh_left, trays_drying.unsigned_abs() as usize, dried_left),
+    })
+}
+
+impl Reading<'_> {
+    fn harvest_rows(
+        &self,
+        rest: &str,
+        params: impl rusqlite::Params,
+    ) -> Result<Vec<HarvestRow>, Failure> {
+        let mut statement = self.conn.prepare_cached(&format!("{ROW} {rest}"))?;
+        let mut rows = statement.query(params)?;
+        let mut harvests = Vec::new();
+        while let Some(row) = rows.next()? {
+            harvests.push(harvest_row(row)?);
+        }
+        Ok(harvests)
+    }
+
+    /// Harvests, the latest picking first.
+    ///
+    /// # Errors
+    /// [`Failure::NotFound`] when `before` names no harvest; a failure to read.
+    pub fn harvests(&self, filter: &HarvestFilter) -> Result<Page<HarvestRow>, Failure> {
+        let mut rest = String::from("WHERE 1");
+        let mut values: Vec<Value> = Vec::new();
+        if let Some(herb) = &filter.herb {
+            rest.push_str(" AND harvest.herb = ?");
+            values.push(herb.as_str().to_owned().into());
+        }
+        if let Some(bed) = filter.bed {
+            rest.push_str(" AND harvest.bed = ?");
+            values.push(bed.to_string().into());
+        }
+        if let Some(before) = filter.before {
+            if !super::is_present(self.conn, Noun::Harvest, &before.to_string())? {
+                return Err(Failure::not_found(Noun::Harvest));
+            }
+            rest.push_str(
+                " AND (harvest.picked_ms, harvest.id)
+                    < (SELECT picked_ms, id FROM harvest WHERE id = ?)",
+            );
+            values.push(before.to_string().into());
+        }
+        rest.push_str(" ORDER BY harvest.picked_ms DESC, harvest.id DESC LIMIT ?");
+        values.push((filter.limit as i64 + 1).into());
+        Ok(Page::of(
+            self.harvest_rows(&rest, params_from_iter(values))?,
+            filter.limit,
+        ))
+    }
+
+    /// A harvest with all that came of it.
+    ///
+    /// # Errors
+    /// [`Failure::NotFound`] if there is none.
+    pub fn harvest(&self, id: &HarvestId) -> Result<HarvestPage, Failure> {
+        let rows = self.harvest_rows("WHERE harvest.id = ?1", [id.to_string()])?;
+        let row = rows
+            .into_iter()
+            .next()
+            .ok_or_else(|| Failure::not_found(Noun::Harvest))?;
+        Ok(HarvestPage {
+            row,
+            trays: self.trays_of(id)?,
+            jars: self.jars_with(id)?,
+            binned: self.discards(Source::Harvest(*id))?,
+        })
+    }
+
+    fn jars_with(&self, id: &HarvestId) -> Result<Vec<JarUse>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "WITH part (source_noun, source) AS (
+                 SELECT 'harvest', ?1 UNION ALL SELECT 'tray', id FROM tray WHERE harvest = ?1)
+             SELECT jar.id, jar.body, draw.amount, draw.source_noun
+             FROM part CROSS JOIN draw USING (source_noun, source)
+             JOIN jar ON draw.owner_noun = 'jar' AND jar.id = draw.owner
+             ORDER BY jar.poured_ms, jar.id, draw.position",
+        )?;
+        let mut rows = statement.query([id.to_string()])?;
+        let mut uses = Vec::new();
+        while let Some(row) = rows.next()? {
+            let source: String = row.get(3)?;
+            let is_fresh = source == Noun::Harvest.as_str();
+            uses.push(JarUse {
+                jar_id: row.get::<_, String>(0)?.parse()?,
+                jar: parsed(&row.get::<_, String>(1)?)?,
+                mass_g: Amount::from_thousandths(row.get(2)?).get(),
+                state: if is_fresh {
+                    PlantState::Fresh
+                } else {
+                    PlantState::Dried
+                },
+            });
+        }
+        Ok(uses)
+    }
+
+    /// Every herb that was ever picked, the latest first.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn herb_uses(&self) -> Result<Vec<HerbUse>, Failure> {
+        // Steps from herb to herb along the index instead of reading every harvest.
+        let mut statement = self.conn.prepare_cached(
+            "WITH RECURSIVE picked (herb) AS (
+                 SELECT min(herb) FROM harvest
+                 UNION ALL
+                 SELECT (SELECT min(herb) FROM harvest WHERE harvest.herb > picked.herb)
+                 FROM picked WHERE picked.herb IS NOT NULL)
+             SELECT harvest.body FROM picked JOIN harvest ON harvest.id = (
+                 SELECT id FROM harvest AS last WHERE last.herb = picked.herb
+                 ORDER BY last.picked_ms DESC, last.id DESC LIMIT 1)
+             ORDER BY harvest.picked_ms DESC, harvest.id DESC",
+        )?;
+        let mut rows = statement.query([])?;
+        let mut uses = Vec::new();
+        while let Some(row) = rows.next()? {
+            let harvest: Harvest = parsed(&row.get::<_, String>(0)?)?;
+            uses.push(HerbUse {
+                herb: harvest.herb,
+                part: harvest.part,
+                picked_at: harvest.picked_at,
+            });
+        }
+        Ok(uses)
+    }
+}

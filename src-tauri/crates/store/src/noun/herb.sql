@@ -1,0 +1,5 @@
+CREATE TABLE herb (
+    id     TEXT PRIMARY KEY,
+    body   TEXT NOT NULL,
+    common TEXT NOT NULL
+) STRICT, WITHOUT ROWID;

@@ -1,0 +1,18 @@
+CREATE TABLE jar (
+    id        TEXT PRIMARY KEY,
+    body      TEXT NOT NULL,
+    code      TEXT NOT NULL,
+    poured_ms INTEGER NOT NULL,
+    due_from  TEXT NOT NULL,
+    failed    INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX jar_by_time ON jar (poured_ms, id);
+CREATE INDEX jar_by_due ON jar (due_from) WHERE NOT failed;
+CREATE INDEX jar_by_code ON jar (code);
+
+CREATE TABLE jar_herb (
+    jar  TEXT NOT NULL,
+    herb TEXT NOT NULL,
+    PRIMARY KEY (jar, herb)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX jar_of_herb ON jar_herb (herb);

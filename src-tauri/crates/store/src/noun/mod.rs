@@ -1,0 +1,140 @@
+//! One file for each noun, its table beside it.
+//!
+//! Every table holds the whole noun as JSON in `body`; the other columns are
+//! copies of what lists are found and sorted by.
+
+pub(crate) mod bed;
+pub(crate) mod discard;
+pub(crate) mod harvest;
+pub(crate) mod herb;
+pub(crate) mod jar;
+pub(crate) mod lot;
+pub(crate) mod photo;
+pub(crate) mod setting;
+pub(crate) mod supply;
+pub(crate) mod tray;
+pub(crate) mod weighing;
+
+use journal::{
+    Bed, Discard, Harvest, Herb, Jar, Kept, Noun, Photo, RowRef, Setting, Supply, Tray, Weighing,
+};
+use rusqlite::{Connection, OptionalExtension};
+
+use crate::Failure;
+
+/// The tables that are made from the log.
+pub(crate) const TABLES: &[&str] = &[
+    include_str!("../ledger.sql"),
+    include_str!("herb.sql"),
+    include_str!("bed.sql"),
+    include_str!("harvest.sql"),
+    include_str!("photo.sql"),
+    include_str!("tray.sql"),
+    include_str!("weighing.sql"),
+    include_str!("supply.sql"),
+    include_str!("jar.sql"),
+    include_str!("discard.sql"),
+    include_str!("setting.sql"),
+];
+
+/// Their names.
+pub(crate) const MADE: &[&str] = &[
+    "revoked",
+    "draw",
+    "lot",
+    "herb",
+    "bed",
+    "harvest",
+    "harvest_photo",
+    "photo",
+    "tray",
+    "weighing",
+    "supply",
+    "jar",
+    "jar_herb",
+    "discard",
+    "setting",
+];
+
+/// A noun that has a table of the name of the noun. Outside this crate it is
+/// only a bound: every noun of the journal has one.
+pub trait Table: Kept {
+    /// Puts a row that is not there.
+    fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure>;
+
+    /// Removes a row that may be there.
+    fn remove(conn: &Connection, id: &str) -> Result<(), Failure> {
+        conn.prepare_cached(&format!(
+            "DELETE FROM {} WHERE id = ?1",
+            Self::NOUN.as_str()
+        ))?
+        .execute([id])?;
+        Ok(())
+    }
+}
+
+pub(crate) fn find<T: Table>(conn: &Connection, id: &str) -> Result<Option<T>, Failure> {
+    let body: Option<String> = conn
+        .prepare_cached(&format!(
+            "SELECT body FROM {} WHERE id = ?1",
+            T::NOUN.as_str()
+        ))?
+        .query_row([id], |row| row.get(0))
+        .optional()?;
+    body.map(|body| parsed(&body)).transpose()
+}
+
+pub(crate) fn parsed<T: Kept>(body: &str) -> Result<T, Failure> {
+    Ok(serde_json::from_str(body)?)
+}
+
+/// All rows that `sql` finds, each an id and a body.
+pub(crate) fn all<T: Table>(
+    conn: &Connection,
+    sql: &str,
+    params: impl rusqlite::Params,
+) -> Result<Vec<(T::Id, T)>, Failure> {
+    let mut statement = conn.prepare_cached(sql)?;
+    let mut rows = statement.query(params)?;
+    let mut found = Vec::new();
+    while let Some(row) = rows.next()? {
+        found.push((
+            row.get::<_, String>(0)?.parse()?,
+            parsed(&row.get::<_, String>(1)?)?,
+        ));
+    }
+    Ok(found)
+}
+
+pub(crate) fn is_present(conn: &Connection, noun: Noun, id: &str) -> Result<bool, Failure> {
+    Ok(conn
+        .prepare_cached(&format!("SELECT 1 FROM {} WHERE id = ?1", noun.as_str()))?
+        .exists([id])?)
+}
+
+/// What each row of a noun needs.
+pub(crate) fn needs_of_all(
+    conn: &Connection,
+    noun: Noun,
+) -> Result<Vec<(String, Vec<RowRef>)>, Failure> {
+    fn of<T: Table>(conn: &Connection) -> Result<Vec<(String, Vec<RowRef>)>, Failure> {
+        let sql = format!("SELECT id, body FROM {} ORDER BY id", T::NOUN.as_str());
+        let rows = all::<T>(conn, &sql, [])?;
+        Ok(rows
+            .into_iter()
+            .map(|(id, noun)| (id.to_string(), noun.needs()))
+            .collect())
+    }
+    match noun {
+        Noun::Herb => of::<Herb>(conn),
+        Noun::Bed => of::<Bed>(conn),
+        Noun::Harvest => of::<Harvest>(conn),
+        Noun::Photo => of::<Photo>(conn),
+        Noun::Tray => of::<Tray>(conn),
+        Noun::Weighing => of::<Weighing>(conn),
+        Noun::Supply => of::<Supply>(conn),
+        Noun::Jar => of::<Jar>(conn),
+        Noun::Discard => of::<Discard>(conn),
+        Noun::Setting => of::<Setting>(conn),
+    }
+}

@@ -1,0 +1,4 @@
+CREATE TABLE photo (
+    id   TEXT PRIMARY KEY,
+    body TEXT NOT NULL
+) STRICT, WITHOUT ROWID;

@@ -1,0 +1,4 @@
+CREATE TABLE setting (
+    id   TEXT PRIMARY KEY,
+    body TEXT NOT NULL
+) STRICT, WITHOUT ROWID;

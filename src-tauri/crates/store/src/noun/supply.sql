@@ -1,0 +1,6 @@
+CREATE TABLE supply (
+    id   TEXT PRIMARY KEY,
+    body TEXT NOT NULL,
+    name TEXT NOT NULL,
+    size INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;

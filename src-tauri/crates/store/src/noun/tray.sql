@@ -1,0 +1,12 @@
+CREATE TABLE tray (
+    id         TEXT PRIMARY KEY,
+    body       TEXT NOT NULL,
+    code       TEXT NOT NULL,
+    harvest    TEXT NOT NULL,
+    started_ms INTEGER NOT NULL,
+    is_drying  INTEGER NOT NULL,
+    dried      INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX tray_of_harvest ON tray (harvest, is_drying);
+CREATE INDEX tray_drying ON tray (started_ms) WHERE is_drying;
+CREATE INDEX tray_by_code ON tray (code);

@@ -1,0 +1,162 @@
+//! The rules that hold between rows, checked before a deed is committed.
+
+use chrono::DateTime;
+use journal::{Amount, Noun, Source, Tray, weighings_fit};
+use rusqlite::Connection;
+
+use crate::ledger;
+use crate::name::{capitalised, joined, name_of, resting_on};
+use crate::noun::find;
+use crate::project::Touched;
+use crate::{Failure, log};
+
+/// What is about to be committed.
+pub(crate) enum Occasion<'a> {
+    /// A new deed.
+    Performed,
+    /// The taking back of the deed with this text.
+    TakenBack(&'a str),
+}
+
+/// Refuses a state in which a row needs another that does not exist, or a lot
+/// has given more than came in.
+pub(crate) fn settle(
+    conn: &Connection,
+    touched: &Touched,
+    occasion: &Occasion<'_>,
+) -> Result<(), Failure> {
+    for ((noun, id), needs) in &touched.rows {
+        match needs {
+            Some(needs) => {
+                for (noun, id) in needs {
+                    if !crate::noun::is_present(conn, *noun, id)? {
+                        return Err(Failure::not_found(*noun));
+                    }
+                }
+            }
+            None => nothing_rests_on(conn, *noun, id, occasion)?,
+        }
+    }
+    for (source, before) in &touched.lots {
+        let Some(now) = ledger::noted(conn, *source)? else {
+            continue;
+        };
+        if now.left < Amount::ZERO {
+            let before = before.unwrap_or(ledger::Holding {
+                came_in: now.came_in,
+                left: now.came_in,
+            });
+            return Err(overdrawn(conn, *source, before, now, occasion)?);
+        }
+    }
+    let trays = touched.rows.iter().filter(|(_, needs)| needs.is_some());
+    for ((noun, id), _) in trays {
+        match noun {
+            Noun::Tray => tray_fits(conn, id)?,
+            Noun::Weighing => {
+                let tray: String = conn
+                    .prepare_cached("SELECT tray FROM weighing WHERE id = ?1")?
+                    .query_row([id], |row| row.get(0))?;
+                tray_fits(conn, &tray)?;
+            }
+            _ => {}
+        }
+    }
+    Ok(())
+}
+
+fn nothing_rests_on(
+    conn: &Connection,
+    noun: Noun,
+    id: &str,
+    occasion: &Occasion<'_>,
+) -> Result<(), Failure> {
+    let mut names = resting_on(conn, noun, id)?;
+    if names.is_empty() && log::folded(conn, noun, id)?.is_orphan() {
+        names.push("a later correction of it".into());
+    }
+    if names.is_empty() {
+        return Ok(());
+    }
+    let (names, rest) = (
+        joined(&names),
+        if names.len() == 1 { "rests" } else { "rest" },
+    );
+    let message = match occasion {
+        Occasion::Performed => format!("This cannot be struck while {names} {rest} on it."),
+        Occasion::TakenBack(text) => format!(
+            "“{text}” cannot be taken back while {names} {rest} on it; take that back first."
+        ),
+    };
+    Err(Failure::RestedOn { message })
+}
+
+fn overdrawn(
+    conn: &Connection,
+    source: Source,
+    before: ledger::Holding,
+    now: ledger::Holding,
+    occasion: &Occasion<'_>,
+) -> Result<Failure, Failure> {
+    let (noun, id) = source.row();
+    let name = name_of(conn, noun, &id)?;
+    let unit = source.unit().symbol();
+    let drawn = now.came_in - now.left;
+    let drawn_before = before.came_in - before.left;
+    let shrank = now.came_in < before.came_in;
+    if let (Occasion::TakenBack(text), true) = (occasion, shrank) {
+        let names = resting_on(conn, noun, &id)?;
+        return Ok(Failure::RestedOn {
+            message: format!(
+                "“{text}” cannot be taken back: {name} would hold {} {unit}, but {} took {} {unit} from it; take that back first.",
+                now.came_in.get(),
+                joined(&names),
+                drawn.get()
+            ),
+        });
+    }
+    let message = if shrank {
+        format!(
+            "{} has already given {} {unit}, so it cannot have been {} {unit}.",
+            capitalised(&name),
+            drawn.get(),
+            now.came_in.get()
+        )
+    } else if noun == Noun::Tray && now.came_in == Amount::ZERO {
+        format!(
+            "{} is still drying; take it down before its plant is used.",
+            capitalised(&name)
+        )
+    } else {
+        format!(
+            "{} has {} {unit} left; {} {unit} cannot be taken from it.",
+            capitalised(&name),
+            before.left.get(),
+            (drawn - drawn_before).get()
+        )
+    };
+    Ok(Failure::NotEnough {
+        from: source,
+        left: before.left,
+        message,
+    })
+}
+
+fn tray_fits(conn: &Connection, id: &str) -> Result<(), Failure> {
+    let Some(tray) = find::<Tray>(conn, id)? else {
+        return Ok(());
+    };
+    let (lightest, earliest): (Option<i64>, Option<i64>) = conn
+        .prepare_cached("SELECT min(gross), min(at_ms) FROM weighing WHERE tray = ?1")?
+        .query_row([id], |row| Ok((row.get(0)?, row.get(1)?)))?;
+    if let (Some(lightest), Some(earliest)) =
+        (lightest, earliest.and_then(DateTime::from_timestamp_millis))
+    {
+        weighings_fit(
+            &tray,
+            Amount::from_thousandths(lightest).get(),
+            earliest.fixed_offset(),
+        )?;
+    }
+    Ok(())
+}
