@@ -1,0 +1,41 @@
+//! The journal as the window sees it. Where it cannot be opened, every call answers why.
+
+use std::io::Read;
+use std::path::Path;
+
+use api::{App, Failure, Picture, SystemClock};
+
+/// An open journal, or the sentence that says why it is none.
+pub struct Book(Result<App, Failure>);
+
+impl Book {
+    /// Opens the journal in `folder`, which is made if it is not there.
+    pub fn open(folder: &Path) -> Self {
+        Self(App::open(folder, Box::new(SystemClock)))
+    }
+
+    /// Carries out one command and returns its envelope as JSON.
+    pub fn call(&self, command: &str, request: &str) -> String {
+        api::envelope(self.app().and_then(|app| api::call(app, command, request)))
+    }
+
+    /// Takes a photo in and returns the envelope as JSON.
+    pub fn take_photo(&self, bytes: impl Read, name: Option<&str>) -> String {
+        api::envelope(self.app().and_then(|app| app.take_photo(bytes, name)))
+    }
+
+    /// The picture at `<hash>/thumb` or `<hash>/original`.
+    pub fn picture(&self, path: &str) -> Option<Picture> {
+        let app = self.app().ok()?;
+        let found = match path.split_once('/')? {
+            (hash, "thumb") => app.thumb(hash),
+            (hash, "original") => app.original(hash),
+            _ => return None,
+        };
+        found.ok().flatten()
+    }
+
+    fn app(&self) -> Result<&App, Failure> {
+        self.0.as_ref().map_err(Failure::clone)
+    }
+}

@@ -1,0 +1,30 @@
+//! The one window, and the little the page is told before its first script.
+
+use tauri::{App, WebviewWindowBuilder};
+
+/// Opens the window that tauri.conf.json describes.
+///
+/// # Errors
+/// When the web view cannot be made.
+pub fn open(app: &App) -> tauri::Result<()> {
+    for window in &app.config().app.windows {
+        WebviewWindowBuilder::from_config(app, window)?
+            .initialization_script(greeting())
+            .build()?;
+    }
+    Ok(())
+}
+
+/// The page learns its platform and the address of pictures from us, since an agent string may say anything.
+fn greeting() -> String {
+    // Android's and Windows' web views know no schemes of an app's own and see them as hosts.
+    let pictures = if cfg!(any(target_os = "android", windows)) {
+        "http://photo.localhost"
+    } else {
+        "photo://localhost"
+    };
+    format!(
+        "Object.defineProperty(window, 'trugbook', {{ value: Object.freeze({{ platform: '{}', pictures: '{pictures}' }}) }});",
+        std::env::consts::OS
+    )
+}

@@ -1,0 +1,59 @@
+// The preview in Chromium with a finger instead of a mouse.
+
+import assert from "node:assert/strict";
+
+import { chromium } from "playwright-core";
+
+import { built, start } from "./programs.mjs";
+
+const FLAGS = [
+  "--no-sandbox",
+  "--disable-gpu",
+  "--disable-quic",
+  "--no-first-run",
+  "--disable-background-networking",
+  "--disable-component-update",
+  "--disable-sync",
+];
+
+/** Opens the app on the journal in `folder`. */
+export async function open({ folder, width, height, dark }) {
+  const preview = start(built("debug", "dev"), ["serve", "--journal", folder]);
+  const address = await preview.firstLine;
+  const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: FLAGS });
+  const context = await browser.newContext({
+    viewport: { width, height },
+    deviceScaleFactor: 2,
+    isMobile: true,
+    hasTouch: true,
+    colorScheme: dark ? "dark" : "light",
+    reducedMotion: "reduce",
+    locale: "en-GB",
+  });
+  const page = await context.newPage();
+  page.setDefaultTimeout(10_000);
+  const complaints = [];
+  page.on("pageerror", (error) => complaints.push(String(error)));
+  page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
+  await page.goto(address);
+
+  const by = (role, name) => page.getByRole(role, { name, exact: true });
+  return {
+    press: (role, name) => by(role, name).tap(),
+    fill: (role, name, text) => by(role, name).fill(text),
+    choose: (role, name, option) => by(role, name).selectOption({ label: option }),
+    attach: (name, path) => page.getByLabel(name, { exact: true }).setInputFiles(path),
+    sees: (role, name) => by(role, name).first().waitFor(),
+    value: (role, name) => by(role, name).inputValue(),
+    idOf: (role, name) => by(role, name).getAttribute("id"),
+    evaluate: (ask, about) => page.evaluate(ask, about),
+    load: (source) => page.evaluate(source),
+    picture: (path) => page.screenshot({ path }),
+    resize: (size) => page.setViewportSize(size),
+    async close() {
+      await browser.close();
+      await preview.stop();
+      assert.deepEqual(complaints, [], "the page complained in its console");
+    },
+  };
+}

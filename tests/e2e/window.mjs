@@ -1,0 +1,116 @@
+// The real window of the app, driven over WebDriver.
+
+import { writeFile } from "node:fs/promises";
+
+import { Builder, By, Capabilities } from "selenium-webdriver";
+
+import { built, freePort, freshFolder, start, until } from "./programs.mjs";
+
+/** Where an element of a role may be looked for; whether it has that role, the web view says itself. */
+const CANDIDATES = {
+  alert: "[role=alert]",
+  button: "button, summary, [role=button]",
+  checkbox: "input[type=checkbox]",
+  combobox: "select, input[list], [role=combobox]",
+  dialog: "dialog, [role=dialog]",
+  heading: "h1, h2, h3, h4",
+  link: "a[href]",
+  listitem: "li",
+  radio: "input[type=radio]",
+  slider: "input[type=range]",
+  spinbutton: "input[type=number]",
+  status: "output, [role=status]",
+  textbox: "input, textarea",
+};
+
+/** Opens the app on the journal in `folder`. */
+export async function open({ folder, width, height, dark }) {
+  const [port, nativePort, own] = [await freePort(), await freePort(), await freshFolder()];
+  const driver = start(
+    built("tools", "bin", "tauri-driver"),
+    ["--port", port, "--native-port", nativePort, "--native-driver", "/usr/bin/WebKitWebDriver"].map(String),
+    {
+      XDG_DATA_HOME: `${own.folder}/data`,
+      XDG_CACHE_HOME: `${own.folder}/cache`,
+      GTK_THEME: dark ? "Adwaita:dark" : "Adwaita",
+      LANG: "C.UTF-8",
+    },
+  );
+  const session = await until("the driver answers", () =>
+    new Builder()
+      .usingServer(`http://127.0.0.1:${port}`)
+      .withCapabilities(
+        new Capabilities({
+          browserName: "wry",
+          "tauri:options": { application: built("debug", "trugbook"), args: ["--journal", folder] },
+        }),
+      )
+      .build()
+      .then(
+        (session) => session,
+        (error) => (String(error).includes("ECONNREFUSED") ? undefined : Promise.reject(error)),
+      ),
+  );
+  await session.manage().setTimeouts({ script: 60_000 });
+  const resize = (size) => session.manage().window().setRect({ x: 0, y: 0, ...size });
+  await resize({ width, height });
+
+  const fits = (said, name) => (name instanceof RegExp ? name.test(said) : name === undefined || said === name);
+  async function find(role, name) {
+    return until(`${role} ${name}`, async () => {
+      for (const element of await session.findElements(By.css(CANDIDATES[role]))) {
+        try {
+          if ((await element.getAriaRole()) !== role) continue;
+          if (!fits(await element.getAccessibleName(), name)) continue;
+          if (await element.isDisplayed()) return element;
+        } catch (error) {
+          // The page drew itself anew between two questions.
+          if (error.name !== "StaleElementReferenceError") throw error;
+        }
+      }
+      return undefined;
+    });
+  }
+
+  return {
+    press: async (role, name) => (await find(role, name)).click(),
+    async fill(role, name, text) {
+      const element = await find(role, name);
+      await element.clear();
+      await element.sendKeys(text);
+    },
+    async choose(role, name, option) {
+      const element = await find(role, name);
+      for (const each of await element.findElements(By.css("option"))) {
+        if ((await each.getText()) === option) return each.click();
+      }
+      throw new Error(`${name} offers no ${option}`);
+    },
+    async attach(name, path) {
+      for (const element of await session.findElements(By.css("input[type=file]"))) {
+        if ((await element.getAccessibleName()) === name) return element.sendKeys(path);
+      }
+      throw new Error(`no file can be given to ${name}`);
+    },
+    sees: find,
+    value: async (role, name) => (await find(role, name)).getProperty("value"),
+    idOf: async (role, name) => (await find(role, name)).getAttribute("id"),
+    async evaluate(ask, about) {
+      const answer = await session.executeAsyncScript(
+        `const [about, done] = arguments;
+         Promise.resolve(about).then(${ask}).then((value) => done({ value }), (error) => done({ error: String(error) }));`,
+        about,
+      );
+      if (answer.error) throw new Error(answer.error);
+      return answer.value;
+    },
+    load: (source) => session.executeScript(source),
+    picture: async (path) => writeFile(path, await session.takeScreenshot(), "base64"),
+    resize,
+    async close() {
+      await session.quit();
+      await driver.stop();
+      await own.remove();
+    },
+  };
+}
