@@ -74,7 +74,8 @@ fn decode_until(guarded: &mut Guarded<'_>) -> Result<Decoded, NoPreview> {
     guarded.scans_allowed = (MAX_SCANNED_PIXELS / pixels.max(1)).max(1);
     let mut decoder = Decoder::new(&mut *guarded);
     decoder.scale(side, side).map_err(reason)?;
-    let data = decoder.decode().map_err(reason)?;
+    // The header was in order, so whatever stops the decoder now is a fault of the file.
+    let data = decoder.decode().map_err(|_| NoPreview::Damaged)?;
     drop(decoder);
     let picture = match info.pixel_format {
         PixelFormat::L8 => {
