@@ -1,13 +1,16 @@
 import type { Answer, Host } from "../host";
+import type { Commands, Noun, PhotoChunkTaken, PhotoTaken } from "./bindings";
+import { words } from "../words";
 import { Failure } from "./failure";
-import type { Commands, PhotoReply } from "./wire";
 
 export { Failure } from "./failure";
-export type * from "./wire";
+export type * from "./bindings";
 
 export type CommandName = keyof Commands;
 export type Request<N extends CommandName> = Commands[N]["request"];
 export type Reply<N extends CommandName> = Commands[N]["reply"];
+/** What every write says: the deed that can be taken back, and which nouns it touched. */
+export type Changed = { deed: string; changed: Noun[] };
 
 /** The commands of the core with their types; a failure is thrown. */
 export class Api {
@@ -17,8 +20,11 @@ export class Api {
     return opened<Reply<N>>(await this.host.call(name, request));
   }
 
-  async uploadPhoto(file: File, progress: (share: number) => void): Promise<PhotoReply> {
-    return opened<PhotoReply>(await this.host.uploadPhoto(file, progress));
+  async uploadPhoto(file: File, progress: (share: number) => void): Promise<PhotoTaken> {
+    const reply = opened<PhotoTaken | PhotoChunkTaken>(await this.host.uploadPhoto(file, progress));
+    const taken = "photo" in reply ? reply : reply.taken;
+    if (!taken) throw new Failure("storage", null, words.failure.photoLost);
+    return taken;
   }
 
   photoUrl(hash: string, size: "thumb" | "original"): string {

@@ -47,3 +47,12 @@ export function typedNumber(text: string): number | null {
   const value = Number(point);
   return Number.isFinite(value) ? value : null;
 }
+
+/** A share or a strength with its unit, as an interval that may be sure. */
+export function percentSpan(interval: Interval, unit: string): Span & { unit: string } {
+  return { ...span(interval), unit };
+}
+
+/** The decimal mark of the reader's locale. */
+export const decimalMark =
+  new Intl.NumberFormat(locale).formatToParts(1.5).find((part) => part.type === "decimal")?.value ?? ".";

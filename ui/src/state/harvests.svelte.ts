@@ -1,4 +1,4 @@
-import type { HarvestRecord } from "../api";
+import type { RecordHarvest } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
@@ -19,11 +19,11 @@ export class Harvests {
     return hold(this.desk, new Held(this.desk, "harvest.show", { id }, ["harvest", "photo", "tray", "weighing", "jar"]));
   }
 
-  async record(request: HarvestRecord) {
+  async record(request: RecordHarvest) {
     return (await this.desk.write("harvest.record", request, words.harvest.saved)).harvest;
   }
 
-  async correct(id: string, request: Partial<HarvestRecord>) {
+  async correct(id: string, request: Partial<RecordHarvest>) {
     return (await this.desk.write("harvest.correct", { id, ...request }, words.harvest.corrected)).harvest;
   }
 

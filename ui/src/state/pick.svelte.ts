@@ -1,4 +1,4 @@
-import { Failure, type Estimate, type HarvestPage, type HarvestRecord, type HerbLine, type LookAlike, type PhotoCard, type Surface } from "../api";
+import { Failure, type DryWeight, type HarvestPage, type RecordHarvest, type HerbLine, type LookAlike, type PhotoCard, type Surface } from "../api";
 import { fieldMoment, wireMoment } from "../format/moment";
 import { words } from "../words";
 import { Form, MassEntry } from "./form.svelte";
@@ -29,7 +29,7 @@ export class PickDraft {
   when = $state("");
   ruledOut = $state(false);
   photos = $state.raw<PickedPhoto[]>([]);
-  estimate = $state.raw<Estimate | null>(null);
+  estimate = $state.raw<DryWeight | null>(null);
   lookAlikes = $state.raw<LookAlike[]>([]);
   private turn = 0;
 
@@ -173,7 +173,7 @@ export class PickDraft {
     return wrong;
   }
 
-  private async chosenBed(): Promise<Pick<HarvestRecord, "bed" | "bed_name">> {
+  private async chosenBed(): Promise<Pick<RecordHarvest, "bed" | "bed_name">> {
     if (this.bed !== "new") return this.bed ? { bed: this.bed } : {};
     const name = this.bedName.trim();
     if (!this.wild) return { bed_name: name };
@@ -183,11 +183,11 @@ export class PickDraft {
   }
 
   // A correction must be able to empty what was written before.
-  private written(field: "stage" | "note", text: string): Partial<HarvestRecord> {
+  private written(field: "stage" | "note", text: string): Partial<RecordHarvest> {
     return text.trim() || this.corrected ? { [field]: text.trim() } : {};
   }
 
-  private filled(): HarvestRecord {
+  private filled(): RecordHarvest {
     const photos = this.photos.flatMap(({ photo }) => (photo ? [photo.hash] : []));
     return {
       herb: this.herb?.key ?? "",

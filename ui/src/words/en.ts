@@ -153,8 +153,8 @@ export const en = {
     ownRatios: "Your own batches",
     ownRatiosNone: "None yet. When a tray of it comes down dry, its ratio stands here beside the published one.",
     ratio: (value: string) => `${value} : 1`,
+    became: (fresh: string, dry: string) => `${fresh} became ${dry}`,
     empty: "No herb by that name. Add it as your own.",
-    harvests: "Your harvests of it",
   },
   rack: {
     title: "Rack",
@@ -310,6 +310,11 @@ export const en = {
     endVolumeText: "before straining, with the plant's own water",
     keeping: "Will it keep?",
     verdicts: { keeps: "Keeps", "keeps cold": "Keeps cold", "use now": "Use now", "do not make": "Do not make" },
+    limits: "The limits it was held against",
+    otherLots: "Other herb, or more of it",
+    lotsDone: "That is all",
+    pourInAll: (amount: string) => `${amount} in all`,
+    glycerolShort: (percent: string) => `${percent} % glycerol`,
     gateDecided: "this decided",
     gateLine: (predicted: string, limit: string) => `${predicted}; the limit is ${limit}`,
     fits: (needed: string) => `Fits: it takes ${needed}.`,
@@ -410,7 +415,12 @@ export const en = {
     demo: "This is the demo season: an invented garden.",
     version: (version: string) => `Version ${version}`,
   },
-  deeds: { title: "What was done", takeBack: "Take back", bringBack: "Bring back", takeBackNamed: (text: string) => `Take back: ${text}`, bringBackNamed: (text: string) => `Bring back: ${text}`, none: "Nothing yet." },
+  deeds: {
+    title: "What was done",
+    undone: "taken back",
+    takeBackNamed: (text: string) => `Take back: ${text}`,
+    none: "Nothing yet.",
+  },
   first: {
     heading: "From the bed to the jar",
     sentences: [
