@@ -3,6 +3,7 @@
 use serde::Serialize;
 
 use crate::wire::{Note, bare_request};
+use crate::{App, Command, Failure};
 
 bare_request!(
     /// What this journal holds.
@@ -13,11 +14,31 @@ bare_request!(
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct JournalAbout {
-    pub harvests: u32,
-    pub trays: u32,
-    pub jars: u32,
-    pub photos: u32,
+    pub harvests: u64,
+    pub trays: u64,
+    pub jars: u64,
+    pub photos: u64,
     pub demo: bool,
     pub version: String,
     pub cautions: Vec<Note>,
+}
+
+impl Command for AboutJournal {
+    const NAME: &'static str = "journal.about";
+    type Reply = JournalAbout;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        app.read(|reading| {
+            let counts = reading.counts()?;
+            Ok(JournalAbout {
+                harvests: counts.harvests,
+                trays: counts.trays,
+                jars: counts.jars,
+                photos: counts.photos,
+                demo: reading.setting()?.demo,
+                version: env!("CARGO_PKG_VERSION").to_owned(),
+                cautions: Vec::new(),
+            })
+        })
+    }
 }

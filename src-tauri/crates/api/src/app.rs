@@ -2,14 +2,22 @@
 
 use std::collections::BTreeMap;
 use std::path::Path;
-use std::sync::{Mutex, PoisonError};
+use std::sync::{Mutex, MutexGuard, PoisonError};
 
+use chrono::{DateTime, FixedOffset};
+use journal::{DeedId, DeviceId};
 use photo::{Album, Upload};
+use store::{Reading, Store, Writing};
+use uuid::{NoContext, Timestamp, Uuid};
 
-use crate::{Clock, Failure};
+use crate::wire::{Changed, Noun};
+use crate::{Clock, Code, Failure};
 
 /// The journal, the photos and the clock.
 pub struct App {
+    /// Two doors to one file: a list is read while a write waits for the disk.
+    reader: Mutex<Store>,
+    writer: Mutex<Store>,
     pub(crate) photos: Album,
     pub(crate) clock: Box<dyn Clock>,
     uploads: Mutex<BTreeMap<String, Upload>>,
@@ -21,15 +29,112 @@ impl App {
     /// # Errors
     /// [`Failure`] of code `storage` when the folder cannot be used.
     pub fn open(folder: &Path, clock: Box<dyn Clock>) -> Result<Self, Failure> {
+        std::fs::create_dir_all(folder).map_err(|error| {
+            let message = format!("The folder {} cannot be used: {error}.", folder.display());
+            Failure::new(Code::Storage, message)
+        })?;
+        let file = folder.join("journal.trugbook");
+        let device = DeviceId(id_at(clock.now()));
         Ok(Self {
+            // The writer comes first: it makes the file and brings it up to date.
+            writer: Mutex::new(Store::open(&file, device)?),
+            reader: Mutex::new(Store::open(&file, device)?),
             photos: Album::open(folder.join("photos"))?,
             clock,
             uploads: Mutex::default(),
         })
     }
 
+    /// The present moment.
+    pub(crate) fn now(&self) -> DateTime<FixedOffset> {
+        self.clock.now()
+    }
+
+    /// An id that sorts by the time it was made.
+    pub(crate) fn new_id(&self) -> Uuid {
+        id_at(self.now())
+    }
+
+    /// Reads from one state of the journal.
+    pub(crate) fn read<T>(
+        &self,
+        body: impl FnOnce(&Reading<'_>) -> Result<T, Failure>,
+    ) -> Result<T, Failure> {
+        held(&self.reader).read(body)
+    }
+
+    /// Writes one deed: what `body` writes, under the line that it returns.
+    pub(crate) fn perform<T>(
+        &self,
+        body: impl FnOnce(&mut Writing<'_>) -> Result<(String, T), Failure>,
+    ) -> Result<(Changed, T), Failure> {
+        let deed = DeedId(self.new_id());
+        let (done, value) = held(&self.writer).perform(deed, self.now(), body)?;
+        Ok((done.into(), value))
+    }
+
+    /// Takes a deed back; also says in one line what it was.
+    pub(crate) fn undo(&self, target: DeedId) -> Result<(Changed, String), Failure> {
+        let deed = DeedId(self.new_id());
+        let (done, undone) = held(&self.writer).undo(deed, self.now(), target)?;
+        Ok((done.into(), undone))
+    }
+
+    /// What is wrong with the journal and its photos, a sentence for each; nothing when all is well.
+    ///
+    /// # Errors
+    /// A [`Failure`] when they cannot be read.
+    pub fn faults(&self) -> Result<Vec<String>, Failure> {
+        let mut faults = held(&self.reader).audit()?;
+        for (hash, photo) in self.read(|reading| Ok(reading.photos()?))? {
+            if self.photos.original(&hash.as_str().parse()?)?.is_none() {
+                let name = photo.name.unwrap_or_else(|| hash.to_string());
+                faults.push(format!("The original of the photo {name} is missing."));
+            }
+        }
+        Ok(faults)
+    }
+
     /// The uploads that came in part.
-    pub(crate) fn uploads(&self) -> std::sync::MutexGuard<'_, BTreeMap<String, Upload>> {
-        self.uploads.lock().unwrap_or_else(PoisonError::into_inner)
+    pub(crate) fn uploads(&self) -> MutexGuard<'_, BTreeMap<String, Upload>> {
+        held(&self.uploads)
+    }
+}
+
+/// A thread that panicked left no half-written deed behind: the store rolls it back.
+fn held<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
+    mutex.lock().unwrap_or_else(PoisonError::into_inner)
+}
+
+fn id_at(now: DateTime<FixedOffset>) -> Uuid {
+    let seconds = u64::try_from(now.timestamp()).unwrap_or_default();
+    Uuid::new_v7(Timestamp::from_unix(
+        NoContext,
+        seconds,
+        now.timestamp_subsec_nanos(),
+    ))
+}
+
+impl From<store::Done> for Changed {
+    fn from(done: store::Done) -> Self {
+        let changed = done.changed.into_iter().filter_map(|noun| {
+            Some(match noun {
+                journal::Noun::Herb => Noun::Herb,
+                journal::Noun::Bed => Noun::Bed,
+                journal::Noun::Harvest => Noun::Harvest,
+                journal::Noun::Photo => Noun::Photo,
+                journal::Noun::Tray => Noun::Tray,
+                journal::Noun::Weighing => Noun::Weighing,
+                journal::Noun::Supply => Noun::Supply,
+                journal::Noun::Jar => Noun::Jar,
+                journal::Noun::Setting => Noun::Setting,
+                // The store tells of what was thrown away as a change of what it came from.
+                journal::Noun::Discard => return None,
+            })
+        });
+        Self {
+            deed: done.deed.to_string(),
+            changed: changed.collect(),
+        }
     }
 }

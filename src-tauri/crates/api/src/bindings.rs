@@ -95,21 +95,8 @@ pub(crate) fn planned(module: &mut Module) {
             $(module.entry::<$request, $reply>($name);)*
         };
     }
-    use crate::{
-        about::*, bed::*, deed::*, drying::*, harvest::*, herb::*, jar::*, mixture::*, photo::*,
-        setting::*, supply::*, tray::*,
-    };
+    use crate::{harvest::*, jar::*, supply::*, tray::*};
     planned! {
-        "mixture.describe": DescribeMixture => MixtureDescribed;
-        "mixture.reach": ReachMixture => MixtureReached;
-        "drying.estimate": EstimateDrying => DryingEstimated;
-        "herb.list": ListHerbs => Herbs;
-        "herb.show": ShowHerb => HerbPage;
-        "herb.add": AddHerb => HerbWritten;
-        "herb.correct": CorrectHerb => HerbWritten;
-        "bed.list": ListBeds => Beds;
-        "bed.add": AddBed => BedWritten;
-        "bed.correct": CorrectBed => BedWritten;
         "harvest.estimate": EstimateHarvest => DryWeight;
         "harvest.record": RecordHarvest => HarvestWritten;
         "harvest.correct": CorrectHarvest => HarvestWritten;
@@ -136,10 +123,5 @@ pub(crate) fn planned(module: &mut Module) {
         "jar.show": ShowJar => JarShown;
         "jar.correct": CorrectJar => JarWritten;
         "jar.fail": FailJar => JarWritten;
-        "deed.undo": UndoDeed => DeedUndone;
-        "deed.list": ListDeeds => Deeds;
-        "setting.show": ShowSettings => Settings;
-        "setting.change": ChangeSettings => SettingsWritten;
-        "journal.about": AboutJournal => JournalAbout;
     }
 }

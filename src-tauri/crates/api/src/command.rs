@@ -51,7 +51,24 @@ macro_rules! commands {
     };
 }
 
-commands![crate::photo::TakePhotoChunk,];
+commands![
+    crate::mixture::DescribeMixture,
+    //REACH
+    crate::drying::EstimateDrying,
+    crate::herb::ListHerbs,
+    crate::herb::ShowHerb,
+    crate::herb::AddHerb,
+    crate::herb::CorrectHerb,
+    crate::bed::ListBeds,
+    crate::bed::AddBed,
+    crate::bed::CorrectBed,
+    crate::photo::TakePhotoChunk,
+    crate::deed::UndoDeed,
+    crate::deed::ListDeeds,
+    crate::setting::ShowSettings,
+    crate::setting::ChangeSettings,
+    crate::about::AboutJournal,
+];
 
 fn answer<C: Command>(app: &App, request: &str) -> Result<String, Failure> {
     let mut reader = serde_json::Deserializer::from_str(request);

@@ -1,8 +1,11 @@
 //! What was done, and taking it back: `deed.*`.
 
+use chrono::DateTime;
 use serde::{Deserialize, Serialize};
 
+use crate::failure::At;
 use crate::wire::Changed;
+use crate::{App, Command, Failure, asked};
 
 /// Takes a deed back; taking back an undo does it again.
 #[derive(Debug, Clone, Deserialize)]
@@ -44,4 +47,39 @@ pub struct DeedLine {
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Deeds {
     pub deeds: Vec<DeedLine>,
+}
+
+impl Command for UndoDeed {
+    const NAME: &'static str = "deed.undo";
+    type Reply = DeedUndone;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let (done, undone) = app.undo(self.deed.parse().at("deed")?)?;
+        Ok(DeedUndone { done, undone })
+    }
+}
+
+impl Command for ListDeeds {
+    const NAME: &'static str = "deed.list";
+    type Reply = Deeds;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let limit = asked::limit(self.limit, 50)?;
+        let offset = *app.now().offset();
+        let deeds = app
+            .read(|reading| Ok(reading.deeds(limit)?))?
+            .into_iter()
+            .map(|row| DeedLine {
+                deed: row.deed.to_string(),
+                at: DateTime::from_timestamp_millis(row.at.milliseconds)
+                    .unwrap_or_default()
+                    .with_timezone(&offset)
+                    .to_rfc3339(),
+                text: row.text,
+                undone: row.undone,
+            });
+        Ok(Deeds {
+            deeds: deeds.collect(),
+        })
+    }
 }

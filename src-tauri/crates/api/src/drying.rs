@@ -1,76 +1,9 @@
-//! How dry a lot is and when to take it down: `drying.estimate`.
+//! How dry a lot is and when to take it down: `drying.estimate`, and what it shares with the rack.
 
-use serde::{Deserialize, Serialize};
+mod estimate;
+mod expected;
+mod wire;
 
-use crate::wire::{Air, Interval, Note};
-
-/// A drying run as figures.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
-pub struct EstimateDrying {
-    pub herb: Option<String>,
-    pub part: Option<String>,
-    pub prior: Option<DryMatterPrior>,
-    pub fresh_mass_g: f64,
-    pub scale_step_g: Option<f64>,
-    pub target_moisture_wet_percent: Option<f64>,
-    pub weighings: Option<Vec<WeighingFigure>>,
-    pub own_dry_matter_fractions: Option<Vec<f64>>,
-    pub sample: Option<OvenSample>,
-    pub air: Option<Air>,
-}
-
-/// What is known of the dry matter before anything was weighed: a log-normal.
-#[derive(Debug, Clone, Copy, Deserialize)]
-#[serde(deny_unknown_fields)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub struct DryMatterPrior {
-    pub ln_dry_matter_fraction_mean: f64,
-    pub ln_dry_matter_fraction_sd: f64,
-}
-
-/// One weigh-in.
-#[derive(Debug, Clone, Copy, Deserialize)]
-#[serde(deny_unknown_fields)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub struct WeighingFigure {
-    pub hours: f64,
-    pub mass_g: f64,
-}
-
-/// A sample of the lot dried to constant weight.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub struct OvenSample {
-    pub fresh_g: f64,
-    pub dry_g: f64,
-}
-
-/// What an estimate rests on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub enum Basis {
-    #[serde(rename = "table")]
-    Table,
-    #[serde(rename = "own batches")]
-    OwnBatches,
-    #[serde(rename = "weigh-ins")]
-    WeighIns,
-    #[serde(rename = "sample")]
-    Sample,
-}
-
-/// The answer to [`EstimateDrying`].
-#[derive(Debug, Clone, Serialize)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub struct DryingEstimated {
-    pub dry_matter_g: Interval,
-    pub target_mass_g: Interval,
-    pub moisture_now_wet_percent: Option<Interval>,
-    pub hours_left: Option<Interval>,
-    pub is_dry: bool,
-    pub basis: Basis,
-    pub notes: Vec<Note>,
-}
+pub(crate) use estimate::{air, noted, sample};
+pub(crate) use expected::Expected;
+pub use wire::*;

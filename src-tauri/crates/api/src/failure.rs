@@ -72,6 +72,12 @@ impl Failure {
         self
     }
 
+    /// The same failure of a field that this request calls otherwise.
+    pub fn renamed(mut self, field: &str) -> Self {
+        self.field = Some(field.to_owned());
+        self
+    }
+
     /// The same failure with `prefix` before the path of its field.
     pub fn within(mut self, prefix: &str) -> Self {
         self.field = Some(match self.field.take() {
@@ -122,5 +128,26 @@ impl From<::photo::PhotoError> for Failure {
 impl From<journal::Refusal> for Failure {
     fn from(refusal: journal::Refusal) -> Self {
         Self::invalid(refusal.field, refusal.message)
+    }
+}
+
+impl From<store::Failure> for Failure {
+    fn from(failure: store::Failure) -> Self {
+        use store::Failure as Stored;
+        let code = match &failure {
+            Stored::NotEnough { .. } => Code::NotEnough,
+            Stored::NotFound { .. } | Stored::NoSuchDeed => Code::NotFound,
+            Stored::Refused(_)
+            | Stored::RestedOn { .. }
+            | Stored::AlreadyUndone(_)
+            | Stored::Unchanged => Code::Invalid,
+            _ => Code::Storage,
+        };
+        let field = failure.field().map(str::to_owned);
+        Self {
+            code,
+            field,
+            message: failure.to_string(),
+        }
     }
 }

@@ -6,6 +6,7 @@
 
 mod about;
 mod app;
+mod asked;
 mod bed;
 #[cfg(feature = "ts")]
 mod bindings;

@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::wire::{Changed, bare_request};
+use crate::{App, Command, Failure};
 
 bare_request!(
     /// The settings as they stand.
@@ -55,4 +56,78 @@ pub struct SettingsWritten {
     pub done: Changed,
     #[serde(flatten)]
     pub settings: Settings,
+}
+
+impl From<journal::Setting> for Settings {
+    fn from(setting: journal::Setting) -> Self {
+        Self {
+            units: match setting.units {
+                journal::Units::Metric => Units::Metric,
+                journal::Units::Us => Units::Us,
+            },
+            scheme: match setting.scheme {
+                journal::Scheme::System => Scheme::System,
+                journal::Scheme::Light => Scheme::Light,
+                journal::Scheme::Dark => Scheme::Dark,
+            },
+            cautions_seen: setting.cautions_seen,
+        }
+    }
+}
+
+impl Command for ShowSettings {
+    const NAME: &'static str = "setting.show";
+    type Reply = Settings;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        Ok(app.read(|reading| Ok(reading.setting()?))?.into())
+    }
+}
+
+impl Command for ChangeSettings {
+    const NAME: &'static str = "setting.change";
+    type Reply = SettingsWritten;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let (done, setting) = app.perform(|writing| {
+            let mut setting = writing.setting()?;
+            match self.units {
+                Some(Units::Metric) => setting.units = journal::Units::Metric,
+                Some(Units::Us) => setting.units = journal::Units::Us,
+                None => {}
+            }
+            match self.scheme {
+                Some(Scheme::System) => setting.scheme = journal::Scheme::System,
+                Some(Scheme::Light) => setting.scheme = journal::Scheme::Light,
+                Some(Scheme::Dark) => setting.scheme = journal::Scheme::Dark,
+                None => {}
+            }
+            setting.cautions_seen = self.cautions_seen.unwrap_or(setting.cautions_seen);
+            // Recorded, not corrected: a device without a setting has no row yet.
+            writing.record(&writing.device(), &setting)?;
+            Ok(("Changed the settings".to_owned(), setting))
+        })?;
+        Ok(SettingsWritten {
+            done,
+            settings: setting.into(),
+        })
+    }
+}
+
+impl App {
+    /// Marks the journal as one that was filled from the demonstration data.
+    ///
+    /// # Errors
+    /// A [`Failure`] when it cannot be written.
+    pub fn mark_as_demo(&self) -> Result<(), Failure> {
+        let marked = self.perform(|writing| {
+            let setting = journal::Setting {
+                demo: true,
+                ..writing.setting()?
+            };
+            writing.record(&writing.device(), &setting)?;
+            Ok(("Began a demonstration journal".to_owned(), ()))
+        });
+        marked.map(|_| ())
+    }
 }

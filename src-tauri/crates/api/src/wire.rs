@@ -131,3 +131,29 @@ macro_rules! bare_request {
     };
 }
 pub(crate) use bare_request;
+
+impl From<formulary::Status> for Status {
+    fn from(status: formulary::Status) -> Self {
+        use formulary::Status as Known;
+        match status {
+            Known::Confirmed => Self::Confirmed,
+            Known::PartlyConfirmed => Self::PartlyConfirmed,
+            Known::Memory => Self::Memory,
+            Known::Practice => Self::Practice,
+            Known::Proposal => Self::Proposal,
+            Known::Computed => Self::Computed,
+            Known::Own => Self::Own,
+        }
+    }
+}
+
+impl From<formulary::Note> for Note {
+    fn from(note: formulary::Note) -> Self {
+        Self {
+            code: note.code,
+            text: note.text,
+            source: note.source,
+            status: note.status.into(),
+        }
+    }
+}

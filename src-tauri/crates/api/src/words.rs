@@ -94,7 +94,14 @@ pub(crate) fn refused_json(path: &str, error: &serde_json::Error) -> Failure {
             ..Failure::new(Code::Invalid, sentence(&message))
         };
     }
-    let message = format!("{what} cannot be read: {text}");
+    let message = match text {
+        _ if error.is_syntax() || error.is_eof() => format!("the request is not JSON: {text}"),
+        _ if text.starts_with("invalid length") => {
+            format!("{what} must be an object with named fields")
+        }
+        // What is left are the expectations that types of the wire state in their own words.
+        expected => format!("{what} must be {expected}"),
+    };
     Failure {
         field: some(path),
         ..Failure::new(Code::Invalid, sentence(&message))

@@ -50,3 +50,8 @@ pub fn degrees_celsius(temperature: ThermodynamicTemperature) -> f64 {
     let value = temperature.get::<degree_celsius>();
     (value * 1e9).round() / 1e9
 }
+
+/// A time in hours.
+pub fn hours(value: f64) -> Time {
+    Time::new::<uom::si::time::hour>(value)
+}

@@ -1,0 +1,71 @@
+//! Reads the fields that many requests have: times, limits, texts that may be cleared.
+
+use chrono::{DateTime, Duration, FixedOffset, NaiveDate};
+
+use crate::Failure;
+
+/// The most rows that one list carries.
+const MOST: u32 = 1000;
+
+/// How many rows a list may have.
+pub(crate) fn limit(asked: Option<u32>, usual: u32) -> Result<usize, Failure> {
+    match asked.unwrap_or(usual) {
+        limit @ 1..=MOST => Ok(limit as usize),
+        other => Err(Failure::invalid(
+            "limit",
+            format!("The limit must be between 1 and {MOST}; {other} is not."),
+        )),
+    }
+}
+
+/// A time with its offset.
+pub(crate) fn time(field: &str, text: &str) -> Result<DateTime<FixedOffset>, Failure> {
+    DateTime::parse_from_rfc3339(text).map_err(|_| {
+        let message = format!(
+            "The time must be a date and time with its offset, like 2026-07-14T09:30:00+02:00; {text:?} is not."
+        );
+        Failure::invalid(field, message)
+    })
+}
+
+/// The time of something that has happened, `now` unless it was typed.
+pub(crate) fn past(
+    field: &str,
+    typed: Option<&str>,
+    now: DateTime<FixedOffset>,
+) -> Result<DateTime<FixedOffset>, Failure> {
+    let Some(text) = typed else { return Ok(now) };
+    let time = time(field, text)?;
+    // A day of grace: a phone that crossed a date line is not wrong.
+    if time > now + Duration::days(1) {
+        let now = now.format("%Y-%m-%d %H:%M");
+        return Err(Failure::invalid(
+            field,
+            format!("The time must not lie in the future; it is {now} now and this says {text}."),
+        ));
+    }
+    Ok(time)
+}
+
+/// A day of the calendar.
+pub(crate) fn date(field: &str, text: &str) -> Result<NaiveDate, Failure> {
+    text.parse().map_err(|_| {
+        Failure::invalid(
+            field,
+            format!("The day must be like 2026-07-14; {text:?} is not."),
+        )
+    })
+}
+
+/// A text without outer spaces; nothing when nothing is left of it.
+pub(crate) fn text(text: Option<String>) -> Option<String> {
+    text.map(|text| text.trim().to_owned())
+        .filter(|text| !text.is_empty())
+}
+
+/// A correction of a text: left out it stays, empty it is cleared.
+pub(crate) fn corrected(field: &mut Option<String>, asked: Option<String>) {
+    if asked.is_some() {
+        *field = text(asked);
+    }
+}

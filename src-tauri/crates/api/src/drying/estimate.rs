@@ -1,0 +1,163 @@
+//! `drying.estimate`: the bare question, without a journal.
+
+use formulary::herbs;
+use physics::drying::{self, Air, DryMatterPrior, Lot, OvenSample, RelativeHumidity, Weighing};
+use physics::quantity::{celsius, grams, hours};
+use physics::{Interval, WetBasis};
+
+use super::expected::{Expected, pace_of};
+use super::wire::{self, Basis, DryingEstimated, EstimateDrying};
+use crate::failure::At;
+use crate::wire::{Note, Status};
+use crate::{App, Command, Failure};
+
+/// A weigh-in a minute for two months is more than any rack sees.
+const MOST_WEIGHINGS: usize = 100_000;
+
+impl Command for EstimateDrying {
+    const NAME: &'static str = "drying.estimate";
+    type Reply = DryingEstimated;
+
+    fn run(self, _: &App) -> Result<Self::Reply, Failure> {
+        let mut notes = Vec::new();
+        let own = self.own_dry_matter_fractions.as_deref().unwrap_or_default();
+        let (prior, is_own, pace) = match (&self.prior, &self.herb) {
+            (Some(stated), _) => {
+                let prior = stated_prior(stated)?;
+                let part = self.part.as_deref().unwrap_or("");
+                match own {
+                    [] => (prior, false, pace_of(part)),
+                    own => (prior.with_own_batches(own).at(OWN)?, true, pace_of(part)),
+                }
+            }
+            (None, Some(herb)) => {
+                let part = self
+                    .part
+                    .as_deref()
+                    .or_else(|| Some(herbs::find(herb)?.first_part()));
+                let expected = Expected::of(herb, part.unwrap_or("herb"), own).at(OWN)?;
+                notes.push(expected.note());
+                (
+                    expected.prior,
+                    expected.basis == Basis::OwnBatches,
+                    expected.pace,
+                )
+            }
+            (None, None) => {
+                return Err(Failure::invalid("herb", "Name the herb, or give a prior."));
+            }
+        };
+        let mut lot = Lot::new(grams(self.fresh_mass_g), prior)
+            .at("fresh_mass_g")?
+            .pace(pace);
+        if is_own {
+            lot = lot.from_own_batches();
+        }
+        let step = grams(self.scale_step_g.unwrap_or(1.0));
+        lot = lot.scale_step(step).at("scale_step_g")?;
+        if let Some(percent) = self.target_moisture_wet_percent {
+            let target = WetBasis::from_percent(percent).at("target_moisture_wet_percent")?;
+            lot = lot.target(target).at("target_moisture_wet_percent")?;
+        }
+        lot = lot.weighings(weighings(self.weighings.as_deref().unwrap_or_default())?);
+        if let Some(air) = &self.air {
+            lot = lot.air(Some(self::air(air).map_err(|why| why.within("air"))?));
+        }
+        if let Some(sample) = &self.sample {
+            lot = lot.sample(self::sample(sample, step).map_err(|why| why.within("sample"))?);
+        }
+        let estimate = drying::estimate(&lot);
+        notes.extend(noted(&estimate));
+        Ok(DryingEstimated {
+            dry_matter_g: estimate.dry_matter_g.into(),
+            target_mass_g: estimate.target_mass_g.into(),
+            moisture_now_wet_percent: estimate.moisture_now_wet_percent.map(Interval::into),
+            hours_left: estimate.hours_left.map(Interval::into),
+            is_dry: estimate.is_dry,
+            basis: estimate.basis.into(),
+            notes,
+        })
+    }
+}
+
+const OWN: &str = "own_dry_matter_fractions";
+
+fn stated_prior(stated: &wire::DryMatterPrior) -> Result<DryMatterPrior, Failure> {
+    const MEAN: &str = "prior.ln_dry_matter_fraction_mean";
+    const SD: &str = "prior.ln_dry_matter_fraction_sd";
+    let (mean, sd) = (
+        stated.ln_dry_matter_fraction_mean,
+        stated.ln_dry_matter_fraction_sd,
+    );
+    // With a spread that is always accepted, a refusal can only be of the mean.
+    DryMatterPrior::new(mean, 1.0).at(MEAN)?;
+    DryMatterPrior::new(mean, sd).at(SD)
+}
+
+fn weighings(given: &[wire::WeighingFigure]) -> Result<Vec<Weighing>, Failure> {
+    if given.len() > MOST_WEIGHINGS {
+        return Err(Failure::invalid(
+            "weighings",
+            format!(
+                "At most {MOST_WEIGHINGS} weigh-ins are taken; these are {}.",
+                given.len()
+            ),
+        ));
+    }
+    let one = |weighing: &wire::WeighingFigure| {
+        let since_fresh = hours(weighing.hours);
+        Weighing::new(since_fresh, grams(0.0)).at("hours")?;
+        Weighing::new(since_fresh, grams(weighing.mass_g)).at("mass_g")
+    };
+    let indexed = given.iter().enumerate();
+    indexed
+        .map(|(at, it)| one(it).map_err(|why| why.within(&format!("weighings[{at}]"))))
+        .collect()
+}
+
+/// The air of a drying room.
+pub(crate) fn air(air: &crate::wire::Air) -> Result<Air, Failure> {
+    Ok(Air {
+        temperature: celsius(
+            physics::error::within(
+                "the temperature",
+                air.temperature_c,
+                -20.0,
+                90.0,
+                "between -20 and 90 C",
+            )
+            .at("temperature_c")?,
+        ),
+        humidity: RelativeHumidity::from_percent(air.relative_humidity_percent)
+            .at("relative_humidity_percent")?,
+    })
+}
+
+/// A sample of the lot dried to constant weight.
+pub(crate) fn sample(
+    sample: &wire::OvenSample,
+    step: physics::quantity::Mass,
+) -> Result<OvenSample, Failure> {
+    OvenSample::new(grams(sample.fresh_g), grams(sample.dry_g), step).at("dry_g")
+}
+
+/// Why an estimate is no better than it is.
+pub(crate) fn noted(estimate: &drying::Estimate) -> impl Iterator<Item = Note> {
+    estimate.reasons.iter().map(|reason| Note {
+        code: reason.code().to_owned(),
+        text: reason.text().to_owned(),
+        source: None,
+        status: Status::Computed,
+    })
+}
+
+impl From<drying::Basis> for Basis {
+    fn from(basis: drying::Basis) -> Self {
+        match basis {
+            drying::Basis::Table => Self::Table,
+            drying::Basis::OwnBatches => Self::OwnBatches,
+            drying::Basis::WeighIns => Self::WeighIns,
+            drying::Basis::Sample => Self::Sample,
+        }
+    }
+}
