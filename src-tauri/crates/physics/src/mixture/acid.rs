@@ -1,7 +1,11 @@
 //! Acetic acid and water: density, acidity, and the pH of the plain acid.
 
 use super::water;
-use crate::error::{OutOfRange, within};
+use crate::{
+    error::{OutOfRange, within},
+    fraction::MassFraction,
+    quantity::{MassDensity, kg_per_m3},
+};
 use libm::{log10, pow, sqrt};
 
 /// Molar mass of acetic acid, g/mol.
@@ -42,6 +46,25 @@ impl Acidity {
     pub fn grams_per_100_ml(self) -> f64 {
         self.0
     }
+}
+
+/// Density at 20 C of acetic acid-water of acid mass fraction `w`.
+///
+/// *Valid for* 0 to 80 % by mass, within 0.2 kg/m3.
+///
+/// # Errors
+/// [`OutOfRange`] above 80 %.
+///
+/// *Source*: a polynomial through CRC Handbook, 102nd ed., Concentrative Properties, above OIML water.
+pub fn density_at_20(w: MassFraction) -> Result<MassDensity, OutOfRange> {
+    within(
+        "the acid",
+        w.percent(),
+        0.0,
+        80.0,
+        "between 0 and 80 % by mass",
+    )?;
+    Ok(kg_per_m3(rho(w.get(), 20.0)))
 }
 
 /// pH at 25 C of acetic acid in plain water: a floor, since salts and herbs buffer any real vinegar upwards.

@@ -1,10 +1,11 @@
 //! What a liquid is: every figure, each with its interval.
 
 use super::{
-    acid, activity,
+    acid,
+    activity::{self, WaterActivity},
     composition::{Component, Composition},
     ethanol, flash, glycerol,
-    ingredient::{Plant, Pour},
+    pour::{Plant, Pour},
     remark::Remark,
     sugar,
     unmixable::Unmixable,
@@ -18,17 +19,6 @@ use crate::{
 /// How many amounts of plant water are tried between the ends of the interval, both included.
 /// Density and contraction are not monotone in it, so the ends alone would not do.
 const SAMPLES: usize = 9;
-
-/// Water activity by both mixing rules.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct WaterActivity {
-    /// The higher of the rules that hold, with the doubt about them: keeping is judged by this.
-    pub highest: Interval,
-    /// Ross 1975: the product of the activities of each solute alone in all of the water.
-    pub by_ross: Interval,
-    /// Multi-solute Norrish (FAO Agricultural Services Bulletin 149).
-    pub by_norrish: Interval,
-}
 
 /// A liquid. Plant water has joined it, dry matter has not; oil is a phase of its own and no part of it.
 #[derive(Debug, Clone, PartialEq)]
@@ -90,7 +80,7 @@ pub struct Liquid {
 ///     Pour::measured(spirit, millilitres(500.0))?,
 ///     Pour::measured(Ingredient::water(), millilitres(500.0))?,
 /// ];
-/// let liquid = describe(&pours, &[], celsius(25.0))?;
+/// let liquid = describe(&pours, &[], celsius(20.0))?;
 /// // USP 29, Diluted Alcohol: about 970 mL.
 /// assert!((liquid.volume_ml.value - 970.0).abs() < 4.0);
 /// # Ok::<(), physics::mixture::Unmixable>(())
@@ -256,11 +246,7 @@ impl Figures {
                 acidity,
                 exact(activity.ross),
                 exact(activity.norrish),
-                Interval {
-                    low: (activity.highest - activity.doubt).max(0.0),
-                    value: activity.highest,
-                    high: (activity.highest + activity.doubt).min(1.0),
-                },
+                activity.interval(),
             ],
             acid_ph: acid::ph(acidity.value).map(|ph| {
                 let end = |a| acid::ph(a).unwrap_or(ph);

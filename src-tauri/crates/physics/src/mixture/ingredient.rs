@@ -3,21 +3,16 @@
 use super::{
     acid::{self, Acidity},
     composition::{Component, Composition},
-    ethanol, glycerol,
+    ethanol,
     oil::Oil,
+    pour::amount,
     sugar, volume, water,
 };
 use crate::{
     error::{OutOfRange, within},
-    fraction::{MassFraction, Strength, WetBasis},
-    quantity::{
-        Mass, MassDensity, Volume, grams, grams_of, kg_per_m3, kg_per_m3_of, millilitres,
-        millilitres_of,
-    },
+    fraction::{MassFraction, Strength},
+    quantity::{Mass, MassDensity, grams_of, kg_per_m3, kg_per_m3_of},
 };
-
-/// The most of one thing that is ever weighed or measured, g or mL.
-const MOST: f64 = 1e6;
 
 /// Share of fructose in the solids of honey, the rest counted as glucose.
 ///
@@ -318,141 +313,6 @@ impl Ingredient {
     }
 }
 
-/// An amount of an ingredient.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Pour {
-    ingredient: Ingredient,
-    grams: f64,
-}
-
-impl Pour {
-    /// Weighed out.
-    ///
-    /// # Errors
-    /// [`OutOfRange`] outside 0 to 1 000 000 g.
-    pub fn weighed(ingredient: Ingredient, mass: Mass) -> Result<Self, OutOfRange> {
-        let grams = amount(
-            "the mass poured",
-            grams_of(mass),
-            "between 0 and 1 000 000 g",
-        )?;
-        Ok(Self { ingredient, grams })
-    }
-
-    /// Measured out at 20 C.
-    ///
-    /// # Errors
-    /// [`OutOfRange`] outside 0 to 1 000 000 mL.
-    pub fn measured(ingredient: Ingredient, volume: Volume) -> Result<Self, OutOfRange> {
-        let ml = amount(
-            "the volume poured",
-            millilitres_of(volume),
-            "between 0 and 1 000 000 mL",
-        )?;
-        Ok(Self {
-            ingredient,
-            grams: ml * ingredient.grams_per_ml,
-        })
-    }
-
-    /// What is poured.
-    pub fn ingredient(&self) -> &Ingredient {
-        &self.ingredient
-    }
-
-    /// How much of it by mass.
-    pub fn mass(&self) -> Mass {
-        grams(self.grams)
-    }
-
-    /// How much of it by volume as measured out at 20 C.
-    pub fn volume(&self) -> Volume {
-        millilitres(self.grams / self.ingredient.grams_per_ml)
-    }
-
-    pub(crate) fn grams(&self) -> f64 {
-        self.grams
-    }
-
-    /// Volume in mL that it takes in the liquid before anything mixes, at `t` in C: oil none,
-    /// sugar that of its crystals.
-    pub(crate) fn own_millilitres(&self, t: f64) -> f64 {
-        match self.ingredient.kind {
-            Kind::Oil(_) => 0.0,
-            Kind::Sugar => 1000.0 * self.grams / sugar::CRYSTAL,
-            _ if t == 20.0 => self.grams / self.ingredient.grams_per_ml,
-            _ => self.grams * volume::millilitres(&self.ingredient.unit, t),
-        }
-    }
-}
-
-/// Plant material with the water it brings.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Plant {
-    grams: f64,
-    low: f64,
-    value: f64,
-    high: f64,
-}
-
-impl Plant {
-    /// A plant whose moisture is known.
-    ///
-    /// # Errors
-    /// [`OutOfRange`] outside 0 to 1 000 000 g.
-    pub fn new(mass: Mass, moisture: WetBasis) -> Result<Self, OutOfRange> {
-        Self::between(mass, moisture, moisture, moisture)
-    }
-
-    /// A plant whose moisture lies between `low` and `high` (90 %), most likely at `value`.
-    ///
-    /// # Errors
-    /// [`OutOfRange`] outside 0 to 1 000 000 g, or when the three are not in rising order.
-    pub fn between(
-        mass: Mass,
-        low: WetBasis,
-        value: WetBasis,
-        high: WetBasis,
-    ) -> Result<Self, OutOfRange> {
-        let grams = amount(
-            "the mass of the plant",
-            grams_of(mass),
-            "between 0 and 1 000 000 g",
-        )?;
-        within(
-            "the moisture",
-            value.percent(),
-            low.percent(),
-            high.percent(),
-            "between its own low and high ends, in % of the weight",
-        )?;
-        Ok(Self {
-            grams,
-            low: low.get(),
-            value: value.get(),
-            high: high.get(),
-        })
-    }
-
-    /// Its mass.
-    pub fn mass(&self) -> Mass {
-        grams(self.grams)
-    }
-
-    /// Grams of water it brings: low, value, high.
-    pub(crate) fn water(&self) -> [f64; 3] {
-        [self.low, self.value, self.high].map(|moisture| moisture * self.grams)
-    }
-
-    pub(crate) fn dry_matter(&self) -> f64 {
-        self.grams * (1.0 - self.value)
-    }
-}
-
-fn amount(quantity: &'static str, value: f64, allowed: &'static str) -> Result<f64, OutOfRange> {
-    within(quantity, value, 0.0, MOST, allowed)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
@@ -470,36 +330,5 @@ mod tests {
         assert!((millilitre.sugars_g() - 0.06).abs() < 1e-12);
         assert!((millilitre.grams(Component::AceticAcid) - 0.006).abs() < 1e-12);
         assert!((volume::millilitres(&millilitre, 20.0) - 1.0).abs() < 1e-12);
-    }
-
-    #[test]
-    fn nonsense_is_refused_in_a_sentence() {
-        let says = |refusal: OutOfRange| refusal.to_string();
-        assert_eq!(
-            says(Strength::from_percent(200.0).unwrap_err()),
-            "the strength must be between 0 and 100 % vol; 200 is not"
-        );
-        assert_eq!(
-            says(Ingredient::honey(MassFraction::from_percent(30.0).unwrap()).unwrap_err()),
-            "the water in the honey must be between 10 and 25 % by mass; 30 is not"
-        );
-        for bad in [-1.0, f64::NAN, 1e308, f64::INFINITY] {
-            assert!(
-                Pour::weighed(Ingredient::water(), grams(bad)).is_err(),
-                "{bad} g"
-            );
-            assert!(
-                Pour::measured(Ingredient::sugar(), millilitres(bad)).is_err(),
-                "{bad} mL"
-            );
-            assert!(
-                Plant::new(grams(bad), WetBasis::new(0.8).unwrap()).is_err(),
-                "{bad} g of plant"
-            );
-        }
-        assert!(
-            MassFraction::from_percent(140.0).is_err(),
-            "glycerin of 140 %"
-        );
     }
 }

@@ -65,39 +65,35 @@ impl Oil {
         Self::ALL.into_iter().find(|oil| oil.key() == key)
     }
 
-    /// Published range of the relative density, and whether it was taken against water at the oil's
-    /// own 20 C (true) or the oil was at 25 C (false).
+    /// Published range of the density over that of a reference, and the reference in kg/m3.
     ///
     /// *Source*: Codex CXS 33 (olive), Codex CXS 210 (sunflower), a supplier's specification after
     /// Ph.Eur. (sweet almond), USP 32 (sesame), Ph.Eur. (fractionated coconut, in part from memory),
     /// a Merck-type monograph (jojoba); grapeseed and apricot kernel from memory.
-    fn relative_density(self) -> (f64, f64, bool) {
+    fn relative_density(self) -> (f64, f64, f64) {
+        let water_at_20 = water::rho(20.0);
+        let water_at_25 = water::rho(25.0);
         match self {
-            Self::Olive => (0.910, 0.916, true),
-            Self::Sunflower => (0.916, 0.923, true),
-            Self::HighOleicSunflower => (0.909, 0.915, false),
-            Self::SweetAlmond => (0.915, 0.918, true),
-            Self::Sesame => (0.916, 0.921, false),
-            Self::FractionatedCoconut => (0.930, 0.960, true),
-            Self::Jojoba => (0.8642, 0.8642, false),
-            Self::Grapeseed => (0.920, 0.926, true),
-            Self::ApricotKernel => (0.910, 0.923, false),
+            Self::Olive => (0.910, 0.916, water_at_20),
+            Self::Sunflower => (0.916, 0.923, water_at_20),
+            Self::HighOleicSunflower => (0.909, 0.915, water_at_20),
+            Self::SweetAlmond => (0.915, 0.918, water_at_20),
+            Self::Sesame => (0.916, 0.921, water_at_25),
+            Self::FractionatedCoconut => (0.930, 0.960, water_at_20),
+            Self::Jojoba => (0.8642, 0.8642, 1000.0),
+            Self::Grapeseed => (0.920, 0.926, water_at_20),
+            Self::ApricotKernel => (0.910, 0.923, water_at_25),
         }
     }
 
-    /// Density at 20 C, kg/m3: the published range and its middle. Ranges printed at
-    /// 25 C are taken as they are; the oil is about 0.4 % denser at 20 C.
+    /// Density as a measuring jug needs it, kg/m3: the published range and its middle. Figures printed
+    /// for an oil at 25 C are taken as they are; it is about 0.4 % denser at 20 C.
     pub fn density_kg_m3(self) -> Interval {
-        let (low, high, at_20) = self.relative_density();
-        let rho_w = if at_20 {
-            water::rho(20.0)
-        } else {
-            water::rho(25.0)
-        };
+        let (low, high, reference) = self.relative_density();
         Interval {
-            low: low * rho_w,
-            value: 0.5 * (low + high) * rho_w,
-            high: high * rho_w,
+            low: low * reference,
+            value: 0.5 * (low + high) * reference,
+            high: high * reference,
         }
     }
 }
