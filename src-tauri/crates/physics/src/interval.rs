@@ -16,7 +16,11 @@ pub struct Interval {
 impl Interval {
     /// A value without uncertainty.
     pub fn exact(value: f64) -> Self {
-        Self { low: value, value, high: value }
+        Self {
+            low: value,
+            value,
+            high: value,
+        }
     }
 
     /// The interval that holds `value` and both ends, in whatever order the ends come.

@@ -9,6 +9,7 @@ pub mod fraction;
 pub mod interval;
 pub mod mixture;
 pub mod quantity;
+pub mod solve;
 pub mod units;
 
 pub use error::OutOfRange;

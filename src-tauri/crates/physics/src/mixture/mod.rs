@@ -19,7 +19,7 @@ mod pour;
 mod remark;
 pub mod sugar;
 mod unmixable;
-pub(crate) mod volume;
+mod volume;
 pub mod water;
 
 pub use acid::Acidity;
@@ -31,3 +31,7 @@ pub use oil::Oil;
 pub use pour::{Plant, Pour};
 pub use remark::Remark;
 pub use unmixable::Unmixable;
+
+pub(crate) use ethanol::PURE_AT_20 as PURE_ETHANOL_AT_20;
+pub(crate) use pour::amount;
+pub(crate) use volume::partial_millilitres;

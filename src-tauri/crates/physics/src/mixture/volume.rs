@@ -66,8 +66,11 @@ pub(crate) fn doubt(liquid: &Composition, t: f64) -> f64 {
 }
 
 /// Volume that 1 g of each component takes in this liquid at 20 C, mL, such that their sum over
-/// the liquid is its volume exactly.
-pub(crate) fn partial_millilitres(liquid: &Composition) -> [f64; 7] {
+/// the liquid is its volume exactly; none without any liquid.
+pub(crate) fn partial_millilitres(liquid: &Composition) -> Option<[f64; 7]> {
+    if liquid.liquid_g() <= 0.0 {
+        return None;
+    }
     let volume = millilitres(liquid, 20.0);
     let step = 1e-6 * liquid.liquid_g();
     let mut partial = Component::LIQUID
@@ -78,7 +81,7 @@ pub(crate) fn partial_millilitres(liquid: &Composition) -> [f64; 7] {
         .map(|(&component, each)| each * liquid.grams(component))
         .sum();
     partial.iter_mut().for_each(|each| *each *= volume / sum);
-    partial
+    Some(partial)
 }
 
 /// Masses of the kinds of solute in grams: ethanol, glycerol, sugars, acid.

@@ -1,0 +1,62 @@
+//! Diluting, making up, blending.
+
+use super::stock::strength;
+use physics::{
+    MassFraction,
+    mixture::{dilution, ethanol},
+    quantity::{celsius, kg_per_m3_of, millilitres, millilitres_of},
+};
+use proptest::prelude::*;
+
+proptest! {
+    #[test]
+    fn diluting_and_blending_back_is_identity(
+        from in 1.0..=100.0, share in 0.01..=1.0, ml in 1.0..=5000.0, t in -20.0..=40.0,
+    ) {
+        let (from, to, t) = (strength(from), strength(from * share), celsius(t));
+        let made = dilution::dilute(from, millilitres(ml), to, t).unwrap();
+        let (got, volume) = dilution::blend(&[(from, made.spirit), (strength(0.0), made.water)], t).unwrap();
+        prop_assert!((got.percent() - to.percent()).abs() < 1e-8, "{} for {}", got.percent(), to.percent());
+        prop_assert!((millilitres_of(volume) / millilitres_of(made.total) - 1.0).abs() < 1e-9);
+        // Making up to that volume asks for the same spirit.
+        let again = dilution::make_up(from, to, made.total, t).unwrap();
+        prop_assert!((millilitres_of(again.spirit) / ml - 1.0).abs() < 1e-9);
+    }
+
+    #[test]
+    fn water_added_contracts(from in 1.0..=100.0, share in 0.01..=0.99, t in -20.0..=40.0) {
+        let made = dilution::dilute(strength(from), millilitres(100.0), strength(from * share), celsius(t)).unwrap();
+        prop_assert!(millilitres_of(made.water) >= -1e-9);
+        prop_assert!(millilitres_of(made.contraction) >= -1e-6);
+    }
+
+    #[test]
+    fn strength_and_mass_fraction_return_to_each_other(q in 0.0..=100.0, t in -20.0..=40.0) {
+        let p = ethanol::mass_fraction_of(strength(q), celsius(t)).unwrap();
+        prop_assert!((ethanol::strength_of(p, celsius(t)).unwrap().percent() - q).abs() < 1e-9);
+    }
+
+    #[test]
+    fn density_and_mass_fraction_return_to_each_other(p in 0.0..=1.0, t in -20.0..=40.0) {
+        let rho = ethanol::density(MassFraction::new(p).unwrap(), celsius(t)).unwrap();
+        let back = ethanol::mass_fraction_from_density(rho, celsius(t)).unwrap();
+        let again = ethanol::density(back, celsius(t)).unwrap();
+        prop_assert!((kg_per_m3_of(again) - kg_per_m3_of(rho)).abs() < 1e-6);
+    }
+}
+
+#[test]
+fn a_spirit_is_never_diluted_upwards() {
+    let ml = millilitres(100.0);
+    let at = ethanol::twenty_celsius();
+    let refused = dilution::dilute(strength(40.0), ml, strength(50.0), at)
+        .unwrap_err()
+        .to_string();
+    assert!(
+        refused.contains("the wanted strength") && refused.ends_with("50 is not"),
+        "{refused}"
+    );
+    assert!(dilution::dilute(strength(40.0), ml, strength(0.0), at).is_err());
+    assert!(dilution::dilute(strength(40.0), millilitres(f64::NAN), strength(20.0), at).is_err());
+    assert!(dilution::make_up(strength(0.0), strength(0.0), ml, at).is_err());
+}
