@@ -393,9 +393,19 @@ export type LotLine = { lot: Lot, code: string, herb: string, common: string, pa
 export type Lots = { lots: Array<LotLine>, };
 
 /**
+ * How much of one item of the stock.
+ */
+export type Measure = { index: number, ml: number, g: number, };
+
+/**
  * The answer to [`DescribeMixture`].
  */
 export type MixtureDescribed = { liquid: Liquid, notes: Array<Note>, };
+
+/**
+ * The answer to [`ReachMixture`].
+ */
+export type MixtureReached = { reached: boolean, pours: Array<Measure>, liquid: Liquid, short_of: Array<Shortfall>, notes: Array<Note>, };
 
 /**
  * A moisture as one figure or as an interval.
@@ -491,6 +501,11 @@ export type Preparations = { preparations: Array<PreparationLine>, };
  * What to pour and what the liquid will be.
  */
 export type Proposal = { controls: Controls, pours: Array<PourLine>, poured_ml: number, plants: Array<PlantLine>, liquid: Liquid, reached: boolean, short_of: Array<Shortfall>, would_help: Array<Note>, keeping: Keeping, jar: JarRoom, steep_days: Days, cautions: Array<Note>, reasons: Array<Note>, };
+
+/**
+ * How much of each, to end there?
+ */
+export type ReachMixture = { stock: Array<StockItem>, plants?: Array<WetPlant>, targets: Targets, };
 
 /**
  * Something was picked and weighed.
@@ -603,6 +618,11 @@ export type TakeDownTray = { tray: string, gross_g?: number, at?: string, };
 export type TakePhotoChunk = { upload: string, base64: string, last: boolean, name?: string, };
 
 /**
+ * Where the liquid should end.
+ */
+export type Targets = { strength_percent_vol?: number, glycerol_percent_mass?: number, sugar_percent_mass?: number, acidity_g_per_100ml?: number, volume_ml?: number, poured_ml?: number, };
+
+/**
  * Where the time of a harvest comes from.
  */
 export type TimeFrom = "typed" | "photo" | "clock";
@@ -680,6 +700,7 @@ export type WetPlant = { mass_g: number, moisture_wet_percent: Moisture, };
 /** Every command by its name. */
 export interface Commands {
   "mixture.describe": { request: DescribeMixture; reply: MixtureDescribed };
+  "mixture.reach": { request: ReachMixture; reply: MixtureReached };
   "drying.estimate": { request: EstimateDrying; reply: DryingEstimated };
   "herb.list": { request: ListHerbs; reply: Herbs };
   "herb.show": { request: ShowHerb; reply: HerbPage };
@@ -688,18 +709,13 @@ export interface Commands {
   "bed.list": { request: ListBeds; reply: Beds };
   "bed.add": { request: AddBed; reply: BedWritten };
   "bed.correct": { request: CorrectBed; reply: BedWritten };
-  "photo.chunk": { request: TakePhotoChunk; reply: PhotoChunkTaken };
-  "deed.undo": { request: UndoDeed; reply: DeedUndone };
-  "deed.list": { request: ListDeeds; reply: Deeds };
-  "setting.show": { request: ShowSettings; reply: Settings };
-  "setting.change": { request: ChangeSettings; reply: SettingsWritten };
-  "journal.about": { request: AboutJournal; reply: JournalAbout };
   "harvest.estimate": { request: EstimateHarvest; reply: DryWeight };
   "harvest.record": { request: RecordHarvest; reply: HarvestWritten };
   "harvest.correct": { request: CorrectHarvest; reply: HarvestWritten };
   "harvest.list": { request: ListHarvests; reply: Harvests };
   "harvest.show": { request: ShowHarvest; reply: HarvestShown };
   "harvest.bin": { request: BinHarvest; reply: HarvestWritten };
+  "photo.chunk": { request: TakePhotoChunk; reply: PhotoChunkTaken };
   "tray.start": { request: StartTray; reply: TrayWritten };
   "tray.weigh": { request: WeighTray; reply: TrayWritten };
   "tray.take_down": { request: TakeDownTray; reply: TrayWritten };
@@ -712,6 +728,11 @@ export interface Commands {
   "supply.list": { request: ListSupplies; reply: Supplies };
   "supply.add": { request: AddSupply; reply: SupplyWritten };
   "supply.correct": { request: CorrectSupply; reply: SupplyWritten };
+  "deed.undo": { request: UndoDeed; reply: DeedUndone };
+  "deed.list": { request: ListDeeds; reply: Deeds };
+  "setting.show": { request: ShowSettings; reply: Settings };
+  "setting.change": { request: ChangeSettings; reply: SettingsWritten };
+  "journal.about": { request: AboutJournal; reply: JournalAbout };
   "lot.list": { request: ListLots; reply: Lots };
   "preparation.list": { request: ListPreparations; reply: Preparations };
   "jar.compose": { request: Composition; reply: Proposal };

@@ -1,6 +1,8 @@
 //! Reads the fields that many requests have: times, limits, texts that may be cleared.
 
-use chrono::{DateTime, Duration, FixedOffset, NaiveDate};
+use std::str::FromStr;
+
+use chrono::{DateTime, Duration, FixedOffset, NaiveDate, SubsecRound as _};
 
 use crate::Failure;
 
@@ -34,7 +36,10 @@ pub(crate) fn past(
     typed: Option<&str>,
     now: DateTime<FixedOffset>,
 ) -> Result<DateTime<FixedOffset>, Failure> {
-    let Some(text) = typed else { return Ok(now) };
+    // Nobody reads a clock finer than that.
+    let Some(text) = typed else {
+        return Ok(now.trunc_subsecs(0));
+    };
     let time = time(field, text)?;
     // A day of grace: a phone that crossed a date line is not wrong.
     if time > now + Duration::days(1) {
@@ -68,4 +73,13 @@ pub(crate) fn corrected(field: &mut Option<String>, asked: Option<String>) {
     if asked.is_some() {
         *field = text(asked);
     }
+}
+
+/// The id in a field.
+pub(crate) fn id<T: FromStr<Err = journal::Refusal>>(
+    field: &str,
+    text: &str,
+) -> Result<T, Failure> {
+    text.parse()
+        .map_err(|refusal| Failure::from(refusal).renamed(field))
 }

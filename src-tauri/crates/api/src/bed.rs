@@ -115,7 +115,7 @@ impl Command for CorrectBed {
     type Reply = BedWritten;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let id: BedId = self.id.parse()?;
+        let id: BedId = asked::id("id", &self.id)?;
         let (done, bed) = app.perform(|writing| {
             let mut bed = writing.get::<journal::Bed>(&id)?;
             if let Some(name) = self.name {

@@ -95,26 +95,8 @@ pub(crate) fn planned(module: &mut Module) {
             $(module.entry::<$request, $reply>($name);)*
         };
     }
-    use crate::{harvest::*, jar::*, supply::*, tray::*};
+    use crate::jar::*;
     planned! {
-        "harvest.estimate": EstimateHarvest => DryWeight;
-        "harvest.record": RecordHarvest => HarvestWritten;
-        "harvest.correct": CorrectHarvest => HarvestWritten;
-        "harvest.list": ListHarvests => Harvests;
-        "harvest.show": ShowHarvest => HarvestShown;
-        "harvest.bin": BinHarvest => HarvestWritten;
-        "tray.start": StartTray => TrayWritten;
-        "tray.weigh": WeighTray => TrayWritten;
-        "tray.take_down": TakeDownTray => TrayWritten;
-        "tray.correct": CorrectTray => TrayWritten;
-        "tray.sample": SampleTray => TrayWritten;
-        "tray.list": ListTrays => Trays;
-        "tray.show": ShowTray => TrayShown;
-        "weighing.correct": CorrectWeighing => TrayWritten;
-        "weighing.strike": StrikeWeighing => TrayWritten;
-        "supply.list": ListSupplies => Supplies;
-        "supply.add": AddSupply => SupplyWritten;
-        "supply.correct": CorrectSupply => SupplyWritten;
         "lot.list": ListLots => Lots;
         "preparation.list": ListPreparations => Preparations;
         "jar.compose": Composition => Proposal;

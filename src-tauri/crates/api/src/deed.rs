@@ -1,9 +1,8 @@
 //! What was done, and taking it back: `deed.*`.
 
-use chrono::DateTime;
+use chrono::{DateTime, SecondsFormat};
 use serde::{Deserialize, Serialize};
 
-use crate::failure::At;
 use crate::wire::Changed;
 use crate::{App, Command, Failure, asked};
 
@@ -54,7 +53,7 @@ impl Command for UndoDeed {
     type Reply = DeedUndone;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let (done, undone) = app.undo(self.deed.parse().at("deed")?)?;
+        let (done, undone) = app.undo(asked::id("deed", &self.deed)?)?;
         Ok(DeedUndone { done, undone })
     }
 }
@@ -74,7 +73,7 @@ impl Command for ListDeeds {
                 at: DateTime::from_timestamp_millis(row.at.milliseconds)
                     .unwrap_or_default()
                     .with_timezone(&offset)
-                    .to_rfc3339(),
+                    .to_rfc3339_opts(SecondsFormat::Secs, false),
                 text: row.text,
                 undone: row.undone,
             });

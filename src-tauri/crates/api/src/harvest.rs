@@ -1,5 +1,10 @@
 //! What was picked: `harvest.*`.
 
+mod estimate;
+mod list;
+mod page;
+mod record;
 mod wire;
 
+pub(crate) use estimate::{dry_weight, own_fractions, target_percent};
 pub use wire::*;

@@ -2,7 +2,7 @@
 
 mod describe;
 mod label;
-//REACH mod reach;
+mod reach;
 
 mod wire;
 

@@ -8,11 +8,12 @@ use ::photo::{Intake, Kind, Taken};
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD as BASE64;
 use chrono::{DateTime, FixedOffset};
+use journal::PhotoHash;
 use serde::{Deserialize, Serialize};
 
 use crate::command::written_down;
 use crate::wire::Place;
-use crate::{App, Command, Failure};
+use crate::{App, Command, Failure, asked};
 
 /// What is known of one photo.
 #[derive(Debug, Clone, Serialize)]
@@ -28,6 +29,26 @@ pub struct PhotoCard {
     pub place: Option<Place>,
     pub bytes: u64,
     pub note: Option<String>,
+}
+
+impl PhotoCard {
+    pub(crate) fn of(hash: &PhotoHash, photo: journal::Photo) -> Self {
+        Self {
+            hash: hash.to_string(),
+            name: photo.name,
+            width: photo.width,
+            height: photo.height,
+            has_preview: photo.has_preview,
+            taken_at: photo.taken_at.map(|at| at.to_rfc3339()),
+            zone_known: photo.zone_known,
+            place: photo.place.map(|place| Place {
+                lat: place.lat,
+                lon: place.lon,
+            }),
+            bytes: photo.bytes,
+            note: photo.note,
+        }
+    }
 }
 
 /// A photo was kept.
@@ -106,27 +127,47 @@ impl App {
         }))
     }
 
+    /// Tells the journal of a photo whose bytes are safe; one that it knows stays as it is known.
     fn photo_taken(&self, intake: Intake, name: Option<&str>) -> Result<PhotoTaken, Failure> {
         let Intake { photo, duplicate } = intake;
-        let card = PhotoCard {
-            hash: photo.hash.to_string(),
-            name: name.map(str::to_owned),
+        let hash: PhotoHash = photo.hash.to_string().parse()?;
+        let row = journal::Photo {
+            name: asked::text(name.map(str::to_owned)),
+            bytes: photo.bytes,
             width: photo.width,
             height: photo.height,
-            has_preview: photo.preview.exists(),
-            taken_at: photo.taken.map(|taken| self.moment(taken).to_rfc3339()),
+            taken_at: photo.taken.map(|taken| self.moment(taken)),
             zone_known: photo.taken.is_some_and(|taken| taken.offset.is_some()),
-            place: photo.place.map(|place| Place {
+            place: photo.place.map(|place| journal::Place {
                 lat: place.lat,
                 lon: place.lon,
             }),
-            bytes: photo.bytes,
+            orientation: None,
+            has_preview: photo.preview.exists(),
             note: photo.note(),
         };
+        let (known, uses) = self.read(|reading| {
+            Ok((
+                reading.find::<journal::Photo>(&hash)?,
+                reading.photo_uses(&hash)?,
+            ))
+        })?;
+        let row = match known {
+            Some(known) => known,
+            None => {
+                let shown = row.name.as_deref().unwrap_or("without a name");
+                let line = format!("Kept the photo {}", shown.replace(['\n', '\r'], " "));
+                self.perform(|writing| {
+                    writing.record(&hash, &row)?;
+                    Ok((line, ()))
+                })?;
+                row
+            }
+        };
         Ok(PhotoTaken {
-            photo: card,
+            photo: PhotoCard::of(&hash, row),
             duplicate,
-            used_in: Vec::new(),
+            used_in: uses.iter().map(ToString::to_string).collect(),
         })
     }
 

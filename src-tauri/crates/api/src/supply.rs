@@ -1,9 +1,12 @@
 //! Bottles of spirit, glycerin, vinegar and the rest: `supply.*`.
 
+use journal::{Price, Source, Stock, SupplyId};
 use serde::{Deserialize, Serialize};
+use store::SupplyRow;
 
-use crate::mixture::StockItem;
+use crate::mixture::{self, StockItem};
 use crate::wire::{Changed, bare_request};
+use crate::{App, Command, Failure, asked};
 
 bare_request!(
     /// Everything on the shelf that can be poured.
@@ -68,4 +71,148 @@ pub struct SupplyWritten {
     #[serde(flatten)]
     pub done: Changed,
     pub supply: Supply,
+}
+
+impl Supply {
+    fn of(row: SupplyRow) -> Self {
+        let SupplyRow {
+            id,
+            supply,
+            left_ml,
+        } = row;
+        let (price, currency) = supply
+            .price
+            .map(|price| (price.amount, price.currency))
+            .unzip();
+        Self {
+            id: id.to_string(),
+            name: supply.name,
+            item: mixture::as_item(&supply.item),
+            size_ml: supply.size_ml,
+            left_ml,
+            price,
+            currency,
+            bought_on: supply.bought_on.map(|day| day.to_string()),
+            best_before: supply.best_before.map(|day| day.to_string()),
+        }
+    }
+}
+
+impl Command for ListSupplies {
+    const NAME: &'static str = "supply.list";
+    type Reply = Supplies;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let supplies = app.read(|reading| Ok(reading.supplies()?))?;
+        Ok(Supplies {
+            supplies: supplies.into_iter().map(Supply::of).collect(),
+        })
+    }
+}
+
+impl Command for AddSupply {
+    const NAME: &'static str = "supply.add";
+    type Reply = SupplyWritten;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let supply = journal::Supply {
+            name: self.name.trim().to_owned(),
+            item: labelled(&self.item)?,
+            size_ml: self.size_ml,
+            price: price(self.price, self.currency)?,
+            bought_on: self
+                .bought_on
+                .map(|day| asked::date("bought_on", &day))
+                .transpose()?,
+            best_before: self
+                .best_before
+                .map(|day| asked::date("best_before", &day))
+                .transpose()?,
+        };
+        let id = SupplyId(app.new_id());
+        let (done, supply) = app.perform(|writing| {
+            writing.record(&id, &supply)?;
+            Ok((format!("Added {} to the shelf", supply.name), supply))
+        })?;
+        let left_ml = supply.size_ml;
+        Ok(SupplyWritten {
+            done,
+            supply: Supply::of(SupplyRow {
+                id,
+                supply,
+                left_ml,
+            }),
+        })
+    }
+}
+
+impl Command for CorrectSupply {
+    const NAME: &'static str = "supply.correct";
+    type Reply = SupplyWritten;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let id: SupplyId = asked::id("id", &self.id)?;
+        let item = self.item.as_ref().map(labelled).transpose()?;
+        let (done, supply) = app.perform(|writing| {
+            let mut supply = writing.get::<journal::Supply>(&id)?;
+            if let Some(name) = self.name {
+                supply.name = name.trim().to_owned();
+            }
+            supply.item = item.unwrap_or(supply.item);
+            supply.size_ml = self.size_ml.unwrap_or(supply.size_ml);
+            if self.price.is_some() || self.currency.is_some() {
+                let before = supply.price.take();
+                let amount = self.price.or(before.as_ref().map(|price| price.amount));
+                supply.price = price(amount, self.currency.or(before.map(|price| price.currency)))?;
+            }
+            if let Some(day) = self.bought_on {
+                supply.bought_on = Some(asked::date("bought_on", &day)?);
+            }
+            if let Some(day) = self.best_before {
+                supply.best_before = Some(asked::date("best_before", &day)?);
+            }
+            writing.correct(&id, &supply)?;
+            Ok((format!("Corrected {} on the shelf", supply.name), supply))
+        })?;
+        let left_ml = app
+            .read(|reading| Ok(reading.left(Source::Supply(id))?))?
+            .get();
+        Ok(SupplyWritten {
+            done,
+            supply: Supply::of(SupplyRow {
+                id,
+                supply,
+                left_ml,
+            }),
+        })
+    }
+}
+
+/// What the label says, without how much of it is to be used.
+fn labelled(item: &StockItem) -> Result<Stock, Failure> {
+    let amounts = [
+        ("available_ml", item.available_ml.is_some()),
+        ("exactly_ml", item.exactly_ml.is_some()),
+        ("supply", item.supply.is_some()),
+    ];
+    if let Some((field, _)) = amounts.iter().find(|(_, given)| *given) {
+        let message = "A bottle for the shelf has a size, and no amounts to be used.";
+        return Err(Failure::invalid(&format!("item.{field}"), message));
+    }
+    let stock = mixture::stock(item).map_err(|why| why.within("item"))?;
+    // What no liquid can be is refused now, not when it is poured.
+    mixture::ingredient(&stock).map_err(|why| why.within("item"))?;
+    Ok(stock)
+}
+
+fn price(amount: Option<f64>, currency: Option<String>) -> Result<Option<Price>, Failure> {
+    match (amount, asked::text(currency)) {
+        (Some(amount), Some(currency)) => Ok(Some(Price { amount, currency })),
+        (Some(_), None) => Err(Failure::invalid(
+            "currency",
+            "Say in which currency, like EUR.",
+        )),
+        (None, Some(_)) => Err(Failure::invalid("price", "A currency goes with a price.")),
+        (None, None) => Ok(None),
+    }
 }

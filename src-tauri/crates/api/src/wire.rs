@@ -157,3 +157,36 @@ impl From<formulary::Note> for Note {
         }
     }
 }
+
+impl From<journal::PlantState> for PlantState {
+    fn from(state: journal::PlantState) -> Self {
+        match state {
+            journal::PlantState::Fresh => Self::Fresh,
+            journal::PlantState::Dried => Self::Dried,
+        }
+    }
+}
+
+impl From<PlantState> for journal::PlantState {
+    fn from(state: PlantState) -> Self {
+        match state {
+            PlantState::Fresh => Self::Fresh,
+            PlantState::Dried => Self::Dried,
+        }
+    }
+}
+
+impl From<journal::Lot> for Lot {
+    fn from(lot: journal::Lot) -> Self {
+        match lot {
+            journal::Lot::Harvest(id) => Self {
+                kind: LotKind::Harvest,
+                id: id.to_string(),
+            },
+            journal::Lot::Tray(id) => Self {
+                kind: LotKind::Tray,
+                id: id.to_string(),
+            },
+        }
+    }
+}

@@ -157,6 +157,12 @@ fn given(found: &str) -> String {
     }
 }
 
+/// A figure as a maker would say it: at most one decimal.
+pub(crate) fn figure(value: f64) -> String {
+    let tenths = (value * 10.0).round() / 10.0;
+    format!("{tenths}")
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -1,6 +1,6 @@
 //! `cargo dev ask`: questions as JSON lines in, answers as JSON lines out.
 
-use std::io::{BufRead, BufWriter, Write, stdin, stdout};
+use std::io::{BufRead, BufReader, BufWriter, Write, stdin, stdout};
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -32,23 +32,29 @@ pub fn main(args: &[String]) -> ExitCode {
         Err(why) => return failed(why),
     };
     let app = &journal.app;
-    let mut out = BufWriter::new(stdout().lock());
-    for line in stdin().lock().lines() {
-        let done = line.and_then(|line| {
-            if line.trim().is_empty() {
-                Ok(())
-            } else {
-                writeln!(out, "{}", answer(app, &line))
-            }
-        });
-        if let Err(error) = done {
-            return failed(format!("The questions could not all be answered: {error}."));
-        }
-    }
-    match out.flush() {
+    match answer_all(app) {
         Ok(()) => ExitCode::SUCCESS,
-        Err(error) => failed(format!("The answers could not all be written: {error}.")),
+        Err(error) => failed(format!("The questions could not all be answered: {error}.")),
     }
+}
+
+fn answer_all(app: &App) -> std::io::Result<()> {
+    let mut questions = BufReader::new(stdin().lock());
+    let mut answers = BufWriter::new(stdout().lock());
+    let mut line = Vec::new();
+    while questions.read_until(b'\n', &mut line)? > 0 {
+        // Bytes that are no text become a character that no command contains.
+        let text = String::from_utf8_lossy(&line);
+        if !text.trim().is_empty() {
+            writeln!(answers, "{}", answer(app, text.trim()))?;
+        }
+        // Whoever asks one question at a time waits for its answer.
+        if questions.buffer().is_empty() {
+            answers.flush()?;
+        }
+        line.clear();
+    }
+    answers.flush()
 }
 
 /// One answer, `{"reply": ...}` or `{"failure": ...}`.
@@ -57,7 +63,7 @@ pub fn answer(app: &App, line: &str) -> String {
         .map_err(|error| {
             Failure::new(
                 Code::Invalid,
-                format!("A line is {{\"command\": ..., \"request\": {{...}}}}: {error}."),
+                format!("This line is no question like {{\"command\": \"...\", \"request\": {{...}}}}: {error}."),
             )
         })
         .and_then(|question| {

@@ -6,6 +6,7 @@ mod ask;
 mod bindings;
 mod check;
 mod check_phones;
+mod demo;
 mod flags;
 mod install;
 mod opened;
@@ -23,6 +24,7 @@ cargo dev <what>
   ask [--journal DIR]                answers a JSON question a line from standard input
   serve [--journal DIR] [--port N] [--demo] [--now TIME]
                                      the page in an ordinary browser, on 127.0.0.1 alone
+  demo --into DIR                    fills a new journal with the demonstration season
   bindings [--check]                 writes (or compares) the TypeScript of the commands
 ";
 
@@ -34,6 +36,7 @@ fn main() -> ExitCode {
         "ask" => ask::main(&args),
         "bindings" => bindings::main(&args),
         "check" => check::main(&args),
+        "demo" => demo::main(&args),
         "run" => run::main(&args),
         "serve" => serve::main(&args),
         _ => {

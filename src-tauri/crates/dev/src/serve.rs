@@ -13,9 +13,9 @@ use std::sync::Arc;
 use api::{App, Code, Failure};
 use tiny_http::{Header, Method, Request, Response, ResponseBox, Server};
 
-use crate::failed;
 use crate::flags::Flags;
 use crate::opened::{self, Journal};
+use crate::{demo, failed};
 
 /// A JSON request is at most this long; a chunk of a photo in base64 fits.
 const LONGEST_JSON: u64 = 2 * 1024 * 1024;
@@ -36,13 +36,27 @@ fn serve(flags: Flags) -> Result<(), String> {
         None => 0,
     };
     let clock = opened::clock(flags.value("--now"))?;
+    if flags.has("--demo") {
+        let folder = flags
+            .value("--journal")
+            .ok_or("--demo needs --journal DIR, which it fills.")?;
+        fill_if_new(Path::new(folder))?;
+    }
     let journal = Journal::open(flags.value("--journal").map(Path::new), clock)?;
     let listener = TcpListener::bind(("127.0.0.1", port))
         .map_err(|error| format!("Port {port} of 127.0.0.1 cannot be used: {error}."))?;
-    let port = listener.local_addr().map_err(|error| error.to_string())?.port();
+    let port = listener
+        .local_addr()
+        .map_err(|error| error.to_string())?
+        .port();
     let server = Server::from_listener(listener, None).map_err(|error| error.to_string())?;
     println!("http://127.0.0.1:{port}/");
-    let preview = Arc::new(Preview { server, port, app: journal.app.clone(), dist: dist() });
+    let preview = Arc::new(Preview {
+        server,
+        port,
+        app: journal.app.clone(),
+        dist: dist(),
+    });
     let workers: Vec<_> = (0..WORKERS)
         .map(|_| {
             let preview = preview.clone();
@@ -50,9 +64,21 @@ fn serve(flags: Flags) -> Result<(), String> {
         })
         .collect();
     for worker in workers {
-        worker.join().map_err(|_| "A worker of the preview broke off.".to_owned())?;
+        worker
+            .join()
+            .map_err(|_| "A worker of the preview broke off.".to_owned())?;
     }
     Ok(())
+}
+
+/// A journal that is there already is opened as it is.
+fn fill_if_new(folder: &Path) -> Result<(), String> {
+    let is_new = std::fs::read_dir(folder).map_or(true, |mut entries| entries.next().is_none());
+    if is_new {
+        demo::tell_into(folder).map(|_| ())
+    } else {
+        Ok(())
+    }
 }
 
 fn dist() -> PathBuf {
@@ -89,7 +115,9 @@ impl Preview {
             (Method::Post, _) if path.starts_with("/call/") => {
                 self.call(&path["/call/".len()..], request)
             }
-            (Method::Get, _) if path.starts_with("/photo/") => self.picture(&path["/photo/".len()..]),
+            (Method::Get, _) if path.starts_with("/photo/") => {
+                self.picture(&path["/photo/".len()..])
+            }
             (Method::Get, _) => pages::file(&self.dist, path),
             _ => plain(405, "Only GET and POST are answered."),
         }
@@ -97,22 +125,31 @@ impl Preview {
 
     /// A name that resolves to this machine, or a page from elsewhere, must not reach the journal.
     fn is_ours(&self, request: &Request) -> bool {
-        let hosts = [format!("127.0.0.1:{}", self.port), format!("localhost:{}", self.port)];
+        let hosts = [
+            format!("127.0.0.1:{}", self.port),
+            format!("localhost:{}", self.port),
+        ];
         let host = header(request, "Host");
         let host_is_ours = host.is_some_and(|host| hosts.iter().any(|ours| ours == host));
         let origin_is_ours = header(request, "Origin").is_none_or(|origin| {
-            hosts.iter().any(|ours| origin.strip_prefix("http://") == Some(ours.as_str()))
+            hosts
+                .iter()
+                .any(|ours| origin.strip_prefix("http://") == Some(ours.as_str()))
         });
         host_is_ours && origin_is_ours
     }
 
     fn call(&self, name: &str, request: &mut Request) -> ResponseBox {
         // A form of a foreign page can post anything but this type without asking first.
-        if !header(request, "Content-Type").is_some_and(|kind| kind.starts_with("application/json")) {
+        if !header(request, "Content-Type").is_some_and(|kind| kind.starts_with("application/json"))
+        {
             return plain(415, "A command is sent as application/json.");
         }
         let mut body = String::new();
-        let read = request.as_reader().take(LONGEST_JSON + 1).read_to_string(&mut body);
+        let read = request
+            .as_reader()
+            .take(LONGEST_JSON + 1)
+            .read_to_string(&mut body);
         if read.is_err() || body.len() as u64 > LONGEST_JSON {
             return json(Err(Failure::new(
                 Code::Invalid,
@@ -131,7 +168,10 @@ impl Preview {
         match found {
             Ok(Some(picture)) => Response::from_file(picture.file)
                 .with_header(field("Content-Type", picture.media_type))
-                .with_header(field("Cache-Control", "private, max-age=31536000, immutable"))
+                .with_header(field(
+                    "Cache-Control",
+                    "private, max-age=31536000, immutable",
+                ))
                 .with_header(field("X-Content-Type-Options", "nosniff"))
                 .boxed(),
             Ok(None) => plain(404, "There is no such picture."),
@@ -141,7 +181,11 @@ impl Preview {
 }
 
 fn header<'a>(request: &'a Request, name: &'static str) -> Option<&'a str> {
-    request.headers().iter().find(|header| header.field.equiv(name)).map(|h| h.value.as_str())
+    request
+        .headers()
+        .iter()
+        .find(|header| header.field.equiv(name))
+        .map(|h| h.value.as_str())
 }
 
 fn field(name: &str, value: &str) -> Header {

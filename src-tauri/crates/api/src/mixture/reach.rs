@@ -54,7 +54,10 @@ fn on_the_shelf(item: &StockItem) -> Result<solve::StockItem, Failure> {
 
 fn wanted(targets: &Targets) -> Result<solve::Targets, Failure> {
     let share = |field, percent: Option<f64>| {
-        percent.map(MassFraction::from_percent).transpose().at(field)
+        percent
+            .map(MassFraction::from_percent)
+            .transpose()
+            .at(field)
     };
     Ok(solve::Targets {
         strength: targets

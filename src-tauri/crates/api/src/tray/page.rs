@@ -1,0 +1,195 @@
+//! `tray.list` and `tray.show`.
+
+use chrono::{DateTime, Duration, FixedOffset};
+use journal::days_since;
+use physics::drying::{self, Reason};
+use store::{Reading, TrayRow};
+
+use super::run::Run;
+use super::wire::{
+    CurvePoint, ListTrays, ShowTray, TrayCard, TrayPage, TrayShown, TrayState, Trays, WeighingLine,
+};
+use crate::drying::{OvenSample, noted};
+use crate::wire::{Interval, Note, Status};
+use crate::{App, Command, Failure, asked, words};
+
+/// A tray is weighed daily towards the end (common practice, no source); after this it was forgotten.
+const FORGOTTEN_AFTER_DAYS: i64 = 4;
+
+impl Command for ListTrays {
+    const NAME: &'static str = "tray.list";
+    type Reply = Trays;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        app.read(|reading| {
+            let rows = reading.trays()?;
+            let cards: Result<Vec<_>, _> = rows.iter().map(|row| card(app, reading, row)).collect();
+            let mut trays = cards?;
+            trays.sort_by_key(|tray| (tray.state == TrayState::Dry, !tray.forgotten));
+            Ok(Trays { trays })
+        })
+    }
+}
+
+impl Command for ShowTray {
+    const NAME: &'static str = "tray.show";
+    type Reply = TrayShown;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let id = asked::id("id", &self.id)?;
+        app.read(|reading| {
+            Ok(TrayShown {
+                tray: page(app, reading, &id)?,
+            })
+        })
+    }
+}
+
+/// A tray in a list.
+pub(crate) fn card(app: &App, reading: &Reading<'_>, row: &TrayRow) -> Result<TrayCard, Failure> {
+    Ok(card_of(&Run::of(reading, row.clone())?, app.now()))
+}
+
+/// A tray with its weigh-ins and its forecast.
+pub(super) fn page(
+    app: &App,
+    reading: &Reading<'_>,
+    id: &journal::TrayId,
+) -> Result<TrayPage, Failure> {
+    let run = Run::read(reading, id)?;
+    let tray = &run.row.tray;
+    let lines = run
+        .weighings
+        .iter()
+        .enumerate()
+        .map(|(at, (id, it))| WeighingLine {
+            id: id.to_string(),
+            at: it.at.to_rfc3339(),
+            hours: (it.at - tray.started_at).num_seconds() as f64 / 3600.0,
+            gross_g: it.gross_g,
+            mass_g: it.gross_g - tray.tare_g,
+            odd: it.odd || run.estimate.odd.contains(&at),
+        });
+    let curve = drying::curve(&run.lot).into_iter().map(|point| CurvePoint {
+        hours: point.hours,
+        low_g: point.mass_g.low,
+        value_g: point.mass_g.value,
+        high_g: point.mass_g.high,
+    });
+    Ok(TrayPage {
+        card: card_of(&run, app.now()),
+        dry_matter_g: run.estimate.dry_matter_g.into(),
+        basis: run.estimate.basis.name().to_owned(),
+        notes: notes(&run),
+        weighings: lines.collect(),
+        curve: curve.collect(),
+        note: tray.note.clone(),
+        sample: tray.sample.map(|it| OvenSample {
+            fresh_g: it.fresh_g,
+            dry_g: it.dry_g,
+        }),
+        air_limit_wet_percent: run.estimate.air_limit_wet_percent.map(Interval::from),
+    })
+}
+
+fn notes(run: &Run) -> Vec<Note> {
+    let mut notes = vec![run.expected.note()];
+    notes.push(Note {
+        code: "dried_to".to_owned(),
+        text: format!("Dry means dried to {} % moisture.", run.target_percent),
+        source: None,
+        status: Status::Practice,
+    });
+    if run.was_wet() {
+        notes.push(Note {
+            code: "surface_wet".to_owned(),
+            text: "It was weighed wet, so its own dry weight teaches nothing for the next batch."
+                .to_owned(),
+            source: None,
+            status: Status::Practice,
+        });
+    }
+    notes.extend(noted(&run.estimate));
+    notes
+}
+
+fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
+    let (tray, harvest, estimate) = (&run.row.tray, &run.row.harvest, &run.estimate);
+    let is_down = tray.taken_down.is_some();
+    let last = run.last_weighed();
+    let looked_at = last.map_or(tray.started_at, |(_, at)| at);
+    let hours_since = (now - looked_at).num_seconds().max(0) as f64 / 3600.0;
+    let hours_left = estimate
+        .hours_left
+        .filter(|_| !is_down)
+        .map(|left| Interval::from(left.map_monotone(|hours| (hours - hours_since).max(0.0))));
+    let stop = estimate
+        .target_mass_g
+        .map_monotone(|mass| mass + tray.tare_g);
+    let is_dry = is_down || estimate.is_dry;
+    let forgotten = !is_down && now - looked_at > Duration::days(FORGOTTEN_AFTER_DAYS);
+    let dried_left_g = is_down.then_some(run.row.dried_left_g);
+    TrayCard {
+        id: run.row.id.to_string(),
+        code: tray.code.to_string(),
+        name: tray.name.clone(),
+        harvest: tray.harvest.to_string(),
+        herb: harvest.herb.to_string(),
+        common: run.known.common.clone(),
+        part: harvest.part.clone(),
+        photo: harvest.photos.first().map(ToString::to_string),
+        started_at: tray.started_at.to_rfc3339(),
+        days: u32::try_from(days_since(tray.started_at, now)).unwrap_or_default(),
+        fresh_mass_g: tray.fresh_mass_g,
+        tare_g: tray.tare_g,
+        mass_now_g: last.map_or(tray.fresh_mass_g, |(mass, _)| mass),
+        last_weighed_at: last.map(|(_, at)| at.to_rfc3339()),
+        state: if is_down {
+            TrayState::Dry
+        } else {
+            TrayState::Drying
+        },
+        taken_down_at: tray.taken_down.map(|end| end.at.to_rfc3339()),
+        dried_left_g,
+        moisture_now_wet_percent: estimate.moisture_now_wet_percent.map(Interval::from),
+        target_mass_g: estimate.target_mass_g.into(),
+        stop_gross_g: stop.into(),
+        says: says(run, dried_left_g, hours_left, forgotten),
+        hours_left,
+        is_dry,
+        forgotten,
+    }
+}
+
+/// What the tray is up to, in one line.
+fn says(
+    run: &Run,
+    dried_left_g: Option<f64>,
+    hours_left: Option<Interval>,
+    forgotten: bool,
+) -> String {
+    let reasons = &run.estimate.reasons;
+    if let Some(left) = dried_left_g {
+        return format!("dried, {} g left", words::figure(left));
+    }
+    if run.estimate.is_dry {
+        return "dry: take it down".to_owned();
+    }
+    if forgotten {
+        return format!("not weighed for more than {FORGOTTEN_AFTER_DAYS} days");
+    }
+    if let Some(left) = hours_left {
+        return match (left.low.round(), left.high.round()) {
+            (_, high) if high <= 0.0 => "weigh it now".to_owned(),
+            (low, high) if low == high => format!("about {high} hours to go"),
+            (low, high) => format!("{low} to {high} hours to go"),
+        };
+    }
+    let short = |reason: &Reason| match reason {
+        Reason::RoomTooDamp => "the air is too damp to dry it",
+        Reason::ScaleTooCoarse => "the scale is too coarse to tell",
+        Reason::NotWeighedYet => "not weighed yet",
+        _ => "cannot say yet",
+    };
+    reasons.first().map_or("cannot say yet", short).to_owned()
+}

@@ -1,0 +1,161 @@
+//! A drying run with its forecast: the tray, its weigh-ins and what they say together.
+
+use chrono::{DateTime, FixedOffset};
+use formulary::herbs;
+use journal::{Surface, Tray, TrayId, Weighing, WeighingId};
+use physics::drying::{self, Estimate, Lot, OvenSample};
+use physics::quantity::{Mass, grams, hours};
+use physics::{Interval, WetBasis};
+use store::{Reading, TrayRow};
+
+use crate::Failure;
+use crate::drying::{Expected, air};
+use crate::failure::At;
+use crate::harvest::{own_fractions, target_percent};
+use crate::herb::Known;
+use crate::wire::Air;
+
+/// A drying run with its forecast.
+pub(crate) struct Run {
+    pub row: TrayRow,
+    pub known: Known,
+    pub weighings: Vec<(WeighingId, Weighing)>,
+    pub expected: Expected,
+    pub lot: Lot,
+    pub estimate: Estimate,
+    /// What it is dried to, % of its weight.
+    pub target_percent: f64,
+}
+
+impl Run {
+    /// The run of a tray as the journal has it.
+    pub fn of(reading: &Reading<'_>, row: TrayRow) -> Result<Self, Failure> {
+        let weighings = reading.weighings(&row.id)?;
+        Self::with(reading, row, weighings)
+    }
+
+    /// The run of the tray with this id.
+    pub fn read(reading: &Reading<'_>, id: &TrayId) -> Result<Self, Failure> {
+        Self::of(reading, reading.tray(id)?)
+    }
+
+    /// The run as it would be with these weigh-ins.
+    pub fn with(
+        reading: &Reading<'_>,
+        row: TrayRow,
+        weighings: Vec<(WeighingId, Weighing)>,
+    ) -> Result<Self, Failure> {
+        let (tray, harvest) = (&row.tray, &row.harvest);
+        let known = Known::written(reading, &harvest.herb)?;
+        let own = own_fractions(reading, &known.key, &harvest.part, Some(row.id))?;
+        let expected = Expected::of(known.table_name(), &harvest.part, &own).at("part")?;
+        let target_percent = target_percent(&known, &harvest.part);
+        let step = scale_step(tray, &weighings);
+        let mut lot = Lot::new(grams(tray.fresh_mass_g), expected.prior)
+            .at("mass_g")?
+            .pace(expected.pace)
+            .scale_step(step)?
+            .target(WetBasis::from_percent(target_percent)?)?
+            .weighings(figures(tray, &weighings)?)
+            .air(mean_air(tray, &weighings)?);
+        if !own.is_empty() {
+            lot = lot.from_own_batches();
+        }
+        if let Some(sample) = tray.sample {
+            lot = lot.sample(oven_sample(sample, step)?);
+        }
+        let estimate = drying::estimate(&lot);
+        Ok(Self {
+            row,
+            known,
+            weighings,
+            expected,
+            lot,
+            estimate,
+            target_percent,
+        })
+    }
+
+    /// Net weight and time of the latest weigh-in, the take-down included.
+    pub fn last_weighed(&self) -> Option<(f64, DateTime<FixedOffset>)> {
+        let tray = &self.row.tray;
+        match tray.taken_down {
+            Some(end) => Some((end.gross_g - tray.tare_g, end.at)),
+            None => self
+                .weighings
+                .last()
+                .map(|(_, it)| (it.gross_g - tray.tare_g, it.at)),
+        }
+    }
+
+    /// Whether the plant was weighed with water on the outside.
+    pub fn was_wet(&self) -> bool {
+        self.row.harvest.surface != Surface::Dry
+    }
+
+    /// The moisture of the dried lot, % of its weight, and what that rests on.
+    pub fn dried_moisture(&self) -> (Interval, &'static str) {
+        match (self.estimate.basis, self.estimate.moisture_now_wet_percent) {
+            (drying::Basis::WeighIns, Some(moisture)) => (moisture, "its own weigh-ins"),
+            (drying::Basis::Sample, Some(moisture)) => (moisture, "its oven sample"),
+            _ => (herbs::dried_moisture(), "dried herb, not measured"),
+        }
+    }
+}
+
+/// The weigh-ins as figures, the take-down as the last of them.
+fn figures(
+    tray: &Tray,
+    weighings: &[(WeighingId, Weighing)],
+) -> Result<Vec<drying::Weighing>, Failure> {
+    let figure = |at: DateTime<FixedOffset>, gross_g: f64| {
+        let since = (at - tray.started_at).num_seconds() as f64 / 3600.0;
+        drying::Weighing::new(hours(since), grams((gross_g - tray.tare_g).max(0.0))).at("at")
+    };
+    let end = tray.taken_down.map(|end| (end.at, end.gross_g));
+    let each = weighings.iter().map(|(_, it)| (it.at, it.gross_g));
+    each.chain(end)
+        .map(|(at, gross_g)| figure(at, gross_g))
+        .collect()
+}
+
+/// The step of the scale by the figures it showed: tenths once one was not whole.
+fn scale_step(tray: &Tray, weighings: &[(WeighingId, Weighing)]) -> Mass {
+    let shown = weighings.iter().map(|(_, it)| it.gross_g);
+    let all = shown
+        .chain([tray.fresh_mass_g, tray.tare_g])
+        .chain(tray.taken_down.map(|it| it.gross_g));
+    let is_whole = all.into_iter().all(|figure| figure.fract() == 0.0);
+    grams(if is_whole { 1.0 } else { 0.1 })
+}
+
+/// The mean of what was measured of the air over the run.
+fn mean_air(
+    tray: &Tray,
+    weighings: &[(WeighingId, Weighing)],
+) -> Result<Option<drying::Air>, Failure> {
+    let measured: Vec<journal::Air> = tray
+        .air
+        .into_iter()
+        .chain(weighings.iter().filter_map(|(_, it)| it.air))
+        .collect();
+    if measured.is_empty() {
+        return Ok(None);
+    }
+    let count = measured.len() as f64;
+    let mean = Air {
+        temperature_c: measured.iter().map(|it| it.temperature_c).sum::<f64>() / count,
+        relative_humidity_percent: measured
+            .iter()
+            .map(|it| it.relative_humidity_percent)
+            .sum::<f64>()
+            / count,
+    };
+    air(&mean).map(Some)
+}
+
+/// The sample as figures; it is weighed on the scale of the tray unless a finer one was named.
+pub(super) fn oven_sample(sample: journal::OvenSample, step: Mass) -> Result<OvenSample, Failure> {
+    let step = sample.scale_step_g.map_or(step, grams);
+    OvenSample::new(grams(sample.fresh_g), grams(sample.dry_g), step).at("dry_g")
+}
