@@ -29,6 +29,29 @@ impl PlantState {
     }
 }
 
+/// What it is meant for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Purpose {
+    /// To be swallowed as a medicine.
+    Inside,
+    /// On the skin.
+    Outside,
+    /// In the kitchen.
+    Food,
+}
+
+impl Purpose {
+    /// The word for it.
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Inside => "inside",
+            Self::Outside => "outside",
+            Self::Food => "food",
+        }
+    }
+}
+
 /// What the amounts are solved for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
 #[serde(rename_all = "lowercase")]
@@ -204,6 +227,25 @@ pub struct Part {
     pub oil: Option<String>,
 }
 
+impl Part {
+    /// A part with nothing stated but its kind.
+    pub(crate) fn of(kind: &str) -> Self {
+        Self {
+            kind: kind.to_owned(),
+            share: None,
+            by: By::Volume,
+            if_at_hand: false,
+            strength_percent_vol: None,
+            purity_percent_mass: None,
+            acidity_g_per_100ml: None,
+            sugar_g_per_l: None,
+            sugar_percent_mass: None,
+            water_percent_mass: None,
+            oil: None,
+        }
+    }
+}
+
 /// One kind of preparation. Empty texts mean that nothing was found.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -236,12 +278,16 @@ pub struct Preparation {
     pub ratio_dried: Option<Range>,
     /// Strengths the trade uses for it, % vol.
     pub strength: Option<Ends>,
-    /// Share of glycerin in what is poured, % by volume.
-    pub glycerin: Option<Range>,
+    /// Share of glycerin in what is poured on fresh herb, % by volume.
+    pub glycerin_fresh: Option<Range>,
+    /// Share of glycerin in what is poured on dried herb, % by volume.
+    pub glycerin_dried: Option<Range>,
     /// Alcohol added for keeping, % vol at the end.
     pub fortify: Option<Range>,
     /// Keys of the gates that judge it.
     pub gates: Vec<String>,
+    /// What it is made for.
+    pub uses: Vec<Purpose>,
     /// Whether passing one gate is enough.
     #[serde(default)]
     pub one_gate_is_enough: bool,
@@ -370,6 +416,14 @@ impl Preparation {
         }
     }
 
+    /// The share of glycerin for a state.
+    pub fn glycerin(&self, state: PlantState) -> Option<&Range> {
+        match state {
+            PlantState::Fresh => self.glycerin_fresh.as_ref(),
+            PlantState::Dried => self.glycerin_dried.as_ref(),
+        }
+    }
+
     /// Whether it is made of herb in this state.
     pub fn takes(&self, state: PlantState) -> bool {
         self.ratio(state).is_some()
@@ -453,7 +507,13 @@ mod tests {
     fn every_block_has_its_sources_or_says_that_there_is_none() {
         for preparation in all() {
             let p = preparation;
-            let ratios = [&p.ratio_fresh, &p.ratio_dried, &p.glycerin, &p.fortify];
+            let ratios = [
+                &p.ratio_fresh,
+                &p.ratio_dried,
+                &p.glycerin_fresh,
+                &p.glycerin_dried,
+                &p.fortify,
+            ];
             for range in ratios.into_iter().flatten() {
                 assert!(
                     range.low <= range.usual && range.usual <= range.high,

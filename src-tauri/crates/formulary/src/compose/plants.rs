@@ -1,0 +1,170 @@
+//! The herbs of a jar: checked, and each with the water it brings.
+
+use physics::{Interval, WetBasis, mixture, quantity::grams};
+use serde::Serialize;
+
+use super::{Composition, Refusal};
+use crate::{
+    herbs::{self, Herb},
+    note::{Note, Status, source_of},
+    preparations::{PlantState, Preparation},
+    words,
+};
+
+/// A herb of the recipe with the water it brings.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct PlantLine {
+    /// The key, or the maker's own word.
+    pub herb: String,
+    /// The name to show.
+    pub common: String,
+    /// The part.
+    pub part: String,
+    /// Fresh or dried.
+    pub state: PlantState,
+    /// Mass, g.
+    pub mass_g: f64,
+    /// Water, % of the weight.
+    pub moisture_wet_percent: Interval,
+    /// Why that much water, as a sentence without its full stop.
+    pub basis: String,
+    /// Where it comes from.
+    #[serde(skip)]
+    pub basis_source: Option<String>,
+    /// How sure it is.
+    #[serde(skip)]
+    pub basis_status: Status,
+    #[serde(skip)]
+    pub(crate) known: Option<&'static Herb>,
+}
+
+impl PartialEq for Herb {
+    fn eq(&self, other: &Self) -> bool {
+        self.key == other.key
+    }
+}
+
+impl PlantLine {
+    pub(crate) fn dry_matter_g(&self) -> Interval {
+        self.moisture_wet_percent
+            .map_monotone(|percent| self.mass_g * (1.0 - percent / 100.0))
+    }
+
+    pub(super) fn reason(&self) -> Note {
+        let water = words::interval(self.moisture_wet_percent, "%");
+        Note {
+            code: "plant-water".to_owned(),
+            text: format!(
+                "{} brings {water} of its weight as water: {}.",
+                self.common, self.basis
+            ),
+            source: self.basis_source.clone(),
+            status: self.basis_status,
+        }
+    }
+
+    pub(crate) fn mixed(&self, exact: bool) -> Result<mixture::Plant, Refusal> {
+        let wet = |percent: f64| {
+            WetBasis::from_percent(percent).map_err(|error| moisture_refused(0, &error.to_string()))
+        };
+        let Interval { low, value, high } = self.moisture_wet_percent;
+        let plant = if exact {
+            mixture::Plant::new(grams(self.mass_g), wet(value)?)
+        } else {
+            mixture::Plant::between(grams(self.mass_g), wet(low)?, wet(value)?, wet(high)?)
+        };
+        plant.map_err(|error| Refusal::new("plants", words_of(&error.to_string())))
+    }
+}
+
+const LEAST_G: f64 = 0.1;
+const MOST_G: f64 = 100_000.0;
+
+pub(super) fn lines(
+    preparation: &Preparation,
+    composition: &Composition,
+) -> Result<Vec<PlantLine>, Refusal> {
+    let plants = &composition.plants;
+    if !preparation.takes_herb() && !plants.is_empty() {
+        return Err(Refusal::new(
+            "plants",
+            format!(
+                "{} is mixed of liquids alone; leave the herb out and give the size of the jar.",
+                preparation.name
+            ),
+        ));
+    }
+    if preparation.takes_herb() && plants.is_empty() {
+        return Err(Refusal::new(
+            "plants",
+            "Choose at least one herb with its weight.",
+        ));
+    }
+    plants
+        .iter()
+        .enumerate()
+        .map(|(at, plant)| {
+            let mass = plant.mass_g;
+            if !mass.is_finite() || !(LEAST_G..=MOST_G).contains(&mass) {
+                return Err(Refusal::new(
+                    format!("plants[{at}].mass_g"),
+                    format!("The herb must weigh between 0.1 and 100 000 g; {mass} g is not."),
+                ));
+            }
+            if !preparation.takes(plant.state) {
+                return Err(Refusal::new(
+                    format!("plants[{at}].state"),
+                    format!("{} is not made of {} herb.", preparation.name, plant.state.word()),
+                ));
+            }
+            let known = herbs::find(&plant.herb);
+            let common = known.map_or_else(|| plant.herb.clone(), |herb| herb.common.clone());
+            let (moisture, basis, source, status) = match (plant.moisture_wet_percent, plant.state) {
+                (Some(own), _) => {
+                    let rising = own.low <= own.value && own.value <= own.high;
+                    let inside = (0.0..=99.0).contains(&own.low) && (0.0..=99.0).contains(&own.high);
+                    if !rising || !inside {
+                        return Err(moisture_refused(at, "The moisture must lie between 0 and 99 % of the weight, with its low end below its high end."));
+                    }
+                    (own, "measured or estimated for this lot".to_owned(), None, Status::Own)
+                }
+                (None, PlantState::Fresh) => {
+                    let water = known.map_or_else(
+                        || herbs::water(&plant.herb, &plant.part),
+                        |herb| herbs::water_of(herb, &plant.part),
+                    );
+                    (water.water_wet_percent, water.reason, water.source, water.status)
+                }
+                (None, PlantState::Dried) => (
+                    herbs::dried_moisture(),
+                    "not measured, so dried to 10 % is assumed".to_owned(),
+                    source_of("dried herbs in USDA SR26 and IFCT 2017 hold 5 to 13 %"),
+                    Status::Practice,
+                ),
+            };
+            Ok(PlantLine {
+                herb: known.map_or_else(|| plant.herb.clone(), |herb| herb.key.clone()),
+                common,
+                part: plant.part.clone(),
+                state: plant.state,
+                mass_g: mass,
+                moisture_wet_percent: moisture,
+                basis,
+                basis_source: source,
+                basis_status: status,
+                known,
+            })
+        })
+        .collect()
+}
+
+fn moisture_refused(at: usize, message: &str) -> Refusal {
+    Refusal::new(
+        format!("plants[{at}].moisture_wet_percent"),
+        words_of(message),
+    )
+}
+
+fn words_of(message: &str) -> String {
+    crate::preparations::sentence(message)
+}

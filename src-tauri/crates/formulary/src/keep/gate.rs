@@ -1,0 +1,159 @@
+//! The rows of `gates.tsv`.
+
+use std::sync::LazyLock;
+
+use physics::Interval;
+use serde::Deserialize;
+
+use super::{Gate, Prospect};
+use crate::{
+    note::{Status, source_of},
+    preparations::Verdict,
+    table,
+};
+
+/// On which side of the limit it is safe.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+enum Sense {
+    #[serde(rename = "at least")]
+    AtLeast,
+    #[serde(rename = "at most")]
+    AtMost,
+    /// No figure of the liquid can pass it.
+    #[serde(rename = "always")]
+    Always,
+}
+
+#[derive(Debug, Deserialize)]
+pub(super) struct Row {
+    key: String,
+    pub(super) gate: String,
+    quantity: String,
+    pub(super) unit: String,
+    sense: Sense,
+    pub(super) keeps: f64,
+    keeps_cold: f64,
+    otherwise: Verdict,
+    pub(super) text: String,
+    source: String,
+    status: Status,
+}
+
+static GATES: LazyLock<Vec<Row>> =
+    LazyLock::new(|| table::rows("gates.tsv", include_str!("../../data/gates.tsv")));
+
+pub(super) fn row(key: &str) -> Option<&'static Row> {
+    GATES.iter().find(|row| row.key == key)
+}
+
+impl Row {
+    /// The figure this gate looks at; none where the prospect does not hold it.
+    pub(super) fn predict(&self, prospect: &Prospect<'_>) -> Option<Interval> {
+        let none = Interval::exact(0.0);
+        match self.quantity.as_str() {
+            "vinegar_acidity_g_per_100ml" => prospect
+                .vinegar_acidity_g_per_100ml
+                .map(Interval::exact)
+                .or(Some(none)),
+            "herb_water_percent" => prospect.herb_water_percent,
+            "days" | "soak_hours" => Some(Interval::exact(self.keeps)),
+            quantity => {
+                let liquid = prospect.liquid?;
+                match quantity {
+                    "strength_percent_vol" => Some(liquid.strength_percent_vol),
+                    "glycerol_percent_mass" => Some(liquid.glycerol_percent_mass),
+                    "sugar_percent_mass" => Some(liquid.sugar_percent_mass),
+                    "acidity_g_per_100ml" => Some(liquid.acidity_g_per_100ml),
+                    "water_activity" => Some(liquid.water_activity.highest),
+                    "acid_ph" => liquid.acid_ph.or(Some(Interval::exact(7.0))),
+                    _ => None,
+                }
+            }
+        }
+    }
+
+    fn bad_end(&self, predicted: Interval) -> f64 {
+        if self.sense == Sense::AtMost {
+            predicted.high
+        } else {
+            predicted.low
+        }
+    }
+
+    pub(super) fn margin(&self, predicted: Interval) -> f64 {
+        let bad = self.bad_end(predicted);
+        if self.sense == Sense::AtMost {
+            self.keeps - bad
+        } else {
+            bad - self.keeps
+        }
+    }
+
+    pub(super) fn verdict(&self, predicted: Interval) -> Verdict {
+        // The strength of a spirit read back from its composition differs from its label in the
+        // sixth digit, which must not push a liquid that sits on the limit over it.
+        const GRACE: f64 = 1e-5;
+        let bad = self.bad_end(predicted);
+        let passes = |limit: f64| match self.sense {
+            Sense::AtLeast => bad >= limit * (1.0 - GRACE),
+            Sense::AtMost => bad <= limit * (1.0 + GRACE),
+            Sense::Always => false,
+        };
+        if passes(self.keeps) {
+            Verdict::Keeps
+        } else if passes(self.keeps_cold) {
+            Verdict::KeepsCold
+        } else {
+            self.otherwise
+        }
+    }
+
+    pub(super) fn gate(&self, predicted: Interval, decided: bool) -> Gate {
+        Gate {
+            gate: self.gate.clone(),
+            limit: self.keeps,
+            predicted,
+            unit: self.unit.clone(),
+            margin: self.margin(predicted),
+            decided,
+            source: source_of(&self.source),
+            status: self.status,
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::preparations;
+
+    #[test]
+    fn every_gate_that_is_named_exists_and_says_where_it_is_from() {
+        for preparation in preparations::all() {
+            for key in &preparation.gates {
+                assert!(row(key).is_some(), "{}: {key}", preparation.key);
+            }
+        }
+        for row in GATES.iter() {
+            assert!(
+                !row.source.is_empty() || row.status > Status::PartlyConfirmed,
+                "{}",
+                row.key
+            );
+        }
+    }
+
+    #[test]
+    fn verdicts_only_worsen_along_each_gate() {
+        for row in GATES.iter() {
+            let at = |step: u32| row.verdict(Interval::exact(row.keeps * f64::from(step) / 20.0));
+            for step in 0..60 {
+                match row.sense {
+                    Sense::AtLeast => assert!(at(step + 1) <= at(step), "{}", row.key),
+                    Sense::AtMost => assert!(at(step + 1) >= at(step), "{}", row.key),
+                    Sense::Always => assert_eq!(at(step), row.otherwise),
+                }
+            }
+        }
+    }
+}

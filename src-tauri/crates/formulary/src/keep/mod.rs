@@ -1,0 +1,151 @@
+//! Whether a liquid keeps: gates with their limits, judged at the bad end of the interval.
+
+mod dates;
+mod gate;
+
+use physics::{Interval, mixture::Liquid};
+use serde::Serialize;
+
+pub use dates::{Conditions, Dates, best_before_days, dates, modifiers, oil_months};
+
+use crate::{
+    note::Status,
+    preparations::{PlantState, Preparation, Verdict},
+    words,
+};
+
+/// What is judged.
+#[derive(Debug, Clone, Copy)]
+pub struct Prospect<'a> {
+    /// The liquid at the end; none where there is none but oil.
+    pub liquid: Option<&'a Liquid>,
+    /// Acidity of the weakest vinegar poured, g per 100 mL.
+    pub vinegar_acidity_g_per_100ml: Option<f64>,
+    /// Water in the herb, % of its weight; for several herbs the dampest.
+    pub herb_water_percent: Option<Interval>,
+    /// Fresh if any herb is.
+    pub state: PlantState,
+}
+
+/// A limit the liquid was held against.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Gate {
+    /// What was judged.
+    pub gate: String,
+    /// The limit above (or below) which it keeps on the shelf.
+    pub limit: f64,
+    /// The predicted figure.
+    pub predicted: Interval,
+    /// The unit of both.
+    pub unit: String,
+    /// How far the bad end is on the right side of the limit; negative on the wrong side.
+    pub margin: f64,
+    /// Whether this gate decided.
+    pub decided: bool,
+    /// What the limit rests on.
+    pub source: Option<String>,
+    /// How sure the limit is.
+    pub status: Status,
+}
+
+/// The verdict with everything that led to it.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+pub struct Keeping {
+    /// The verdict.
+    pub verdict: Verdict,
+    /// One finished sentence.
+    pub text: String,
+    /// The gates.
+    pub gates: Vec<Gate>,
+}
+
+impl Keeping {
+    /// The gate that decided.
+    pub fn decided_by(&self) -> Option<&Gate> {
+        self.gates.iter().find(|gate| gate.decided)
+    }
+
+    pub(crate) fn refused(text: String, gates: Vec<Gate>) -> Self {
+        Self {
+            verdict: Verdict::DoNotMake,
+            text,
+            gates,
+        }
+    }
+}
+
+/// Judges a liquid by the gates of its preparation.
+///
+/// The worst gate decides, or the best where one is enough; a preparation may be capped by its
+/// kind. More water in the liquid or the herb never improves the verdict, since every gate is
+/// monotone in it.
+pub fn judge(preparation: &Preparation, prospect: &Prospect<'_>) -> Keeping {
+    let judged: Vec<_> = preparation
+        .gates
+        .iter()
+        .filter_map(|key| gate::row(key))
+        .filter_map(|row| Some((row, row.predict(prospect)?)))
+        .map(|(row, predicted)| (row, predicted, row.verdict(predicted)))
+        .collect();
+    let verdicts = judged.iter().map(|(_, _, verdict)| *verdict);
+    let by_gates = if preparation.one_gate_is_enough {
+        verdicts.min()
+    } else {
+        verdicts.max()
+    };
+    // A gate that cannot be predicted cannot be passed.
+    let by_gates = by_gates.unwrap_or(Verdict::UseNow);
+    let cap = match prospect.state {
+        PlantState::Fresh => preparation.best_fresh.or(preparation.best),
+        PlantState::Dried => preparation.best,
+    };
+    let verdict = cap.map_or(by_gates, |cap| cap.max(by_gates));
+
+    let share = |(row, predicted, _): &(&gate::Row, Interval, Verdict)| {
+        row.margin(*predicted) / row.keeps.abs().max(1e-9)
+    };
+    let decider = judged
+        .iter()
+        .enumerate()
+        .filter(|(_, (_, _, gate))| *gate == by_gates)
+        .min_by(|(_, a), (_, b)| share(a).total_cmp(&share(b)))
+        .map(|(at, _)| at);
+    let gates: Vec<Gate> = judged
+        .iter()
+        .enumerate()
+        .map(|(at, (row, predicted, _))| row.gate(*predicted, Some(at) == decider))
+        .collect();
+    let reason = decider.map(|at| {
+        let (row, predicted, _) = &judged[at];
+        format!(
+            "{} {}; {}",
+            row.gate,
+            words::interval(*predicted, &row.unit),
+            row.text
+        )
+    });
+    let text = match (reason, cap) {
+        (_, Some(cap)) if cap > by_gates => {
+            format!("{}: its kind is kept in the refrigerator.", head(verdict))
+        }
+        (Some(reason), _) => format!("{}: {reason}.", head(verdict)),
+        (None, _) => format!("{}: nothing is known that would keep it.", head(verdict)),
+    };
+    Keeping {
+        verdict,
+        text,
+        gates,
+    }
+}
+
+fn head(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::Keeps => "Keeps",
+        Verdict::KeepsCold => "Keeps cold",
+        Verdict::UseNow => "Use now",
+        Verdict::DoNotMake => "Do not make it",
+    }
+}
+
+#[cfg(test)]
+mod tests;
