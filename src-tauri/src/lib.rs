@@ -5,6 +5,8 @@
 mod book;
 mod call;
 mod page;
+#[cfg(mobile)]
+mod phone;
 mod pictures;
 
 use std::path::PathBuf;
@@ -37,10 +39,4 @@ pub fn run(folder: Option<PathBuf>) -> ExitCode {
             ExitCode::FAILURE
         }
     }
-}
-
-#[cfg(mobile)]
-#[tauri::mobile_entry_point]
-fn start() {
-    run(None);
 }

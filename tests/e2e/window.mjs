@@ -33,6 +33,7 @@ export async function open({ folder, width, height, dark }) {
       XDG_DATA_HOME: `${own.folder}/data`,
       XDG_CACHE_HOME: `${own.folder}/cache`,
       GTK_THEME: dark ? "Adwaita:dark" : "Adwaita",
+      MESA_SHADER_CACHE_DISABLE: "true",
       LANG: "C.UTF-8",
     },
   );

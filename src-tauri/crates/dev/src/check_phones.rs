@@ -50,6 +50,7 @@ pub fn run() -> Result<(), String> {
     quietly(&mut words("/usr/bin/cargo fetch --locked"))?;
     let mut check =
         words("/usr/bin/cargo check --locked -p trugbook --lib -Zbuild-std=std,panic_abort");
+    check.args(["-Zwarnings", "--config", "build.warnings=\"deny\""]);
     for target in TARGETS {
         check.args(["--target", target]);
         let name = target.replace('-', "_");
