@@ -28,6 +28,13 @@ export function mass(grams: number, units: Units): Amount {
   return { value: plain(value, unit === "g" ? 1 : 2), unit };
 }
 
+/** A mass to measure out: a kitchen scale shows no more. */
+export function pouredMass(grams: number, units: Units): Amount {
+  const unit = massUnit(grams, units);
+  const value = grams / GRAMS[unit];
+  return { value: plain(value, value < 20 ? 1 : 0), unit };
+}
+
 /** A mass that is only known within an interval. */
 export function massSpan(grams: Interval, units: Units): AmountSpan {
   const unit = massUnit(grams.value, units);

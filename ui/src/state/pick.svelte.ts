@@ -66,6 +66,12 @@ export class PickDraft {
     this.herb ??= herb;
   }
 
+  /** Starts with the herb that the way here named. */
+  async begin(key: string | null): Promise<void> {
+    if (!key || this.herb?.key === key) return;
+    this.choose((await this.book.desk.ask("herb.show", { key })).herb);
+  }
+
   get freshGrams(): number | null {
     const gross = this.gross.amount;
     const tare = this.tare.empty ? 0 : this.tare.amount;

@@ -3,6 +3,7 @@ export const en = {
   app: {
     name: "Trugbook",
     places: "Places",
+    actions: "What to do here",
     back: "Back",
     undo: "Undo",
     close: "Close",
@@ -47,6 +48,7 @@ export const en = {
   garden: {
     title: "Garden",
     pick: "Pick",
+    pickThis: "Pick this herb",
     emptyHeading: "Nothing picked yet",
     emptyText:
       "When you come in with a full basket, press Pick: weigh it, say what it is, and the book tells you what it will weigh dry.",
@@ -158,9 +160,9 @@ export const en = {
   },
   rack: {
     title: "Rack",
-    start: "Put a harvest on the rack",
+    start: "Fill a tray",
     emptyHeading: "The rack is empty",
-    emptyText: "Put a harvest on the rack and weigh the tray now and then: the book says when it is dry enough to keep.",
+    emptyText: "Lay a harvest on a tray and weigh the tray now and then: the book says when it is dry enough to keep.",
     drying: "Drying",
     driedLots: "Taken down, with herb left",
     weigh: "Weigh",
@@ -173,6 +175,7 @@ export const en = {
     day: (n: string) => `day ${n}`,
     forgotten: "Forgotten?",
     dryNow: "Dry enough",
+    onScale: "Last on the scale",
     lastWeighed: (when: string) => `last weighed ${when}`,
     neverWeighed: "not weighed yet",
     driedLeft: (amount: string) => `${amount} dried left`,
@@ -181,10 +184,11 @@ export const en = {
   },
   tray: {
     title: "Tray",
-    startTitle: "To the rack",
+    startTitle: "Fill a tray",
     startButton: "Put it on the rack",
     chooseHarvest: "Which harvest?",
     noHarvests: "There is no fresh harvest with anything left. Pick one first.",
+    since: "On the rack since",
     mass: "Fresh herb on this tray",
     massHint: (left: string) => `${left} of this harvest is still fresh.`,
     name: "Name of the tray",
