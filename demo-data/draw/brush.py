@@ -335,12 +335,12 @@ class Sheet:
 
     def crown(self, x, y, size, colour):
         """The knotty top of a rootstock."""
-        for _ in range(26):
-            a, reach = self.r.uniform(0, 6.3), self.r.uniform(0, 0.75) * size
-            self.dot(x + math.cos(a) * reach, y + math.sin(a) * reach * 0.7, size * self.r.uniform(0.22, 0.42), self.vary(colour, 0.05), 0.16)
+        for _ in range(110):
+            a, reach = self.r.uniform(0, 6.3), self.r.uniform(0, 0.85) * size
+            self.dot(x + math.cos(a) * reach, y + math.sin(a) * reach * 0.7, size * self.r.uniform(0.09, 0.2), self.vary(colour, 0.06), 0.14)
         self.c.set_line_width(1.6)
-        for _ in range(16):
-            self.c.set_source_rgba(*shade(colour, -0.18), 0.5)
+        for _ in range(22):
+            self.c.set_source_rgba(*shade(colour, -0.18), 0.4)
             a, reach = self.r.uniform(0, 6.3), self.r.uniform(0, 0.7) * size
             self.c.arc(x + math.cos(a) * reach, y + math.sin(a) * reach * 0.7, size * self.r.uniform(0.15, 0.35), 0.3, self.r.uniform(1.2, 2.6))
             self.c.stroke()

@@ -40,6 +40,14 @@ def spray(s, x, y, angle, length, leaf, pairs, colour, thick=9, curve=0.0, first
     return points
 
 
+def strips(s, stems, up=75):
+    """Short paper strips across the feet of the stems, as on a herbarium sheet."""
+    s.layer()
+    for x, y, a in stems:
+        s.tape(x + math.cos(a) * up, y + math.sin(a) * up, a - UP + s.r.uniform(-0.15, 0.15), 130)
+    s.lay(2, 2, 0.25)
+
+
 def mint(s, colour="#3f7038", stem="#6b4a4f"):
     def leaf(x, y, a, size):
         s.leaf(x, y, a, 200 * size, 88 * size, rgb(colour), tip=1.5, base=0.8, teeth=17, depth=0.10, veins=8)
@@ -78,10 +86,7 @@ def lemon_balm(s):
         s.layer()
         spray(s, x, 1400, a, length, leaf, 9, rgb("#7d8f4d"), curve=curve, spread=1.05, first=0.14)
         s.lay(9, 9, 0.36)
-    s.layer()
-    s.tape(520, 1250, -0.15, 260)
-    s.tape(690, 1180, 0.2, 240)
-    s.lay(2, 2, 0.25)
+    strips(s, ((430, 1400, UP - 0.30), (770, 1400, UP + 0.30), (600, 1400, UP + 0.02)))
 
 
 @plate(1500, 1200)
@@ -89,9 +94,9 @@ def nettle(s):
     s.linen("#cfc9b8")
     def leaf(x, y, a, size):
         s.leaf(x, y, a, 215 * size, 118 * size, rgb("#41693a"), tip=1.9, base=0.62, teeth=15, depth=0.30, veins=7, bend=0.25 * (1 if math.cos(a) > 0 else -1))
-    for k, (x, y, a) in enumerate(((180, 1050, -0.75), (1330, 1080, -2.35), (120, 420, 0.25), (1400, 380, 2.9), (500, 1160, -1.3), (1010, 1150, -1.9), (760, 1180, UP), (330, 760, -0.3), (1180, 800, -2.8))):
+    for k, (x, y, a) in enumerate(((170, 960, -0.75), (1340, 990, -2.35), (110, 300, 0.35), (1400, 260, 2.75), (480, 1090, -1.25), (1030, 1080, -1.95), (755, 1130, UP), (270, 690, -0.3), (1240, 720, -2.8))):
         s.layer()
-        spray(s, x, y, a, s.r.uniform(620, 760), leaf, 5, rgb("#6d8450"), 12, s.r.uniform(-0.25, 0.25), spread=1.0, shrink=0.6)
+        spray(s, x, y, a, s.r.uniform(680, 830), leaf, 5, rgb("#6d8450"), 12, s.r.uniform(-0.25, 0.25), spread=1.0, shrink=0.6)
         s.lay(9 + 2 * k, 12, 0.42)
 
 
@@ -231,10 +236,7 @@ def yarrow(s):
             tx, ty, _, _ = twig[-1]
             umbel(s, tx, ty, UP, 80, lambda x, y: s.floret(x, y, 10, rgb("#f6f1e6"), rgb("#d9c98a")), stem, 7)
         s.lay(8, 8, 0.34)
-    s.layer()
-    s.tape(500, 1330, -0.1, 260)
-    s.tape(680, 1230, 0.15, 300)
-    s.lay(2, 2, 0.25)
+    strips(s, ((420, 1430, UP - 0.22), (800, 1430, UP + 0.20), (610, 1430, UP + 0.01)))
 
 
 @plate(1500, 1200)
@@ -352,10 +354,7 @@ def st_johns_wort(s):
                     s.petal(tx, ty, ta, 34, 17, rgb("#d9a92a"), 0, 1)
         flower(pts[-1][0], pts[-1][1], 56)
         s.lay(8, 8, 0.34)
-    s.layer()
-    s.tape(520, 1300, -0.12, 250)
-    s.tape(700, 1330, 0.12, 230)
-    s.lay(2, 2, 0.25)
+    strips(s, ((400, 1440, UP - 0.26), (830, 1440, UP + 0.24), (620, 1440, UP)), 60)
 
 
 @plate()

@@ -129,7 +129,7 @@ tray("t_dandelion", "dandelion", "Tray 2", "10-10", "12:30", 410, 0.219, ROOT, S
 harvest("valerian", "10-17", "10:30", "valerian", "root", 690, 420, "long", "autumn, second year", "washed", "The cat came along.", "valerian-root")
 tray("t_valerian", "valerian", "Tray 3", "10-17", "12:00", 690, 0.224, ROOT, SLOW)
 harvest("echinacea", "11-13", "10:50", "echinacea", "root", 560, 310, "long", "autumn, third year", "washed", "Before the ground froze.", "echinacea-root", zone=False)
-tray("t_echinacea", "echinacea", "Tray 1", "11-13", "13:00", 360, 0.262, 1 / 58, (1, 3, 6, 9, 11.5), end=False, air=(18, 52))
+tray("t_echinacea", "echinacea", "Tray 1", "11-13", "13:00", 360, 0.262, 1 / 58, (1, 3, 6, 9, 11.8), end=False, air=(18, 52))
 harvest("hips", "11-14", "14:35", "rose", "hip", 620, 420, "hedge", "red, after the first frost", image="rose-hip", sideways=True)
 tray("t_hips", "hips", "Tray 2", "11-14", "16:00", 620, 0.521, 1 / 85, (1, 3, 6, 8, 10.6), end=False, power=0.78, air=(18, 52))
 harvest("rosemary", "11-21", "11:45", "rosemary", "leaf", 240, 180, "step", "sprigs", image="rosemary", zone=False, gps=False)
@@ -179,7 +179,7 @@ def main():
     for name, taken, zone, place, sideways in PICTURES:
         path = HERE / "pictures" / f"{name}.jpg"
         if sideways and Image.open(path).width > Image.open(path).height:
-            Image.open(path).transpose(Image.Transpose.ROTATE_90).save(path, quality=78, optimize=True)
+            Image.open(path).transpose(Image.Transpose.ROTATE_90).save(path, quality=72, optimize=True)
         tags = ["-all=", f"-DateTimeOriginal={taken:%Y:%m:%d %H:%M:%S}", f"-CreateDate={taken:%Y:%m:%d %H:%M:%S}", f"-Orientation={6 if sideways else 1}"]
         if zone:
             offset = f"{taken:%z}"
