@@ -4,12 +4,15 @@
 //! rules here turn them into a proposal, a verdict, a caution. Nothing here
 //! computes a dose, and nothing asks the time, the disk or the random generator.
 
+pub mod advise;
+pub mod arithmetic;
 pub mod cautions;
 pub mod compose;
 pub mod constituents;
 pub mod herbs;
 pub mod keep;
 pub mod note;
+pub mod plan;
 pub mod preparations;
 mod table;
 mod words;

@@ -19,6 +19,9 @@ pub use controls::{Control, Controls};
 pub use plants::PlantLine;
 pub use room::Room;
 
+pub(crate) use pours::kind_word;
+pub(crate) use room::room;
+
 use crate::{
     cautions,
     herbs::Limit,
@@ -212,7 +215,7 @@ pub fn compose_as(
     if let Some(weak) = draft.weak_vinegar() {
         return Err(weak);
     }
-    let room = room::room(&draft, composition.jar_ml)?;
+    let room = room(&draft, composition.jar_ml)?;
     let would_help = help::would_help(preparation, composition, &draft);
     let Draft {
         controls,

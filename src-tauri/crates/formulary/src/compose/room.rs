@@ -33,7 +33,7 @@ pub struct Room {
 }
 
 /// `needed = (V + m d) / (1 - h)`: the liquid with the plant's water, what the dry matter displaces, a head of air.
-pub(super) fn room(draft: &Draft, jar_ml: Option<f64>) -> Result<Room, Refusal> {
+pub(crate) fn room(draft: &Draft, jar_ml: Option<f64>) -> Result<Room, Refusal> {
     if let Some(jar) = jar_ml
         && !(jar.is_finite() && (1.0..=1e6).contains(&jar))
     {

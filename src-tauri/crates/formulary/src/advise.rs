@@ -1,0 +1,654 @@
+//! What a herb can become, ranked, each with its reasons for and against.
+//!
+//! Hard exclusions first; then how the liquid at the end keeps and how well it takes up what
+//! the herb holds. Nothing here says what a preparation is good for.
+
+use physics::{Interval, mixture::Liquid};
+
+use crate::{
+    compose::{self, Composition, Draft, Plant, PlantLine, PourLine, Refusal, Stock},
+    constituents::{Class, Grade},
+    herbs::{self, Herb},
+    keep::{self, Keeping},
+    note::{Reason, Speaks, Status},
+    preparations::{self, Ends, Preparation, Purpose, Solvent, Verdict},
+    words,
+};
+
+/// What is asked.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Request {
+    /// The herb at hand.
+    pub plant: Plant,
+    /// What it is for.
+    pub purpose: Purpose,
+    /// What must not be in it: alcohol, honey, sugar, sweet, vinegar, oil, glycerin, wine.
+    pub without: Vec<String>,
+    /// Size of the jar, mL.
+    pub jar_ml: Option<f64>,
+    /// The liquids at hand; none given means that anything may be bought.
+    pub stock: Option<Vec<Stock>>,
+}
+
+/// One thing the herb can become.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Candidate {
+    /// Key of the preparation.
+    pub preparation: String,
+    /// Its name.
+    pub name: String,
+    /// Whether it keeps.
+    pub verdict: Verdict,
+    /// The keeping verdict with its gates.
+    pub keeping: Keeping,
+    /// For and against, the weightiest first.
+    pub reasons: Vec<Reason>,
+    /// What to pour; nothing where it must not be made.
+    pub pours: Vec<PourLine>,
+    /// The liquid at the end.
+    pub liquid: Liquid,
+    /// Days from pouring to straining.
+    pub steep_days: Ends,
+    /// Days it keeps once strained; none where no figure was found.
+    pub best_before_days: Option<Interval>,
+}
+
+/// The words `without` understands.
+const WITHOUT: [&str; 8] = [
+    "alcohol", "honey", "sugar", "sweet", "vinegar", "oil", "glycerin", "wine",
+];
+
+/// Ranks what a herb can become, best first; what must not be made comes last, with the reason.
+///
+/// # Errors
+/// [`Refusal`] for a herb of impossible weight or moisture, a jar smaller than the herb, or a word
+/// in `without` that is not understood.
+pub fn advise(request: &Request) -> Result<Vec<Candidate>, Refusal> {
+    advise_from(preparations::all(), request)
+}
+
+/// As [`advise`], from preparations that need not be in the table.
+///
+/// # Errors
+/// As [`advise`].
+pub fn advise_from(
+    preparations: &[Preparation],
+    request: &Request,
+) -> Result<Vec<Candidate>, Refusal> {
+    for word in &request.without {
+        if !WITHOUT.contains(&word.as_str()) {
+            let known = words::list(&WITHOUT.map(str::to_owned));
+            return Err(Refusal::new(
+                "without",
+                format!("\"{word}\" cannot be left out; {known} can."),
+            ));
+        }
+    }
+    let mut ranked = Vec::new();
+    for preparation in preparations {
+        let suits = preparation.advised && preparation.takes(request.plant.state);
+        if !suits || shunned(preparation, request) {
+            continue;
+        }
+        let composition = Composition {
+            stock: request.stock.clone().unwrap_or_default(),
+            jar_ml: request.jar_ml,
+            ..Composition::of(&preparation.key, request.plant.clone())
+        };
+        let draft = compose::draft(preparation, &composition)?;
+        if request.without.iter().any(|word| word == "alcohol")
+            && draft.liquid.strength_percent_vol.high > 0.5
+        {
+            continue;
+        }
+        ranked.push(candidate(preparation, request, draft)?);
+    }
+    ranked.sort_by(|(a, _), (b, _)| b.total_cmp(a));
+    Ok(ranked.into_iter().map(|(_, candidate)| candidate).collect())
+}
+
+/// Whether a wish of the maker rules it out; it is then not named at all.
+fn shunned(preparation: &Preparation, request: &Request) -> bool {
+    let without = |word: &str| request.without.iter().any(|one| one == word);
+    let has = |kinds: &[&str]| {
+        preparation
+            .parts
+            .iter()
+            .any(|part| !part.if_at_hand && kinds.contains(&part.kind.as_str()))
+    };
+    (without("alcohol") && has(&["spirit", "wine"]))
+        || (without("honey") && has(&["honey"]))
+        || (without("sugar") && has(&["sugar", "syrup", "honey"]))
+        || (without("sweet") && has(&["sugar", "syrup", "honey", "glycerin"]))
+        || ["vinegar", "oil", "glycerin", "wine"]
+            .iter()
+            .any(|kind| without(kind) && has(&[kind]))
+}
+
+fn candidate(
+    preparation: &Preparation,
+    request: &Request,
+    mut draft: Draft,
+) -> Result<(f64, Candidate), Refusal> {
+    let mut reasons = Vec::new();
+    let plant = draft.plants[0].clone();
+    let excluded = excluded(preparation, request, &plant, &draft);
+    let mut score = 0.0;
+    if let Some(reason) = excluded {
+        draft.keeping = Keeping::refused(
+            format!("Do not make it: {}", lower_first(&reason.text)),
+            draft.keeping.gates,
+        );
+        reasons.push(reason);
+    }
+    let verdict = draft.keeping.verdict;
+    score += match verdict {
+        Verdict::Keeps => 3.0,
+        Verdict::KeepsCold => 2.0,
+        Verdict::UseNow => 0.5,
+        Verdict::DoNotMake => -100.0,
+    };
+    if reasons.is_empty() {
+        reasons.push(keeping_reason(&draft.keeping));
+    }
+    let (fit, why) = fit(preparation, &plant, &draft);
+    score += 2.0 * fit;
+    reasons.extend(why);
+    if !preparation.uses.contains(&request.purpose) {
+        score -= 2.5;
+        let text = format!(
+            "It is not usually made for use {}.",
+            use_words(request.purpose)
+        );
+        reasons.push(Reason::new(Speaks::Against, text, "", Status::Practice));
+    } else if request.purpose == Purpose::Food && preparation.uses.contains(&Purpose::Food) {
+        score += 0.5;
+    }
+    for class in preparation
+        .avoid
+        .iter()
+        .filter(|class| leads(&plant, class))
+    {
+        score -= 1.0;
+        let text = format!("It does not suit a herb rich in {class}.");
+        reasons.push(Reason::new(
+            Speaks::Against,
+            text,
+            &preparation.method_source,
+            preparation.method_status,
+        ));
+    }
+    if !preparation.wants.is_empty() {
+        let wanted = preparation.wants.iter().find(|class| leads(&plant, class));
+        // As a medicine the plain tincture of the same strength comes first.
+        score += match (wanted, request.purpose) {
+            (Some(_), Purpose::Food) => 0.5,
+            (Some(_), _) => -0.2,
+            (None, _) => -1.0,
+        };
+        if wanted.is_none() {
+            let text = "It is made of bitter and aromatic herbs, which this is not known to be.";
+            reasons.push(Reason::new(Speaks::Against, text, "", Status::Memory));
+        }
+    }
+    for missed in &draft.short_of {
+        score -= 1.0;
+        let text = match missed.target.as_str() {
+            "strength_percent_vol" => format!(
+                "The strength wanted, {} % vol, cannot be reached with what is at hand: {} % vol is the nearest.",
+                words::number(missed.wanted, 1),
+                words::number(missed.got, 1)
+            ),
+            target => format!(
+                "Short of {target}: {} wanted, {} there.",
+                words::amount(missed.wanted),
+                words::amount(missed.got)
+            ),
+        };
+        reasons.push(Reason::new(Speaks::Against, text, "", Status::Computed));
+    }
+    if let Some(stock) = &request.stock {
+        for pour in &draft.pours {
+            let at_hand = |one: &Stock| compose::kind_word(&one.ingredient) == pour.kind;
+            if pour.kind != "water" && !stock.iter().any(at_hand) {
+                score -= 1.5;
+                let text = format!(
+                    "No {} is at hand; it is counted with {}.",
+                    pour.kind, pour.name
+                );
+                reasons.push(Reason::new(Speaks::Against, text, "", Status::Computed));
+            }
+        }
+    }
+    if let Some(jar) = request.jar_ml {
+        let room = compose::room(&draft, Some(jar))?;
+        if room.fits == Some(false) {
+            score -= 0.5;
+            let most = words::amount(room.largest_mass_g.unwrap_or(0.0));
+            let text =
+                format!("The jar is too small for all of it; it takes {most} g of the herb.");
+            reasons.push(Reason::new(Speaks::Against, text, "", Status::Computed));
+        }
+    }
+    if preparation.method_status > Status::PartlyConfirmed {
+        score -= 0.2;
+    }
+    if plant.known.is_none_or(|herb| !herb.is_described()) {
+        let text = "Nothing was looked up about this herb, its cautions included.";
+        reasons.push(Reason::new(Speaks::Against, text, "", Status::Memory));
+    }
+    let (best_before_days, _) = keep::best_before_days(preparation, verdict);
+    let candidate = Candidate {
+        preparation: preparation.key.clone(),
+        name: preparation.name.clone(),
+        verdict,
+        keeping: draft.keeping,
+        reasons,
+        pours: if verdict == Verdict::DoNotMake {
+            Vec::new()
+        } else {
+            draft.pours
+        },
+        liquid: draft.liquid,
+        steep_days: preparation.steep_days,
+        best_before_days,
+    };
+    Ok((score, candidate))
+}
+
+/// The hard exclusions that the composer leaves to the adviser, since they hang on use and herb.
+fn excluded(
+    preparation: &Preparation,
+    request: &Request,
+    plant: &PlantLine,
+    draft: &Draft,
+) -> Option<Reason> {
+    let against = |text: String, source: &str, status| {
+        Some(Reason::new(Speaks::Against, text, source, status))
+    };
+    if let Some(weak) = draft.weak_vinegar() {
+        return against(
+            weak.message,
+            "UC ANR, 27 Nov 2024: 5 % acetic acid or more",
+            Status::Confirmed,
+        );
+    }
+    let herb = plant.known?;
+    match herb.limit() {
+        Some(herbs::Limit::Outside)
+            if request.purpose == Purpose::Outside
+                && preparation.uses.contains(&Purpose::Outside) => {}
+        Some(_) => {
+            return against(
+                preparations::sentence(&herb.use_text),
+                &herb.use_source,
+                herb.limit_status(),
+            );
+        }
+        None => {}
+    }
+    if let Some(text) = compose::forbidden(preparation, &draft.plants) {
+        let text = text.trim_start_matches("Do not make it: ");
+        return against(
+            preparations::sentence(text),
+            &preparation.method_source,
+            preparation.method_status,
+        );
+    }
+    if preparation.grade == Solvent::Glycerite {
+        let resinous = matches!(
+            herb.class_keys().first(),
+            Some(&"resins" | &"volatile-oils")
+        );
+        match grade_of(herb, Solvent::Glycerite) {
+            Some(Grade::No) => {
+                let text = "Glycerin does not take up what this herb holds.".to_owned();
+                return against(text, "", Status::Memory);
+            }
+            Some(Grade::Poor) if resinous => {
+                let text = "Resin and volatile oil do not go into glycerin.".to_owned();
+                return against(text, "", Status::Practice);
+            }
+            _ => {}
+        }
+    }
+    None
+}
+
+fn keeping_reason(keeping: &Keeping) -> Reason {
+    let speaks = if keeping.verdict <= Verdict::KeepsCold {
+        Speaks::For
+    } else {
+        Speaks::Against
+    };
+    let gate = keeping.decided_by();
+    let source = gate
+        .and_then(|gate| gate.source.clone())
+        .unwrap_or_default();
+    let status = gate.map_or(Status::Practice, |gate| gate.status);
+    Reason::new(speaks, keeping.text.clone(), &source, status)
+}
+
+/// How well the liquid takes up what the herb holds, 0 to 1, with the reasons.
+fn fit(preparation: &Preparation, plant: &PlantLine, draft: &Draft) -> (f64, Vec<Reason>) {
+    let Some(herb) = plant.known.filter(|herb| herb.is_described()) else {
+        return (0.5, Vec::new());
+    };
+    if preparation.grade == Solvent::Ethanol {
+        return fit_of_spirit(herb, draft.liquid.strength_percent_vol);
+    }
+    let (grade, status) = match grade_of(herb, preparation.grade) {
+        Some(grade) => (grade, Status::Memory),
+        None => return (0.5, Vec::new()),
+    };
+    let liquid = match preparation.grade {
+        Solvent::Glycerite => "Glycerin",
+        Solvent::Oil => "Oil",
+        Solvent::Vinegar => "Vinegar",
+        Solvent::Wine => "Wine",
+        Solvent::Ethanol => "Spirit",
+    };
+    let speaks = if grade >= Grade::Fair {
+        Speaks::For
+    } else {
+        Speaks::Against
+    };
+    let text = format!("{liquid} takes up {} what this herb holds.", grade.word());
+    (grade.score(), vec![Reason::new(speaks, text, "", status)])
+}
+
+fn fit_of_spirit(herb: &Herb, strength: Interval) -> (f64, Vec<Reason>) {
+    let mut reasons = Vec::new();
+    let classes = herb.classes();
+    let mut score = if classes.is_empty() {
+        0.5
+    } else {
+        mean(&classes, strength.value)
+    };
+    let at = words::interval(strength, "% vol");
+    let published = herb
+        .tincture()
+        .and_then(|tincture| Some((tincture.strength_percent_vol?, tincture)));
+    if let Some(((low, high), tincture)) = published {
+        let away = (low - strength.value).max(strength.value - high).max(0.0);
+        score = 0.5 * score + 0.5 * (1.0 - away / 25.0).max(0.0);
+        let range = if low == high {
+            format!("{low} % vol")
+        } else {
+            format!("{low} to {high} % vol")
+        };
+        let checked = if tincture.status <= Status::PartlyConfirmed {
+            "published"
+        } else {
+            "remembered, not checked,"
+        };
+        let (speaks, stands) = if away <= 2.0 {
+            (Speaks::For, "within reach of")
+        } else {
+            (Speaks::Against, "away from")
+        };
+        let text = format!(
+            "It ends at {at}, {stands} the {range} {checked} for {}.",
+            herb.common.to_lowercase()
+        );
+        reasons.push(Reason::new(speaks, text, tincture.source, tincture.status));
+    } else if let Some(first) = classes.first() {
+        let grade = first.in_spirit(strength.value);
+        let speaks = if grade >= Grade::Fair {
+            Speaks::For
+        } else {
+            Speaks::Against
+        };
+        let text = format!(
+            "At {at} it takes up {} {}.",
+            grade.word(),
+            first.name.to_lowercase()
+        );
+        reasons.push(Reason::new(speaks, text, "", Status::Practice));
+    }
+    (score, reasons)
+}
+
+fn mean(classes: &[&Class], strength: f64) -> f64 {
+    classes
+        .iter()
+        .map(|class| class.in_spirit(strength).score())
+        .sum::<f64>()
+        / classes.len() as f64
+}
+
+/// The herb's own grade, else that of its leading class.
+fn grade_of(herb: &Herb, solvent: Solvent) -> Option<Grade> {
+    let own = match solvent {
+        Solvent::Glycerite => &herb.glycerite,
+        Solvent::Oil => &herb.oil,
+        Solvent::Vinegar => &herb.vinegar,
+        Solvent::Wine => &herb.wine,
+        Solvent::Ethanol => "",
+    };
+    let word = own.split([' ', '(', ',']).next().unwrap_or_default();
+    match word {
+        "good" => Some(Grade::Good),
+        "fair" | "external" => Some(Grade::Fair),
+        "poor" => Some(Grade::Poor),
+        "no" => Some(Grade::No),
+        _ => herb.classes().first().map(|class| match solvent {
+            Solvent::Glycerite => class.glycerin,
+            Solvent::Oil => class.oil,
+            Solvent::Vinegar => class.vinegar,
+            Solvent::Wine | Solvent::Ethanol => class.ethanol_25,
+        }),
+    }
+}
+
+fn leads(plant: &PlantLine, class: &str) -> bool {
+    plant
+        .known
+        .is_some_and(|herb| herb.class_keys().iter().take(2).any(|key| *key == class))
+}
+
+fn use_words(purpose: Purpose) -> &'static str {
+    match purpose {
+        Purpose::Inside => "inside",
+        Purpose::Outside => "on the skin",
+        Purpose::Food => "as food",
+    }
+}
+
+fn lower_first(text: &str) -> String {
+    let mut chars = text.chars();
+    chars.next().map_or_else(String::new, |first| {
+        format!("{}{}", first.to_lowercase(), chars.as_str())
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use physics::{
+        Strength,
+        mixture::{Acidity, Ingredient},
+    };
+
+    use super::*;
+    use crate::preparations::PlantState;
+
+    fn ask(herb: &str, part: &str, state: PlantState, purpose: Purpose) -> Request {
+        let plant = Plant {
+            herb: herb.into(),
+            part: part.into(),
+            state,
+            mass_g: 100.0,
+            moisture_wet_percent: None,
+        };
+        Request {
+            plant,
+            purpose,
+            without: Vec::new(),
+            jar_ml: None,
+            stock: None,
+        }
+    }
+
+    fn keys(candidates: &[Candidate]) -> Vec<&str> {
+        candidates
+            .iter()
+            .map(|candidate| candidate.preparation.as_str())
+            .collect()
+    }
+
+    fn of<'a>(candidates: &'a [Candidate], key: &str) -> &'a Candidate {
+        candidates
+            .iter()
+            .find(|one| one.preparation == key)
+            .unwrap_or_else(|| panic!("{key}"))
+    }
+
+    fn stock(ingredient: Ingredient) -> Stock {
+        Stock {
+            ingredient,
+            available_ml: None,
+            exactly_ml: None,
+            supply: None,
+        }
+    }
+
+    #[test]
+    fn lemon_balm_without_alcohol_becomes_a_glycerite_first() {
+        let mut request = ask("lemon balm", "leaf", PlantState::Fresh, Purpose::Inside);
+        request.without.push("alcohol".into());
+        let candidates = advise(&request).unwrap();
+        assert_eq!(
+            candidates[0].preparation,
+            "glycerite-fresh",
+            "{:?}",
+            keys(&candidates)
+        );
+        assert!(
+            candidates
+                .iter()
+                .all(|one| one.liquid.strength_percent_vol.high <= 0.5)
+        );
+    }
+
+    #[test]
+    fn every_candidate_has_reasons_and_unsure_ones_say_so() {
+        for herb in herbs::all() {
+            for state in [PlantState::Fresh, PlantState::Dried] {
+                for candidate in
+                    advise(&ask(&herb.key, herb.first_part(), state, Purpose::Inside)).unwrap()
+                {
+                    assert!(!candidate.reasons.is_empty(), "{}", herb.key);
+                    for reason in &candidate.reasons {
+                        assert!(reason.text.ends_with('.'), "{}: {}", herb.key, reason.text);
+                        assert!(reason.source.is_some() || reason.status != Status::Confirmed);
+                    }
+                    let offered = candidate.verdict != Verdict::DoNotMake;
+                    assert!(
+                        herb.is_offered() || !offered,
+                        "{} {}",
+                        herb.key,
+                        candidate.preparation
+                    );
+                    assert_eq!(offered, !candidate.pours.is_empty());
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn resin_never_goes_into_glycerin() {
+        let candidates = advise(&ask("hops", "cone", PlantState::Dried, Purpose::Inside)).unwrap();
+        let glycerite = of(&candidates, "glycerite-dried");
+        assert_eq!(glycerite.verdict, Verdict::DoNotMake);
+        assert!(glycerite.reasons[0].text.contains("Resin"));
+        assert!(
+            candidates[0].preparation.starts_with("tincture"),
+            "{:?}",
+            keys(&candidates)
+        );
+    }
+
+    #[test]
+    fn comfrey_is_offered_for_the_skin_only() {
+        let inside = advise(&ask("comfrey", "root", PlantState::Dried, Purpose::Inside)).unwrap();
+        assert!(inside.iter().all(|one| one.verdict == Verdict::DoNotMake));
+        let outside = advise(&ask("comfrey", "root", PlantState::Dried, Purpose::Outside)).unwrap();
+        assert_ne!(of(&outside, "oil-dried").verdict, Verdict::DoNotMake);
+        assert_eq!(of(&outside, "cordial").verdict, Verdict::DoNotMake);
+        assert!(outside[0].verdict < Verdict::DoNotMake);
+    }
+
+    #[test]
+    fn raw_elderberry_and_poison_are_never_made() {
+        for (herb, part) in [
+            ("elderberry", "berry"),
+            ("henbane", "leaf"),
+            ("adonis", "herb"),
+            ("coltsfoot", "leaf"),
+        ] {
+            for purpose in [Purpose::Inside, Purpose::Outside, Purpose::Food] {
+                let candidates = advise(&ask(herb, part, PlantState::Fresh, purpose)).unwrap();
+                assert!(
+                    candidates
+                        .iter()
+                        .all(|one| one.verdict == Verdict::DoNotMake),
+                    "{herb}"
+                );
+            }
+        }
+    }
+
+    #[test]
+    fn weak_vinegar_is_named_as_the_reason() {
+        let mut request = ask("nettle", "leaf", PlantState::Dried, Purpose::Food);
+        request.stock = Some(vec![stock(Ingredient::vinegar(Acidity::new(3.0).unwrap()))]);
+        let candidates = advise(&request).unwrap();
+        let vinegar = of(&candidates, "vinegar");
+        assert_eq!(vinegar.verdict, Verdict::DoNotMake);
+        assert!(vinegar.reasons[0].text.contains("between 5 and 30"));
+    }
+
+    #[test]
+    fn fresh_herb_in_oil_is_never_more_than_use_now() {
+        let candidates = advise(&ask(
+            "calendula",
+            "flower",
+            PlantState::Fresh,
+            Purpose::Outside,
+        ))
+        .unwrap();
+        let oil = of(&candidates, "oil-fresh");
+        assert_eq!(oil.verdict, Verdict::UseNow);
+        assert_eq!(oil.best_before_days.unwrap().high, 4.0);
+        assert_eq!(of(&candidates, "oil-acidified").verdict, Verdict::DoNotMake);
+    }
+
+    #[test]
+    fn what_is_at_hand_is_preferred() {
+        let mut request = ask("chamomile", "flower", PlantState::Dried, Purpose::Inside);
+        request.stock = Some(vec![stock(Ingredient::spirit(
+            Strength::from_percent(60.0).unwrap(),
+        ))]);
+        let candidates = advise(&request).unwrap();
+        assert!(
+            candidates[0].preparation.starts_with("tincture"),
+            "{:?}",
+            keys(&candidates)
+        );
+        assert!(
+            of(&candidates, "glycerite-dried")
+                .reasons
+                .iter()
+                .any(|reason| reason.text.starts_with("No glycerin"))
+        );
+    }
+
+    #[test]
+    fn an_unknown_wish_is_refused_in_words() {
+        let mut request = ask("mint", "leaf", PlantState::Fresh, Purpose::Inside);
+        request.without.push("gluten".into());
+        let refusal = advise(&request).unwrap_err();
+        assert_eq!(refusal.field, "without");
+        assert!(refusal.message.contains("alcohol, honey, sugar"));
+    }
+}

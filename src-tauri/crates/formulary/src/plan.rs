@@ -1,0 +1,486 @@
+//! Backwards from the bottles to the plants: what to pick, pour and buy, and when to start.
+
+use chrono::{Days, NaiveDate};
+use physics::Interval;
+
+use crate::{
+    compose::{self, Composition, Plant, PourLine, Refusal, Stock},
+    herbs::{self, part::PartClass},
+    note::{Note, Status, source_of},
+    preparations::{Measure, PlantState, Preparation, sentence},
+    words,
+};
+
+/// What is wanted.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Wish {
+    /// Any name of the herb.
+    pub herb: String,
+    /// Its part.
+    pub part: String,
+    /// A preparation or a family.
+    pub preparation: String,
+    /// Fresh or dried.
+    pub state: PlantState,
+    /// How many bottles.
+    pub bottles: u32,
+    /// Size of a bottle, mL.
+    pub bottle_ml: f64,
+    /// When they must be ready.
+    pub ready_on: NaiveDate,
+    /// What the marc keeps by the maker's own jars, mL for each gram of dry herb.
+    pub own_retention_ml_per_g: Option<Interval>,
+    /// The liquids at hand.
+    pub stock: Vec<Stock>,
+    /// What the maker uses in a year, mL, and whether the rest is for gifts.
+    pub yearly_use_ml: Option<f64>,
+    /// Whether more than a year's use is meant as gifts.
+    pub gifts: bool,
+}
+
+/// A liquid to buy.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Buy {
+    /// Its kind in the words of the wire.
+    pub kind: &'static str,
+    /// Its name.
+    pub name: String,
+    /// How much is missing, mL.
+    pub ml: f64,
+}
+
+/// What it takes.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Plan {
+    /// Fresh herb to pick, g.
+    pub pick_fresh_g: Interval,
+    /// Dried herb it becomes, g; none where it goes in fresh.
+    pub dry_g: Option<Interval>,
+    /// What to pour.
+    pub pours: Vec<PourLine>,
+    /// What the marc keeps, mL.
+    pub retained_ml: Interval,
+    /// When to pour at the latest.
+    pub start_on: NaiveDate,
+    /// When to pick at the latest.
+    pub pick_by: NaiveDate,
+    /// What is missing from the shelf.
+    pub buy: Vec<Buy>,
+    /// What to know about these figures.
+    pub notes: Vec<Note>,
+}
+
+/// Lost in trimming (practice, editable).
+const TRIM_LOSS: f64 = 0.10;
+
+/// Pressed at best, wrung by hand at worst, mL for each gram of dry herb.
+///
+/// *Source*: Moore 1995, computed from his strained volumes.
+const RETENTION: Interval = Interval {
+    low: 0.78,
+    value: 1.2,
+    high: 1.83,
+};
+
+/// Herb that the recipe is worked out for before it is scaled, g.
+const UNIT_G: f64 = 100.0;
+
+/// Plans backwards: bottles, what the marc keeps, liquid, herb, dates.
+///
+/// Every amount is linear in the herb, so the recipe is composed once for 100 g and scaled by
+/// `bottles x size / (liquid - retained)`.
+///
+/// # Errors
+/// [`Refusal`] for no bottle, a size outside 1 to 10 000 mL, a preparation that is not made of such
+/// herb or must not be made, or a marc that keeps all of the liquid.
+pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
+    if !(1..=10_000).contains(&wish.bottles) {
+        return Err(Refusal::new(
+            "bottles",
+            format!(
+                "The bottles must number between 1 and 10 000; {} is not.",
+                wish.bottles
+            ),
+        ));
+    }
+    if !wish.bottle_ml.is_finite() || !(1.0..=10_000.0).contains(&wish.bottle_ml) {
+        return Err(Refusal::new(
+            "bottle_ml",
+            format!(
+                "A bottle must hold between 1 and 10 000 mL; {} is not.",
+                wish.bottle_ml
+            ),
+        ));
+    }
+    let composition = Composition {
+        // Whether there is enough is asked below, of the scaled amounts.
+        stock: wish
+            .stock
+            .iter()
+            .map(|stock| Stock {
+                available_ml: None,
+                exactly_ml: None,
+                ..stock.clone()
+            })
+            .collect(),
+        ..Composition::of(
+            &wish.preparation,
+            Plant {
+                herb: wish.herb.clone(),
+                part: wish.part.clone(),
+                state: wish.state,
+                mass_g: UNIT_G,
+                moisture_wet_percent: None,
+            },
+        )
+    };
+    let preparation = compose::named(&composition)?;
+    let unit = compose::draft(preparation, &composition)?;
+    if let Some(weak) = unit.weak_vinegar() {
+        return Err(weak);
+    }
+    if let Some(text) = compose::forbidden(preparation, &unit.plants) {
+        return Err(Refusal::new("preparation", text));
+    }
+
+    let (retention, mut notes) = retention(preparation, wish);
+    let dry = unit.plants[0].dry_matter_g();
+    let kept = Interval::spanning(
+        retention.value * dry.value,
+        retention.low * dry.low,
+        retention.high * dry.high,
+    );
+    let oil: f64 = unit
+        .pours
+        .iter()
+        .filter(|pour| pour.kind == "oil")
+        .map(|pour| pour.ml)
+        .sum();
+    let liquid = if oil > 0.0 {
+        Interval::exact(oil)
+    } else {
+        unit.liquid.volume_ml
+    };
+    let wanted = f64::from(wish.bottles) * wish.bottle_ml;
+    // A damper herb gives more liquid and keeps less of it, so the ends pair up crosswise.
+    let scale = |liquid: f64, kept: f64| (liquid > kept).then(|| wanted / (liquid - kept));
+    let all_kept = || {
+        Refusal::new(
+            "preparation",
+            "The marc would keep all of the liquid at this ratio; choose a preparation with more liquid to a gram.",
+        )
+    };
+    let value = scale(liquid.value, kept.value).ok_or_else(all_kept)?;
+    let most = scale(liquid.low, kept.high).ok_or_else(all_kept)?;
+    let least = scale(liquid.high, kept.low).ok_or_else(all_kept)?;
+    let herb_g = Interval::spanning(UNIT_G * value, UNIT_G * least, UNIT_G * most);
+
+    let after_trim = |g: f64| g / (1.0 - TRIM_LOSS);
+    let water = herbs::water(&wish.herb, &wish.part);
+    let (pick_fresh_g, dry_g) = match wish.state {
+        PlantState::Fresh => (herb_g.map_monotone(after_trim), None),
+        PlantState::Dried => {
+            let ratio = water.ratio_fresh_per_dry;
+            let fresh = Interval {
+                low: herb_g.low * ratio.low,
+                value: herb_g.value * ratio.value,
+                high: herb_g.high * ratio.high,
+            };
+            notes.push(Note {
+                code: "dry-down".to_owned(),
+                text: sentence(&format!("fresh to dry by {}", water.reason)),
+                source: water.source.clone(),
+                status: water.status,
+            });
+            (fresh.map_monotone(after_trim), Some(herb_g))
+        }
+    };
+    notes.push(Note::new(
+        "trim-loss",
+        "A tenth is added for what trimming takes.",
+        "",
+        Status::Practice,
+    ));
+
+    let pours: Vec<PourLine> = unit
+        .pours
+        .into_iter()
+        .map(|pour| PourLine {
+            ml: pour.ml * value,
+            g: pour.g * value,
+            ..pour
+        })
+        .collect();
+    let buy = missing(&pours, &wish.stock);
+    let before = |day: NaiveDate, days: f64| {
+        day.checked_sub_days(Days::new(days.ceil() as u64))
+            .unwrap_or(day)
+    };
+    let start_on = before(wish.ready_on, preparation.steep_days.high);
+    let drying = (wish.state == PlantState::Dried).then(|| drying_days(&wish.part));
+    let pick_by = drying
+        .as_ref()
+        .map_or(start_on, |(days, _)| before(start_on, *days));
+    notes.extend(drying.map(|(_, note)| note));
+    notes.extend(a_years_use(wish, wanted));
+    notes.extend(unit.short_of.iter().map(|missed| {
+        let text = format!(
+            "The recipe misses {}: {} wanted, {} reached.",
+            missed.target,
+            words::number(missed.wanted, 1),
+            words::number(missed.got, 1)
+        );
+        Note::computed("short-of", text)
+    }));
+    let retained_ml = kept.map_monotone(|ml| ml * value);
+    Ok(Plan {
+        pick_fresh_g,
+        dry_g,
+        pours,
+        retained_ml,
+        start_on,
+        pick_by,
+        buy,
+        notes,
+    })
+}
+
+fn retention(preparation: &Preparation, wish: &Wish) -> (Interval, Vec<Note>) {
+    if let Some(own) = wish.own_retention_ml_per_g {
+        let note = Note::new(
+            "retention",
+            "What the marc keeps is counted from your own jars.",
+            "",
+            Status::Own,
+        );
+        return (own, vec![note]);
+    }
+    if preparation.measure == Measure::MadeUpTo {
+        return (Interval::exact(0.0), Vec::new());
+    }
+    match &preparation.retention {
+        Some(figures) => {
+            let value = 0.5 * (figures.pressed + figures.wrung_high);
+            let range = Interval::spanning(value, figures.pressed, figures.wrung_high);
+            let text = "The marc keeps between what a press and what a hand leaves in it.";
+            (
+                range,
+                vec![Note {
+                    code: "retention".to_owned(),
+                    text: text.to_owned(),
+                    source: source_of(&figures.source),
+                    status: figures.status,
+                }],
+            )
+        }
+        None => {
+            let text = "No figure was found for what this marc keeps; that of dried root tinctures stands in until your own jars tell.";
+            (
+                RETENTION,
+                vec![Note::new(
+                    "retention",
+                    text,
+                    "Moore 1995, for dried root in spirit",
+                    Status::Proposal,
+                )],
+            )
+        }
+    }
+}
+
+fn missing(pours: &[PourLine], stock: &[Stock]) -> Vec<Buy> {
+    pours
+        .iter()
+        .filter(|pour| pour.kind != "water")
+        .filter_map(|pour| {
+            let same = |one: &&Stock| one.ingredient == pour.ingredient;
+            let unlimited = stock
+                .iter()
+                .filter(same)
+                .any(|one| one.available_ml.is_none());
+            let there: f64 = stock
+                .iter()
+                .filter(same)
+                .filter_map(|one| one.available_ml)
+                .sum();
+            let ml = pour.ml - there;
+            (!unlimited && ml > 0.0).then(|| Buy {
+                kind: pour.kind,
+                name: pour.name.clone(),
+                ml,
+            })
+        })
+        .collect()
+}
+
+/// Days that drying takes in the shade, the upper end.
+fn drying_days(part: &str) -> (f64, Note) {
+    let (days, text, source) = match herbs::part::class_of(part) {
+        PartClass::Flower => (
+            21.0,
+            "Flowers dry in two to three weeks.",
+            "published ambient drying times",
+        ),
+        PartClass::Root | PartClass::Bark | PartClass::Fruit | PartClass::Seed => (
+            42.0,
+            "Roots dry in three to six weeks in a room.",
+            "published drying time of ginseng root in a room",
+        ),
+        _ => (
+            15.0,
+            "Leaf and herb dry in six to fifteen days in the shade.",
+            "published ambient drying times",
+        ),
+    };
+    (
+        days,
+        Note::new("drying-time", text, source, Status::PartlyConfirmed),
+    )
+}
+
+fn a_years_use(wish: &Wish, wanted: f64) -> Option<Note> {
+    let yearly = wish.yearly_use_ml.filter(|yearly| *yearly > 0.0)?;
+    (!wish.gifts && wanted > yearly).then(|| {
+        let text = format!("That is more than the {} mL you use in a year: make less, or say that it is for gifts.", words::amount(yearly));
+        Note::new("more-than-a-year", text, "", Status::Own)
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use physics::{MassFraction, mixture::Ingredient};
+
+    use super::*;
+
+    fn balm(state: PlantState) -> Wish {
+        Wish {
+            herb: "lemon balm".into(),
+            part: "leaf".into(),
+            preparation: "glycerite".into(),
+            state,
+            bottles: 6,
+            bottle_ml: 60.0,
+            ready_on: "2026-12-01".parse().unwrap(),
+            own_retention_ml_per_g: None,
+            stock: Vec::new(),
+            yearly_use_ml: None,
+            gifts: false,
+        }
+    }
+
+    #[test]
+    fn six_bottles_of_lemon_balm_glycerite() {
+        let plan = plan(&balm(PlantState::Dried)).unwrap();
+        assert_eq!(
+            plan.start_on,
+            "2026-10-20".parse().unwrap(),
+            "42 days before"
+        );
+        assert_eq!(plan.pick_by, "2026-10-05".parse().unwrap());
+        let dry = plan.dry_g.unwrap();
+        assert!(dry.low < dry.value && dry.value < dry.high);
+        assert!(
+            plan.pick_fresh_g.value > 3.5 * dry.value,
+            "fresh to dry is 3.9, and a tenth is trimmed"
+        );
+        assert!(
+            plan.buy.iter().any(|buy| buy.kind == "glycerin")
+                && plan.buy.iter().all(|buy| buy.kind != "water")
+        );
+    }
+
+    #[test]
+    fn composing_and_straining_the_plan_gives_the_bottles() {
+        for preparation in ["glycerite", "tincture", "vinegar", "oxymel", "bitters"] {
+            for state in [PlantState::Fresh, PlantState::Dried] {
+                for own in [0.8, 1.2, 1.8] {
+                    let wish = Wish {
+                        preparation: preparation.into(),
+                        own_retention_ml_per_g: Some(Interval::exact(own)),
+                        ..balm(state)
+                    };
+                    let plan = plan(&wish).unwrap();
+                    let herb_g = match plan.dry_g {
+                        Some(dry) => dry,
+                        None => plan.pick_fresh_g.map_monotone(|g| g * (1.0 - TRIM_LOSS)),
+                    };
+                    let jar = compose::compose(&Composition::of(
+                        preparation,
+                        Plant {
+                            herb: wish.herb,
+                            part: wish.part,
+                            state,
+                            mass_g: herb_g.value,
+                            moisture_wet_percent: None,
+                        },
+                    ))
+                    .unwrap();
+                    let kept = own * jar.plants[0].dry_matter_g().value;
+                    let strained = jar.liquid.volume_ml.value - kept;
+                    assert!((strained - 360.0).abs() < 0.5, "{preparation}: {strained}");
+                    for (planned, poured) in plan.pours.iter().zip(&jar.pours) {
+                        assert!((planned.ml - poured.ml).abs() < 1e-3 * poured.ml.max(1.0));
+                    }
+                }
+            }
+        }
+    }
+
+    #[test]
+    fn the_shelf_is_used_before_anything_is_bought() {
+        let glycerin = Ingredient::glycerin(MassFraction::from_percent(99.5).unwrap());
+        let at_hand = |ml| Stock {
+            ingredient: glycerin,
+            available_ml: Some(ml),
+            exactly_ml: None,
+            supply: None,
+        };
+        let mut wish = balm(PlantState::Fresh);
+        let all = plan(&wish).unwrap().buy[0].ml;
+        wish.stock = vec![at_hand(100.0)];
+        assert!((plan(&wish).unwrap().buy[0].ml - (all - 100.0)).abs() < 1e-9);
+        wish.stock = vec![at_hand(10_000.0)];
+        assert!(plan(&wish).unwrap().buy.is_empty());
+    }
+
+    #[test]
+    fn more_than_a_years_use_is_said_unless_it_is_for_gifts() {
+        let mut wish = balm(PlantState::Fresh);
+        wish.yearly_use_ml = Some(200.0);
+        let says = |wish: &Wish| {
+            plan(wish)
+                .unwrap()
+                .notes
+                .iter()
+                .any(|note| note.code == "more-than-a-year")
+        };
+        assert!(says(&wish));
+        wish.gifts = true;
+        assert!(!says(&wish));
+    }
+
+    #[test]
+    fn what_must_not_be_made_is_not_planned() {
+        let wish = Wish {
+            herb: "elderberry".into(),
+            part: "berry".into(),
+            preparation: "cordial".into(),
+            ..balm(PlantState::Fresh)
+        };
+        assert_eq!(plan(&wish).unwrap_err().field, "preparation");
+        assert_eq!(
+            plan(&Wish {
+                bottles: 0,
+                ..balm(PlantState::Fresh)
+            })
+            .unwrap_err()
+            .field,
+            "bottles"
+        );
+        let nan = Wish {
+            bottle_ml: f64::NAN,
+            ..balm(PlantState::Fresh)
+        };
+        assert_eq!(plan(&nan).unwrap_err().field, "bottle_ml");
+    }
+}
