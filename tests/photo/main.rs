@@ -7,6 +7,7 @@ mod facts;
 mod hostile;
 mod keeping;
 mod previews;
+mod season;
 
 use std::fs;
 use std::io::Read;
