@@ -6,6 +6,7 @@ type Refreshing = { readonly nouns: readonly Noun[]; reload(): Promise<void> };
 /** Where every call passes: replies refresh what is shown, and the last deed can be taken back. */
 export class Desk {
   last = $state.raw<{ deed: string; said: string } | null>(null);
+  private moves = 0;
   private readonly shown = new Set<Refreshing>();
   private readonly memory = new Map<string, unknown>();
 
@@ -25,6 +26,7 @@ export class Desk {
   async write<N extends Write>(name: N, request: Request<N>, said: string): Promise<Reply<N> & Changed> {
     const reply = (await this.api.call(name, request)) as Reply<N> & Changed;
     this.last = { deed: reply.deed, said };
+    this.moves = 0;
     await this.refresh(reply.changed);
     return reply;
   }
@@ -34,11 +36,18 @@ export class Desk {
     try {
       const reply = await this.api.call("deed.undo", { deed });
       this.last = { deed: reply.deed, said: reply.undone };
+      this.moves = 0;
       await this.refresh(reply.changed);
     } catch (thrown) {
       if (!(thrown instanceof Failure)) throw thrown;
       this.last = { deed, said: thrown.message };
     }
+  }
+
+  /** The offer to undo goes along to the next screen, and no further. */
+  moved(): void {
+    this.moves += 1;
+    if (this.moves > 1) this.last = null;
   }
 
   close(): void {

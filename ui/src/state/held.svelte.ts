@@ -33,6 +33,8 @@ export class Held<N extends CommandName> {
       if (turn !== this.asked) return;
       if (!(thrown instanceof Failure)) throw thrown;
       this.failure = thrown;
+      // What was taken back is gone; what merely could not be fetched may stay in sight.
+      if (thrown.code === "not_found") this.reply = null;
     }
   }
 }

@@ -15,7 +15,7 @@ import { Trays } from "./trays.svelte";
 /** Everything the screens read and write. */
 export class Book {
   readonly desk: Desk;
-  readonly route = new Route();
+  readonly route: Route;
   readonly harvests: Harvests;
   readonly herbs: Herbs;
   readonly beds: Beds;
@@ -28,6 +28,7 @@ export class Book {
 
   constructor(readonly api: Api) {
     this.desk = new Desk(api);
+    this.route = new Route(() => this.desk.moved());
     this.harvests = new Harvests(this.desk);
     this.herbs = new Herbs(this.desk);
     this.beds = new Beds(this.desk);

@@ -15,7 +15,7 @@ export class Route {
   turn = $state(0);
   private readonly scrolled = new Map<number, number>();
 
-  constructor() {
+  constructor(private readonly moved: () => void) {
     history.scrollRestoration = "manual";
     if (depth() === null) history.replaceState({ depth: 0 }, "");
     addEventListener("scroll", () => this.scrolled.set(depth() ?? 0, scrollY), { passive: true });
@@ -49,6 +49,7 @@ export class Route {
   private async show(scroll: number): Promise<void> {
     this.trail = trailOf(location.hash);
     this.turn += 1;
+    this.moved();
     await tick();
     document.querySelector("h1")?.focus({ preventScroll: true });
     scrollTo(0, scroll);

@@ -122,7 +122,6 @@ export const en = {
     binReasonHint: "Mould, insects, too old …",
     whereTo: "Where it went",
     whereToNothing: "All of it is still here.",
-    onTray: (name: string) => `Tray ${name}`,
     binnedLine: "Binned",
     estimateHeading: "When it is dry",
     gone: "This harvest is not in the book.",
