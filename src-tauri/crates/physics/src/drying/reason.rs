@@ -11,6 +11,8 @@ pub enum Reason {
     StillTooHeavy,
     /// The remaining time is spread too widely to be of use.
     TimeTooUncertain,
+    /// The weight will probably settle above what counts as ready.
+    MayNotGetThere,
     /// The air will probably not dry the lot to its target.
     RoomTooDamp,
     /// The air is too damp for the sorption default to say anything.
@@ -31,6 +33,7 @@ impl Reason {
             Self::CannotSayYet => "cannot_say_yet",
             Self::StillTooHeavy => "still_too_heavy",
             Self::TimeTooUncertain => "time_too_uncertain",
+            Self::MayNotGetThere => "may_not_get_there",
             Self::RoomTooDamp => "room_too_damp",
             Self::AirOutOfRange => "air_out_of_range",
             Self::ScaleTooCoarse => "scale_too_coarse",
@@ -53,6 +56,9 @@ impl Reason {
             }
             Self::TimeTooUncertain => {
                 "The time left cannot be given as a useful range yet; another weigh-in in a day will help."
+            }
+            Self::MayNotGetThere => {
+                "The lot may settle before it is dry enough in this air; note the temperature and humidity, or finish it warm."
             }
             Self::RoomTooDamp => {
                 "The air is too damp to dry the lot to its target; finish it warm or move it."
