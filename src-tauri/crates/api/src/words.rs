@@ -19,6 +19,14 @@ pub(crate) fn sentence(text: &str) -> String {
 pub(crate) fn field(path: &str) -> String {
     let name = path.rsplit('.').next().unwrap_or(path);
     let name = name.split('[').next().unwrap_or(name);
+    match name {
+        "" => return "the request".to_owned(),
+        "g" | "mass_g" => return "the weight (g)".to_owned(),
+        "gross_g" => return "the weight on the scale (g)".to_owned(),
+        "ml" => return "the volume (mL)".to_owned(),
+        "at" => return "the time".to_owned(),
+        _ => {}
+    }
     const UNITS: [(&str, &str); 13] = [
         ("_percent_vol", " (% vol)"),
         ("_percent_mass", " (% by mass)"),
@@ -39,12 +47,7 @@ pub(crate) fn field(path: &str) -> String {
             return format!("the {}{unit}", stem.replace('_', " "));
         }
     }
-    match name {
-        "g" => "the weight (g)".to_owned(),
-        "ml" => "the volume (mL)".to_owned(),
-        "" => "the request".to_owned(),
-        _ => format!("the {}", name.replace('_', " ")),
-    }
+    format!("the {}", name.replace('_', " "))
 }
 
 /// What to say about a request that does not read as the command's own.
@@ -173,7 +176,7 @@ mod tests {
             field("pours[0].strength_percent_vol"),
             "the strength (% vol)"
         );
-        assert_eq!(field("gross_g"), "the gross (g)");
+        assert_eq!(field("gross_g"), "the weight on the scale (g)");
         assert_eq!(field("picked_at"), "the picked time");
         assert_eq!(
             field("relative_humidity_percent"),

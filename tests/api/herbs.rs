@@ -1,0 +1,168 @@
+//! `herb.*` and `bed.*`.
+
+use serde_json::json;
+
+use crate::world::{World, is_interval, number, text};
+
+#[test]
+fn recent_herbs_come_first_then_all_by_name() {
+    let world = World::new();
+    let names = |world: &World| -> Vec<String> {
+        let list = world.call("herb.list", json!({}));
+        let herbs = list["herbs"].as_array().unwrap();
+        herbs
+            .iter()
+            .map(|herb| text(herb, "/common").to_owned())
+            .collect()
+    };
+    let before = names(&world);
+    let mut sorted = before.clone();
+    sorted.sort_by_key(|name| name.to_lowercase());
+    assert_eq!(before, sorted, "nothing was picked yet");
+
+    for (herb, part) in [("sage", "leaf"), ("peppermint", "leaf")] {
+        let request = json!({"herb": herb, "part": part, "gross_g": 50, "surface": "dry",
+            "look_alike_ruled_out": true});
+        world.call("harvest.record", request);
+        world.at("2026-07-14T10:00:00+02:00");
+    }
+    assert_eq!(
+        names(&world)[..2],
+        ["Peppermint", "Sage"],
+        "the latest picking first"
+    );
+}
+
+#[test]
+fn poisonous_plants_are_not_offered_for_picking() {
+    let world = World::new();
+    let list = world.call("herb.list", json!({})).to_string();
+    assert!(list.contains("Peppermint") && !list.contains("Alder buckthorn"));
+}
+
+#[test]
+fn a_herb_shows_its_facts_with_their_sources_and_status() {
+    let world = World::new();
+    let page = world.call("herb.show", json!({"key": "yarrow"}));
+    assert_eq!(text(&page, "/herb/latin"), "Achillea millefolium");
+    assert_eq!(page["herb"]["look_alike"], true);
+    assert!(text(&page, "/look_alikes/0/name").contains("Poison hemlock"));
+    for fact in page["facts"].as_array().unwrap() {
+        let confirmed = fact["status"] == "confirmed";
+        assert!(
+            !confirmed || fact["source"].is_string(),
+            "confirmed without a source: {fact}"
+        );
+    }
+    for water in page["water"].as_array().unwrap() {
+        is_interval(water, "/water_wet_percent");
+        is_interval(water, "/ratio_fresh_per_dry");
+    }
+    // A binomial and a common name lead to the same page.
+    for name in ["Achillea millefolium", "Yarrow"] {
+        assert_eq!(
+            text(&world.call("herb.show", json!({"key": name})), "/herb/key"),
+            "yarrow"
+        );
+    }
+    world
+        .refused("herb.show", json!({"key": "no such plant"}))
+        .of("not_found", "key");
+}
+
+#[test]
+fn a_herb_of_ones_own_is_added_corrected_and_picked() {
+    let world = World::new();
+    let request =
+        json!({"common": "Aunt's mint", "parts": ["leaf", " Leaf "], "note": "by the door"});
+    let added = world.call("herb.add", request);
+    assert_eq!(added["changed"], json!(["herb"]));
+    assert_eq!(
+        added["herb"]["parts"],
+        json!(["leaf"]),
+        "one part, named twice"
+    );
+    let key = text(&added, "/herb/key");
+    let corrected = world.call("herb.correct", json!({"key": key, "latin": "Mentha sp."}));
+    assert_eq!(
+        text(&corrected, "/herb/common"),
+        "Aunt's mint",
+        "what is left out stays"
+    );
+
+    let picked = json!({"herb": key, "part": "leaf", "gross_g": 100, "surface": "dry"});
+    let harvest = world.call("harvest.record", picked);
+    assert_eq!(text(&harvest, "/harvest/common"), "Aunt's mint");
+    let reason = text(&harvest, "/harvest/estimate/reason");
+    assert!(
+        reason.contains("stands in"),
+        "a general figure says that it is one: {reason}"
+    );
+    let page = world.call("herb.show", json!({"key": key}));
+    assert!(text(&page, "/cautions/0/text").contains("Nothing was looked up"));
+
+    let world = world.reopened();
+    let page = world.call("herb.show", json!({"key": key}));
+    assert_eq!(text(&page, "/herb/latin"), "Mentha sp.");
+}
+
+#[test]
+fn herbs_and_beds_are_refused_field_by_field() {
+    let world = World::new();
+    world
+        .refused("herb.add", json!({"common": " ", "parts": ["leaf"]}))
+        .of("invalid", "common");
+    world
+        .refused("herb.add", json!({"common": "X", "parts": []}))
+        .of("invalid", "parts");
+    world
+        .refused("herb.add", json!({"common": "sage", "parts": ["leaf"]}))
+        .of("invalid", "common")
+        .says("already");
+    world
+        .refused("herb.correct", json!({"key": "sage", "latin": "x"}))
+        .of("not_found", "key");
+    world
+        .refused("bed.add", json!({"name": ""}))
+        .of("invalid", "name");
+    world
+        .refused("bed.add", json!({"name": "X", "area_m2": -1}))
+        .of("invalid", "area_m2");
+    world.call("bed.add", json!({"name": "Lower bank"}));
+    world
+        .refused("bed.add", json!({"name": "lower BANK "}))
+        .of("invalid", "name")
+        .says("already");
+    world
+        .refused("bed.correct", json!({"id": "x", "name": "Y"}))
+        .of("invalid", "id");
+}
+
+#[test]
+fn a_bed_is_corrected_and_stays_where_it_is_used() {
+    let world = World::new();
+    let bed = world.call(
+        "bed.add",
+        json!({"name": "Wall bed", "area_m2": 4, "note": "dry"}),
+    );
+    let id = text(&bed, "/bed/id");
+    let request =
+        json!({"herb": "thyme", "part": "herb", "gross_g": 80, "surface": "dry", "bed": id});
+    let harvest = world.call("harvest.record", request);
+    let corrected = world.call(
+        "bed.correct",
+        json!({"id": id, "name": "South wall", "note": ""}),
+    );
+    assert_eq!(
+        corrected["bed"]["note"],
+        json!(null),
+        "an empty text is cleared"
+    );
+    assert_eq!(
+        number(&corrected, "/bed/area_m2"),
+        4.0,
+        "what is left out stays"
+    );
+    let page = world.call("harvest.show", json!({"id": text(&harvest, "/harvest/id")}));
+    assert_eq!(text(&page, "/harvest/bed/name"), "South wall");
+}

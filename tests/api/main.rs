@@ -1,0 +1,12 @@
+//! The commands as a page or a script sees them: JSON in, JSON out, nothing of the inside.
+
+mod deeds;
+mod drying;
+mod garden;
+mod herbs;
+mod mixtures;
+mod photos;
+mod rack;
+mod refusals;
+mod shelf;
+mod world;

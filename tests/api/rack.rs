@@ -1,0 +1,207 @@
+//! `tray.*` and `weighing.*`.
+
+use serde_json::{Value, json};
+
+use crate::world::{World, is_interval, number, text};
+
+/// 300 g of peppermint leaf, 200 g of it on a tray of 100 g.
+fn laid_out() -> (World, String, String) {
+    let world = World::new();
+    let request = json!({"herb": "peppermint", "part": "leaf", "gross_g": 300, "surface": "dry"});
+    let harvest = text(&world.call("harvest.record", request), "/harvest/id").to_owned();
+    let request = json!({"harvest": harvest, "mass_g": 200, "tare_g": 100});
+    let tray = text(&world.call("tray.start", request), "/tray/id").to_owned();
+    (world, harvest, tray)
+}
+
+#[test]
+fn a_tray_takes_its_grams_from_the_harvest() {
+    let (world, harvest, tray) = laid_out();
+    let page = world.call("harvest.show", json!({"id": harvest}));
+    assert_eq!(number(&page, "/harvest/fresh_left_g"), 100.0);
+    assert_eq!(text(&page, "/harvest/state"), "on the rack");
+    assert_eq!(text(&page, "/harvest/trays/0/id"), tray);
+    world
+        .refused("tray.start", json!({"harvest": harvest, "mass_g": 101}))
+        .of("not_enough", "mass_g")
+        .says("100 g left");
+}
+
+#[test]
+fn a_new_tray_says_its_stop_weight_and_that_it_was_not_weighed() {
+    let (world, _, tray) = laid_out();
+    let page = world.call("tray.show", json!({"id": tray}));
+    let page = &page["tray"];
+    is_interval(page, "/stop_gross_g");
+    let stop = number(page, "/stop_gross_g/value") - number(page, "/target_mass_g/value");
+    assert!(
+        (stop - 100.0).abs() < 1e-9,
+        "the stop weight on the scale includes the tray"
+    );
+    assert_eq!(page["moisture_now_wet_percent"], Value::Null);
+    assert_eq!(page["hours_left"], Value::Null, "nobody can know yet");
+    assert_eq!(text(page, "/says"), "not weighed yet");
+    assert_eq!(text(page, "/state"), "drying");
+}
+
+#[test]
+fn a_weigh_in_is_recorded_corrected_and_struck() {
+    let (world, _, tray) = laid_out();
+    world.at("2026-07-15T09:00:00+02:00");
+    let reply = world.call("tray.weigh", json!({"tray": tray, "gross_g": 190}));
+    assert_eq!(number(&reply, "/tray/mass_now_g"), 90.0);
+    assert_eq!(number(&reply, "/tray/weighings/0/hours"), 24.0);
+    is_interval(&reply["tray"], "/moisture_now_wet_percent");
+    let id = text(&reply, "/tray/weighings/0/id");
+    let reply = world.call("weighing.correct", json!({"id": id, "gross_g": 180}));
+    assert_eq!(number(&reply, "/tray/mass_now_g"), 80.0);
+    let reply = world.call("weighing.strike", json!({"id": id}));
+    assert_eq!(reply["tray"]["weighings"], json!([]));
+    assert_eq!(number(&reply, "/tray/mass_now_g"), 200.0);
+    world
+        .refused("weighing.strike", json!({"id": id}))
+        .of("not_found", "id");
+}
+
+#[test]
+fn a_wrong_weigh_in_is_refused_at_its_field() {
+    let (world, _, tray) = laid_out();
+    let ask = |field: &str, value: Value| {
+        let mut request = json!({"tray": tray, "gross_g": 190});
+        request[field] = value;
+        world.refused("tray.weigh", request)
+    };
+    ask("gross_g", json!(99))
+        .of("invalid", "gross_g")
+        .says("100 g");
+    ask("gross_g", json!(-3)).of("invalid", "gross_g");
+    ask("gross_g", json!(1e308)).of("invalid", "gross_g");
+    ask("at", json!("2026-07-13T09:00:00+02:00"))
+        .of("invalid", "at")
+        .says("laid out");
+    ask("at", json!("noon")).of("invalid", "at");
+    ask("tray", json!("x")).of("invalid", "tray");
+    ask(
+        "air",
+        json!({"temperature_c": 20, "relative_humidity_percent": 400}),
+    )
+    .of("invalid", "relative_humidity_percent");
+    let page = world.call("tray.show", json!({"id": tray}));
+    assert_eq!(page["tray"]["weighings"], json!([]), "nothing half-written");
+}
+
+#[test]
+fn an_odd_weight_is_asked_about_and_kept_when_confirmed() {
+    let (world, _, tray) = laid_out();
+    world.at("2026-07-15T09:00:00+02:00");
+    let odd = json!({"tray": tray, "gross_g": 400});
+    world
+        .refused("tray.weigh", odd.clone())
+        .of("confirm_odd", "gross_g")
+        .says("heavier than the fresh");
+    let mut confirmed = odd;
+    confirmed["confirm_odd"] = json!(true);
+    let reply = world.call("tray.weigh", confirmed);
+    assert_eq!(reply["tray"]["weighings"][0]["odd"], true);
+    assert_eq!(
+        reply["tray"]["moisture_now_wet_percent"],
+        Value::Null,
+        "an odd weigh-in is no base for an estimate"
+    );
+}
+
+#[test]
+fn what_is_taken_down_is_a_dried_lot() {
+    let (world, harvest, tray) = laid_out();
+    world
+        .refused("tray.take_down", json!({"tray": tray}))
+        .of("invalid", "gross_g")
+        .says("never weighed");
+    world
+        .refused("tray.take_down", json!({"tray": tray, "gross_g": 301}))
+        .of("invalid", "gross_g");
+    world.at("2026-07-18T09:00:00+02:00");
+    let reply = world.call("tray.take_down", json!({"tray": tray, "gross_g": 146}));
+    assert_eq!(number(&reply, "/tray/dried_left_g"), 46.0);
+    assert_eq!(text(&reply, "/tray/state"), "dry");
+    assert_eq!(text(&reply, "/tray/says"), "dried, 46 g left");
+    world
+        .refused("tray.take_down", json!({"tray": tray, "gross_g": 145}))
+        .of("invalid", "tray");
+    world
+        .refused("tray.weigh", json!({"tray": tray, "gross_g": 145}))
+        .of("invalid", "tray");
+
+    // The next estimate learns from it; its own page does not.
+    let own = world.call("herb.show", json!({"key": "peppermint"}));
+    assert!((number(&own, "/own_ratios/0/ratio_fresh_per_dry") - 200.0 / 46.0).abs() < 1e-9);
+    let request = json!({"herb": "peppermint", "part": "leaf", "fresh_mass_g": 100});
+    assert_eq!(
+        text(&world.call("harvest.estimate", request), "/basis"),
+        "own batches"
+    );
+    let page = world.call("harvest.show", json!({"id": harvest}));
+    assert_eq!(
+        text(&page, "/harvest/state"),
+        "fresh",
+        "100 g were never dried"
+    );
+}
+
+#[test]
+fn an_oven_sample_narrows_the_stop_weight() {
+    let (world, _, tray) = laid_out();
+    let width = |page: &Value| {
+        number(page, "/tray/stop_gross_g/high") - number(page, "/tray/stop_gross_g/low")
+    };
+    let before = world.call("tray.show", json!({"id": tray}));
+    let request = json!({"tray": tray, "fresh_g": 20, "dry_g": 4.3, "scale_step_g": 0.1});
+    let after = world.call("tray.sample", request);
+    assert!(width(&after) < 0.5 * width(&before));
+    assert_eq!(text(&after, "/tray/basis"), "sample");
+    world
+        .refused(
+            "tray.sample",
+            json!({"tray": tray, "fresh_g": 10, "dry_g": 11}),
+        )
+        .of("invalid", "dry_g");
+}
+
+#[test]
+fn a_forgotten_tray_stands_on_top() {
+    let (world, harvest, tray) = laid_out();
+    world.at("2026-07-20T09:00:00+02:00");
+    let request = json!({"harvest": harvest, "mass_g": 50, "name": "Late tray"});
+    world.call("tray.start", request);
+    let list = world.call("tray.list", json!({}));
+    assert_eq!(text(&list, "/trays/0/id"), tray);
+    assert_eq!(list["trays"][0]["forgotten"], true);
+    assert_eq!(number(&list, "/trays/0/days"), 6.0);
+    assert_eq!(list["trays"][1]["forgotten"], false);
+}
+
+#[test]
+fn a_tray_is_corrected_and_refused_field_by_field() {
+    let (world, harvest, tray) = laid_out();
+    let request = json!({"tray": tray, "name": "Top shelf", "tare_g": 90, "note": "by the stove"});
+    let reply = world.call("tray.correct", request);
+    assert_eq!(text(&reply, "/tray/name"), "Top shelf");
+    assert_eq!(number(&reply, "/tray/tare_g"), 90.0);
+    world
+        .refused("tray.correct", json!({"tray": tray, "name": " "}))
+        .of("invalid", "name");
+    world
+        .refused("tray.start", json!({"harvest": harvest, "mass_g": 0}))
+        .of("invalid", "mass_g");
+    world
+        .refused("tray.start", json!({"harvest": harvest, "mass_g": 0.5}))
+        .of("invalid", "mass_g");
+    world
+        .refused("tray.start", json!({"harvest": "x", "mass_g": 5}))
+        .of("invalid", "harvest");
+    let early = json!({"harvest": harvest, "mass_g": 5, "started_at": "2026-07-01T09:00:00+02:00"});
+    world
+        .refused("tray.start", early)
+        .of("invalid", "started_at")
+        .says("picked");
+}

@@ -1,0 +1,162 @@
+//! A journal of its own for each test, with a clock that the test moves.
+
+use std::path::Path;
+use std::sync::Arc;
+
+use api::{App, Failure, StandingClock};
+use chrono::DateTime;
+use serde_json::Value;
+use tempfile::TempDir;
+
+/// A journal, its folder and its clock.
+pub struct World {
+    app: App,
+    clock: Arc<StandingClock>,
+    folder: TempDir,
+}
+
+/// A morning in July on which every test begins.
+pub const MORNING: &str = "2026-07-14T09:00:00+02:00";
+
+impl World {
+    /// An empty journal.
+    pub fn new() -> Self {
+        let folder = tempfile::tempdir().unwrap();
+        let clock = Arc::new(StandingClock::at(
+            DateTime::parse_from_rfc3339(MORNING).unwrap(),
+        ));
+        let app = App::open(folder.path(), Box::new(clock.clone())).unwrap();
+        Self { app, clock, folder }
+    }
+
+    /// The same journal as another program run opens it.
+    pub fn reopened(self) -> Self {
+        let Self { app, clock, folder } = self;
+        drop(app);
+        let app = App::open(folder.path(), Box::new(clock.clone())).unwrap();
+        Self { app, clock, folder }
+    }
+
+    /// Moves the clock.
+    pub fn at(&self, moment: &str) {
+        self.clock
+            .set(DateTime::parse_from_rfc3339(moment).unwrap());
+    }
+
+    /// The reply to a command that is carried out.
+    pub fn call(&self, command: &str, request: Value) -> Value {
+        let reply = api::call(&self.app, command, &request.to_string())
+            .unwrap_or_else(|failure| panic!("{command} {request}: {failure:?}"));
+        serde_json::from_str(&reply).unwrap()
+    }
+
+    /// The failure of a command that is refused; its sentence is a finished one.
+    pub fn refused(&self, command: &str, request: Value) -> Refused {
+        self.refused_text(command, &request.to_string())
+    }
+
+    /// As [`World::refused`], for text that need not be JSON.
+    pub fn refused_text(&self, command: &str, request: &str) -> Refused {
+        let failure = match api::call(&self.app, command, request) {
+            Ok(reply) => panic!("{command} {request} was not refused: {reply}"),
+            Err(failure) => failure,
+        };
+        Refused::from(failure)
+    }
+
+    /// Keeps a sample picture and returns the reply of the upload.
+    pub fn photo(&self, sample: &str) -> Value {
+        let bytes = std::fs::read(samples().join(sample)).unwrap();
+        let reply = self.app.take_photo(bytes.as_slice(), Some(sample)).unwrap();
+        serde_json::from_str(&reply).unwrap()
+    }
+
+    /// The app, for what is no command.
+    pub fn app(&self) -> &App {
+        &self.app
+    }
+}
+
+/// Where the sample pictures lie.
+pub fn samples() -> std::path::PathBuf {
+    Path::new(env!("CARGO_MANIFEST_DIR")).join("photo/samples")
+}
+
+/// A failure as the page receives it.
+#[derive(Debug)]
+pub struct Refused {
+    pub code: String,
+    pub field: String,
+    pub message: String,
+}
+
+impl From<Failure> for Refused {
+    fn from(failure: Failure) -> Self {
+        let wire = serde_json::to_value(&failure).unwrap();
+        let text = |name: &str| wire[name].as_str().unwrap_or_default().to_owned();
+        let message = text("message");
+        assert!(
+            message.starts_with(|first: char| !first.is_lowercase()) && message.ends_with('.'),
+            "no finished sentence: {message:?}"
+        );
+        assert!(message.len() < 500, "too long to read: {message:?}");
+        Self {
+            code: text("code"),
+            field: text("field"),
+            message,
+        }
+    }
+}
+
+impl Refused {
+    /// Asserts which field is at fault.
+    #[track_caller]
+    pub fn of(self, code: &str, field: &str) -> Self {
+        assert_eq!(
+            (self.code.as_str(), self.field.as_str()),
+            (code, field),
+            "{}",
+            self.message
+        );
+        self
+    }
+
+    /// Asserts that the sentence says this.
+    #[track_caller]
+    pub fn says(self, part: &str) -> Self {
+        assert!(
+            self.message.contains(part),
+            "{:?} does not say {part:?}",
+            self.message
+        );
+        self
+    }
+}
+
+/// A number of a reply by its pointer.
+#[track_caller]
+pub fn number(reply: &Value, pointer: &str) -> f64 {
+    reply
+        .pointer(pointer)
+        .and_then(Value::as_f64)
+        .unwrap_or_else(|| panic!("{pointer}: {reply}"))
+}
+
+/// A text of a reply by its pointer.
+#[track_caller]
+pub fn text<'a>(reply: &'a Value, pointer: &str) -> &'a str {
+    reply
+        .pointer(pointer)
+        .and_then(Value::as_str)
+        .unwrap_or_else(|| panic!("{pointer}: {reply}"))
+}
+
+/// Asserts that a reply holds an interval there, its ends around its value.
+#[track_caller]
+pub fn is_interval(reply: &Value, pointer: &str) {
+    let end = |name: &str| number(reply, &format!("{pointer}/{name}"));
+    assert!(
+        end("low") <= end("value") && end("value") <= end("high"),
+        "{pointer}: {reply}"
+    );
+}
