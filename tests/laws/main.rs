@@ -1,3 +1,9 @@
 //! What must hold for any input whatever.
 
+#![allow(
+    clippy::unwrap_used,
+    reason = "a failed step fails the test, which is what is wanted"
+)]
+
+mod journal;
 mod mixture;

@@ -46,7 +46,8 @@ proptest! {
         let liquid = at_20(&pours, &plants);
         let poured: f64 = pours.iter().map(|pour| grams_of(pour.mass())).sum();
         let picked: f64 = plants.iter().map(|plant| grams_of(plant.mass())).sum();
-        prop_assert!(close(grams_of(liquid.composition.total()), poured + picked, 1e-12));
+        // Masses are read to 1e-12 of their size.
+        prop_assert!(close(grams_of(liquid.composition.total()), poured + picked, 1e-11));
         for component in Component::ALL {
             if matches!(component, Component::Water | Component::DryMatter) {
                 continue; // the plants bring both
@@ -55,10 +56,10 @@ proptest! {
                 .iter()
                 .map(|pour| grams_of(pour.ingredient().composition(pour.mass()).unwrap().of(component)))
                 .sum();
-            prop_assert!(close(grams_of(liquid.composition.of(component)), brought, 1e-12), "{component:?}");
+            prop_assert!(close(grams_of(liquid.composition.of(component)), brought, 1e-11), "{component:?}");
         }
         let apart = [Component::Oil, Component::DryMatter].map(|c| grams_of(liquid.composition.of(c)));
-        prop_assert!(close(liquid.mass_g.value, poured + picked - apart[0] - apart[1], 1e-12));
+        prop_assert!(close(liquid.mass_g.value, poured + picked - apart[0] - apart[1], 1e-11));
     }
 
     #[test]
@@ -83,7 +84,7 @@ proptest! {
         let (open, fixed) = (at_20(&pours, &[open]), at_20(&pours, &[fixed]));
         for (range, one) in intervals(&open).into_iter().zip(intervals(&fixed)) {
             // Between the sampled moistures a figure that is not monotone may stand out by a trifle.
-            let slack = 1e-3 * (range.high - range.low) + 1e-9 * range.value.abs();
+            let slack = 1e-3 * (range.high - range.low) + 1e-9 * (range.value.abs() + open.mass_g.value);
             prop_assert!(range.low - slack <= one.value && one.value <= range.high + slack, "{one:?} in {range:?}");
         }
     }
@@ -99,7 +100,7 @@ proptest! {
     }
 
     #[test]
-    fn scaling_is_linear(pours in any_pours(), g in 0.0..=300.0, factor in 0.01..=50.0) {
+    fn scaling_is_linear(pours in any_pours(), g in 0.0..=300.0f64, factor in 0.01..=50.0f64) {
         let plant = |g: f64| Plant::new(grams(g), WetBasis::from_percent(80.0).unwrap()).unwrap();
         let scaled: Vec<Pour> = pours
             .iter()
@@ -156,17 +157,20 @@ proptest! {
         prop_assert!(after.highest.value >= before.highest.value - 1e-9, "highest {before:?} {after:?}");
     }
 
+    // Of pure ethanol and water: a liquid of wine's strength has already contracted, and in the cold it
+    // really does swell by 0.02 % when more water thins it, because ethanol takes least room at about a tenth.
     #[test]
     fn ethanol_and_water_end_in_no_more_than_their_sum(
-        q in 0.0..=100.0, spirit_g in 1.0..=2000.0, water_g in 0.0..=2000.0, t in -20.0..=40.0,
+        ethanol_g in 1.0..=2000.0, water_g in 0.0..=2000.0, t in -20.0..=40.0,
     ) {
         let pours = [
-            Pour::weighed(Ingredient::spirit(strength(q)), grams(spirit_g)).unwrap(),
+            Pour::weighed(Ingredient::spirit(strength(100.0)), grams(ethanol_g)).unwrap(),
             Pour::weighed(Ingredient::water(), grams(water_g)).unwrap(),
         ];
-        if let Ok(liquid) = describe(&pours, &[], celsius(t)) {
-            prop_assert!(liquid.contraction_ml.value >= -1e-6, "{:?}", liquid.contraction_ml);
-        }
+        let liquid = describe(&pours, &[], celsius(t)).unwrap();
+        // The recommendation's cells are good to 0.006 kg/m3.
+        let blur = 6e-6 * liquid.volume_ml.value;
+        prop_assert!(liquid.contraction_ml.value >= -blur, "{:?}", liquid.contraction_ml);
     }
 }
 

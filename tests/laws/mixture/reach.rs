@@ -294,6 +294,15 @@ fn what_cannot_be_asked_is_refused_in_a_sentence() {
         refused(&[both], &[]).to_string(),
         "exactly 200 mL were asked for, but only 100 mL are on the shelf"
     );
+    for bad in [0.0, -1.0, f64::NAN, 1e308] {
+        let sized = Targets {
+            volume: Some(millilitres(bad)),
+            ..Targets::default()
+        };
+        let refusal = reach(&[water], &[], &sized).unwrap_err().to_string();
+        let begins = "the volume wanted at the end must be between 0.1 and";
+        assert!(refusal.starts_with(begins), "{refusal}");
+    }
     assert_eq!(
         refused(&[item(Ingredient::oil(Oil::Olive))], &[]),
         Unmixable::NoLiquid

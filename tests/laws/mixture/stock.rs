@@ -16,18 +16,15 @@ pub fn strength(percent: f64) -> Strength {
 }
 
 pub fn any_ingredient() -> impl Strategy<Value = Ingredient> {
-    let acid = |a| Acidity::new(a).unwrap();
+    let acid = |a: f64| Acidity::new(a).unwrap();
     prop_oneof![
         Just(Ingredient::water()),
         (0.0..=100.0).prop_map(|q| Ingredient::spirit(strength(q))),
         (0.0..=100.0).prop_map(|w| Ingredient::glycerin(mass(w))),
         (0.0..=30.0).prop_map(move |a| Ingredient::vinegar(acid(a))),
-        (5.0..=25.0, 0.0..=200.0, 0.0..=1.5).prop_map(move |(q, s, a)| Ingredient::wine(
-            strength(q),
-            kg_per_m3(s),
-            acid(a)
-        )
-        .unwrap()),
+        (5.0..=25.0, 0.0..=200.0, 0.0..=1.5).prop_map(move |(q, s, a): (f64, f64, f64)| {
+            Ingredient::wine(strength(q), kg_per_m3(s), acid(a)).unwrap()
+        }),
         Just(Ingredient::sugar()),
         (0.0..=85.0).prop_map(|w| Ingredient::syrup(mass(w)).unwrap()),
         (10.0..=25.0).prop_map(|w| Ingredient::honey(mass(w)).unwrap()),

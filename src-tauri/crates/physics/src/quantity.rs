@@ -29,17 +29,29 @@ pub fn celsius(value: f64) -> ThermodynamicTemperature {
 
 /// The number of grams in a mass.
 pub fn grams_of(mass: Mass) -> f64 {
-    mass.get::<gram>()
+    typed(mass.get::<gram>())
 }
 
 /// The number of millilitres in a volume.
 pub fn millilitres_of(volume: Volume) -> f64 {
-    volume.get::<milliliter>()
+    typed(volume.get::<milliliter>())
 }
 
 /// The number of kilograms per cubic metre in a density.
 pub fn kg_per_m3_of(density: MassDensity) -> f64 {
     density.get::<kilogram_per_cubic_meter>()
+}
+
+/// The number as it was typed: the way through SI units and back must not turn 200 mL into
+/// 199.99999999999997 mL, so the sixteenth digit is rounded away.
+fn typed(value: f64) -> f64 {
+    let scale = match value.abs() {
+        size if size < 1e3 => 1e12,
+        size if size < 1e6 => 1e9,
+        size if size < 1e9 => 1e6,
+        _ => return value,
+    };
+    (value * scale).round() / scale
 }
 
 /// The number of degrees Celsius in a temperature.

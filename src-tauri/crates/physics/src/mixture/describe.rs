@@ -298,11 +298,7 @@ impl Spread {
                 by_ross: f[ROSS],
                 by_norrish: f[NORRISH],
             },
-            flash_point_c: flash::band(strength.value).map(|band| {
-                let low = flash::band(strength.high).map_or(band.low, |end| end.low);
-                let high = flash::band(strength.low).map_or(band.high, |end| end.high);
-                Interval::spanning(band.value, low, high)
-            }),
+            flash_point_c: flash::band_of(strength),
             remarks: Remark::about(&composition, t, sugar::saturation(t)),
             composition,
         }

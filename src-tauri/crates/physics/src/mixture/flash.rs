@@ -27,7 +27,17 @@ pub fn flash_point_c(strength: Strength) -> Option<Interval> {
     band(strength.percent())
 }
 
-pub(crate) fn band(percent: f64) -> Option<Interval> {
+/// The same for a strength that is not known exactly, both in % vol.
+pub(crate) fn band_of(strength: Interval) -> Option<Interval> {
+    band(strength.value).map(|middle| {
+        let low = band(strength.high).map_or(middle.low, |end| end.low);
+        // Where the weakest possible liquid is below the table, the table's own end is the highest.
+        let high = band(strength.low).map_or(TABLE[0].1, |end| end.high);
+        Interval::spanning(middle.value, low, high)
+    })
+}
+
+fn band(percent: f64) -> Option<Interval> {
     if percent < TABLE[0].0 {
         return None;
     }

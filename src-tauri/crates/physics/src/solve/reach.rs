@@ -53,7 +53,8 @@ pub struct Reached {
 /// smallest liquid that meets the targets, at most ten times what is fixed.
 ///
 /// # Errors
-/// [`Unmixable`] without stock, with plants but no size, when more is fixed than there is, or without any liquid.
+/// [`Unmixable`] without stock, with plants but no size, for a size outside 0.1 to 1 000 000 mL, when more
+/// is fixed than there is, or without any liquid.
 ///
 /// ```
 /// use physics::{Strength, mixture::Ingredient, quantity::{millilitres, millilitres_of}};
@@ -80,6 +81,7 @@ pub fn reach(
     if stock.is_empty() {
         return Err(Unmixable::NoStock);
     }
+    targets.refuse_sizes()?;
     let mut grams_of_each: Vec<Option<f64>> = Vec::with_capacity(stock.len());
     for (index, item) in stock.iter().enumerate() {
         if let (Some(exactly_ml), Some(available_ml)) = (item.exactly_ml(), item.available_ml())

@@ -1,6 +1,7 @@
 //! What a mixture should come to.
 
 use crate::{
+    error::{OutOfRange, within},
     fraction::{MassFraction, Strength},
     mixture::{Acidity, Liquid},
     quantity::{Volume, millilitres_of},
@@ -76,6 +77,25 @@ pub struct Shortfall {
 }
 
 impl Targets {
+    /// Refuses sizes that no jar has.
+    pub(crate) fn refuse_sizes(&self) -> Result<(), OutOfRange> {
+        for (quantity, size) in [
+            ("the volume wanted at the end", self.volume),
+            ("the volume to pour", self.poured),
+        ] {
+            if let Some(size) = size {
+                within(
+                    quantity,
+                    millilitres_of(size),
+                    0.1,
+                    1e6,
+                    "between 0.1 and 1 000 000 mL",
+                )?;
+            }
+        }
+        Ok(())
+    }
+
     /// Those that the liquid, of which `poured_ml` was measured out, does not meet.
     pub(crate) fn missed_by(&self, liquid: &Liquid, poured_ml: f64) -> Vec<Shortfall> {
         let wanted = [
