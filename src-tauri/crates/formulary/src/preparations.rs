@@ -178,6 +178,24 @@ pub struct Retention {
     pub status: Status,
 }
 
+/// An acid bath before the oil.
+#[derive(Debug, Clone, PartialEq, Deserialize)]
+#[serde(deny_unknown_fields)]
+pub struct Soak {
+    /// Strength of the citric acid, % weight in volume.
+    pub percent: f64,
+    /// How long, h.
+    pub hours: f64,
+    /// Parts of solution to one of herb, by weight.
+    pub parts: f64,
+    /// Parts of solution to one of garlic, by weight.
+    pub garlic_parts: f64,
+    /// Where it comes from.
+    pub source: String,
+    /// How sure it is.
+    pub status: Status,
+}
+
 /// By which measure a part is counted.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
 #[serde(rename_all = "lowercase")]
@@ -309,6 +327,9 @@ pub struct Preparation {
     /// Sentences to be read before pouring.
     #[serde(default)]
     pub notes: Vec<String>,
+    /// What the plant must lie in before the oil goes on.
+    #[serde(default)]
+    pub soak: Option<Soak>,
     /// Days from pouring to straining.
     pub steep_days: Ends,
     /// Months it keeps.

@@ -6,6 +6,7 @@
 mod controls;
 mod help;
 mod plants;
+mod poured;
 mod pours;
 mod room;
 
@@ -17,6 +18,7 @@ use serde::Serialize;
 
 pub use controls::{Control, Controls};
 pub use plants::PlantLine;
+pub use poured::{AsPoured, as_poured};
 pub use room::Room;
 
 pub(crate) use pours::kind_word;
@@ -227,6 +229,7 @@ pub fn compose_as(
         mut reasons,
         ..
     } = draft;
+    reasons.extend(soak(preparation, &plants));
     reasons.push(room::assumption());
     reasons.extend(preparation.notes.iter().map(|text| {
         Note::new(
@@ -260,6 +263,30 @@ pub fn compose_as(
         keeping,
         reasons,
     })
+}
+
+/// How much acid each plant lies in before the oil.
+fn soak(preparation: &Preparation, plants: &[PlantLine]) -> Vec<Note> {
+    let Some(soak) = &preparation.soak else {
+        return Vec::new();
+    };
+    let line = |plant: &PlantLine| {
+        let parts = if plant.herb == "garlic" {
+            soak.garlic_parts
+        } else {
+            soak.parts
+        };
+        let text = format!(
+            "Lay {} g of {} wholly under {} g of {} % citric acid for {} hours.",
+            words::amount(plant.mass_g),
+            plant.common.to_lowercase(),
+            words::amount(parts * plant.mass_g),
+            words::number(soak.percent, 1),
+            words::number(soak.hours, 0)
+        );
+        Note::new("soak", text, &soak.source, soak.status)
+    };
+    plants.iter().map(line).collect()
 }
 
 fn static_key(preparation: &Preparation) -> &'static str {

@@ -1,0 +1,142 @@
+//! A jar that was poured: judged by what went into it, not by what would be proposed today.
+
+use physics::{
+    mixture::{self, Ingredient, Liquid},
+    quantity::{Mass, celsius, grams_of, millilitres_of},
+};
+
+use super::{
+    Composition, Plant, PlantLine, PourLine, Refusal, forbidden, judge, kind_word, plants, pours,
+};
+use crate::{
+    cautions,
+    keep::Keeping,
+    note::Note,
+    preparations::{Preparation, sentence},
+};
+
+/// What a poured jar is.
+#[derive(Debug, Clone, PartialEq)]
+pub struct AsPoured {
+    /// The liquid at the end, at 20 C.
+    pub liquid: Liquid,
+    /// Whether it keeps.
+    pub keeping: Keeping,
+    /// What to beware of, the gravest first.
+    pub cautions: Vec<Note>,
+    /// What the figures rest on.
+    pub reasons: Vec<Note>,
+}
+
+/// Judges a jar by its recipe as poured.
+///
+/// # Errors
+/// [`Refusal`] when nothing liquid is in it, or a plant or an amount is impossible.
+pub fn as_poured(
+    preparation: &Preparation,
+    poured: &[(Ingredient, Mass)],
+    plants: &[Plant],
+) -> Result<AsPoured, Refusal> {
+    let stock = |error: String| Refusal::new("stock", sentence(&error));
+    let composition = Composition {
+        preparation: preparation.key.clone(),
+        plants: plants.to_vec(),
+        stock: Vec::new(),
+        ratio_ml_per_g: None,
+        jar_ml: None,
+        strength_percent_vol: None,
+        glycerin_percent_vol: None,
+        fortify_percent_vol: None,
+        temperature_c: 20.0,
+    };
+    let plants = plants::lines(preparation, &composition)?;
+    let mixed: Vec<mixture::Plant> = plants
+        .iter()
+        .map(|plant| plant.mixed(false))
+        .collect::<Result<_, _>>()?;
+    let pours: Vec<mixture::Pour> = poured
+        .iter()
+        .map(|(ingredient, mass)| mixture::Pour::weighed(*ingredient, *mass))
+        .collect::<Result<_, _>>()
+        .map_err(|error| stock(error.to_string()))?;
+    let liquid = mixture::describe(&pours, &mixed, celsius(20.0))
+        .map_err(|error| stock(error.to_string()))?;
+    let lines = pours.iter().map(|pour| PourLine {
+        kind: kind_word(pour.ingredient()),
+        name: kind_word(pour.ingredient()).to_owned(),
+        ml: millilitres_of(pour.volume()),
+        g: grams_of(pour.mass()),
+        supply: None,
+        ingredient: *pour.ingredient(),
+    });
+    let poured = pours::Poured {
+        lines: lines.collect(),
+        liquid,
+        short_of: Vec::new(),
+        reasons: Vec::new(),
+    };
+    let mut keeping = judge(preparation, &plants, &poured);
+    if let Some(text) = forbidden(preparation, &plants) {
+        keeping = Keeping::refused(text, keeping.gates);
+    }
+    let cautions = cautions::for_jar(&cautions::Subject {
+        preparation,
+        plants: &plants,
+        purpose: None,
+        kinds: &poured
+            .lines
+            .iter()
+            .map(|pour| pour.kind)
+            .collect::<Vec<_>>(),
+        strength_percent_vol: poured.liquid.strength_percent_vol.high,
+    });
+    Ok(AsPoured {
+        reasons: plants.iter().map(PlantLine::reason).collect(),
+        liquid: poured.liquid,
+        keeping,
+        cautions,
+    })
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::{
+        compose::compose,
+        preparations::{PlantState, find},
+    };
+    use physics::quantity::grams;
+
+    #[test]
+    fn a_jar_poured_as_proposed_is_what_was_proposed() {
+        let plant = Plant {
+            herb: "peppermint".into(),
+            part: "leaf".into(),
+            state: PlantState::Fresh,
+            mass_g: 100.0,
+            moisture_wet_percent: None,
+        };
+        let proposal = compose(&Composition::of("glycerite", plant.clone())).unwrap();
+        let poured: Vec<_> = proposal
+            .pours
+            .iter()
+            .map(|pour| (pour.ingredient, grams(pour.g)))
+            .collect();
+        let preparation = find("glycerite", PlantState::Fresh).unwrap();
+        let jar = as_poured(preparation, &poured, &[plant]).unwrap();
+        assert_eq!(
+            jar.keeping, proposal.keeping,
+            "the same liquid keeps as long"
+        );
+        assert_eq!(jar.cautions, proposal.cautions);
+        let (got, expected) = (
+            jar.liquid.glycerol_percent_mass.value,
+            proposal.liquid.glycerol_percent_mass.value,
+        );
+        // Absolute; the amounts went through grams and back.
+        assert!(
+            (got - expected).abs() < 1e-9,
+            "{got} and {expected} % glycerol"
+        );
+    }
+}
