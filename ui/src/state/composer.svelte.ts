@@ -66,6 +66,19 @@ export class Composer {
 
   /** Fetches what there is to choose from; `lot` is "harvest:<id>" or "tray:<id>" when the way here named one. */
   async open(lot: string | null): Promise<void> {
+    try {
+      await this.fetch();
+    } catch (thrown) {
+      if (!(thrown instanceof Failure)) throw thrown;
+      this.refusal = thrown;
+      return;
+    }
+    const named = this.lots?.find((line) => `${line.lot.kind}:${line.lot.id}` === lot);
+    if (named) this.toggle(named);
+    else this.choosing = true;
+  }
+
+  private async fetch(): Promise<void> {
     const [{ lots }, { preparations }, { supplies }] = await Promise.all([
       this.book.desk.ask("lot.list", {}),
       this.book.desk.ask("preparation.list", {}),
@@ -74,9 +87,6 @@ export class Composer {
     this.lots = lots;
     this.preparations = preparations;
     this.supplies = supplies;
-    const named = lots.find((line) => `${line.lot.kind}:${line.lot.id}` === lot);
-    if (named) this.toggle(named);
-    else this.choosing = true;
   }
 
   /** Preparations that suit every chosen lot as it is, fresh or dried. */

@@ -68,7 +68,7 @@ export const en = {
     binned: "Binned part noted.",
     photos: "Photos",
     addPhotos: "Photograph",
-    addMorePhotos: "Add another photo",
+    choosePhotos: "Choose photos",
     sending: (name: string, percent: string) => `${name}: ${percent} % sent`,
     removePhoto: (name: string) => `Leave out ${name}`,
     duplicatePhoto: "This photo is in the book already; it is used again, not stored twice.",
@@ -225,6 +225,8 @@ export const en = {
     curve: "How it dries",
     curveSeen: (points: string, first: string, last: string, stop: string) =>
       `${points} weigh-ins so far, from ${first} to ${last}. Dry enough at ${stop} of herb. The band shows what the forecast allows.`,
+    curveOnce: (mass: string, stop: string) =>
+      `One weigh-in so far: ${mass}. Dry enough at ${stop} of herb. The band shows what the forecast allows.`,
     curveNone: (stop: string) => `No weigh-in yet. Dry enough at ${stop} of herb. The band shows what the forecast allows.`,
     curveStop: "stop weight",
     curveDays: "days on the rack",
