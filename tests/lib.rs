@@ -30,7 +30,8 @@ impl Row {
     pub fn number_or_blank(&self, column: &str) -> Option<f64> {
         let cell = self.text(column).trim();
         (!cell.is_empty()).then(|| {
-            cell.parse().unwrap_or_else(|_| panic!("`{cell}` in `{column}` is no number: {self:?}"))
+            cell.parse()
+                .unwrap_or_else(|_| panic!("`{cell}` in `{column}` is no number: {self:?}"))
         })
     }
 
@@ -63,7 +64,10 @@ pub fn table(name: &str) -> Vec<Row> {
     let columns = reader.headers().expect("a header line").clone();
     let rows: Vec<Row> = reader
         .records()
-        .map(|cells| Row { columns: columns.clone(), cells: cells.expect("a whole row") })
+        .map(|cells| Row {
+            columns: columns.clone(),
+            cells: cells.expect("a whole row"),
+        })
         .filter(|row| !row.is_not_for_testing())
         .collect();
     assert!(!rows.is_empty(), "{} has no row to test", path.display());
@@ -84,7 +88,9 @@ impl Verdict {
         // A hair above the printed tolerance, for decimal figures that binary numbers cannot hold.
         let difference = (got - expected).abs();
         if difference.is_nan() || difference > tolerance + 1e-9 {
-            self.failures.push(format!("{id}: got {got}, expected {expected} within {tolerance}"));
+            self.failures.push(format!(
+                "{id}: got {got}, expected {expected} within {tolerance}"
+            ));
         }
     }
 
@@ -101,7 +107,16 @@ impl Verdict {
     /// # Panics
     /// On either.
     pub fn conclude(self, expected_count: usize) {
-        assert!(self.failures.is_empty(), "{} of {} rows:\n{}", self.failures.len(), self.ran, self.failures.join("\n"));
-        assert_eq!(self.ran, expected_count, "the number of comparisons that ran");
+        assert!(
+            self.failures.is_empty(),
+            "{} of {} rows:\n{}",
+            self.failures.len(),
+            self.ran,
+            self.failures.join("\n")
+        );
+        assert_eq!(
+            self.ran, expected_count,
+            "the number of comparisons that ran"
+        );
     }
 }
