@@ -12,6 +12,8 @@ pub enum Remark {
     VolumeIsEstimated,
     /// The pH is that of the plain acid.
     AcidPhIsAFloor,
+    /// No acid, so no pH.
+    NoAcid,
     /// More sucrose than the water holds.
     SugarUndissolved,
     /// Glycerol outside the temperatures its density was fitted to.
@@ -36,6 +38,7 @@ impl Remark {
                 Self::VolumeIsEstimated,
             ),
             (has(Component::AceticAcid), Self::AcidPhIsAFloor),
+            (!has(Component::AceticAcid), Self::NoAcid),
             (undissolved, Self::SugarUndissolved),
             (
                 has(Component::Glycerol) && !glycerol::FITTED.contains(&t),
@@ -55,6 +58,7 @@ impl Remark {
         match self {
             Self::VolumeIsEstimated => "volume_is_estimated",
             Self::AcidPhIsAFloor => "acid_ph_is_a_floor",
+            Self::NoAcid => "no_acid",
             Self::SugarUndissolved => "sugar_undissolved",
             Self::GlycerolOutsideFit => "glycerol_outside_fit",
             Self::MayFreeze => "may_freeze",
@@ -72,6 +76,7 @@ impl Remark {
             Self::AcidPhIsAFloor => {
                 "The pH is that of the plain acid; herbs and salts raise it, and only a measurement tells the real one."
             }
+            Self::NoAcid => "No acid was poured, so there is no pH to give.",
             Self::SugarUndissolved => {
                 "There is more sugar than this much water dissolves; what stays at the bottom preserves nothing."
             }
@@ -97,7 +102,9 @@ impl Remark {
             }
             Self::MayFreeze => Some("OIML R 22 (1975)"),
             Self::SugarsOfHoneyOrFruit => Some("Snyder 1933 honey table"),
-            Self::VolumeIsEstimated | Self::AcidPhIsAFloor | Self::OilLeftOut => None,
+            Self::VolumeIsEstimated | Self::NoAcid | Self::AcidPhIsAFloor | Self::OilLeftOut => {
+                None
+            }
         }
     }
 }
