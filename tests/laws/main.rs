@@ -5,5 +5,6 @@
     reason = "a failed step fails the test, which is what is wanted"
 )]
 
+mod drying;
 mod journal;
 mod mixture;

@@ -38,6 +38,7 @@ pub use noun::setting::{Scheme, Setting, Units};
 pub use noun::supply::{Price, Supply};
 pub use noun::tray::{Air, OvenSample, TakenDown, Tray};
 pub use noun::weighing::{Weighing, weighings_fit};
+pub use physics::interval::Interval;
 pub use refusal::Refusal;
 pub use stock::Stock;
 pub use time::{HybridTime, days_since};

@@ -17,7 +17,8 @@ CREATE TABLE deed (
     text         TEXT NOT NULL,
     revokes      TEXT
 ) STRICT;
-CREATE INDEX deed_in_order ON deed (milliseconds, counter, device, id);
+-- Device and id decide so seldom that they are not worth the room.
+CREATE INDEX deed_in_order ON deed (milliseconds, counter);
 CREATE INDEX deed_that_revokes ON deed (revokes) WHERE revokes IS NOT NULL;
 
 CREATE TABLE change (

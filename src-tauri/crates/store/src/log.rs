@@ -203,3 +203,37 @@ pub(crate) fn act(word: &str) -> Result<Act, Failure> {
 pub(crate) fn fields(text: &str) -> Result<Fields, Failure> {
     Ok(serde_json::from_str(text)?)
 }
+
+#[cfg(test)]
+mod tests {
+    use journal::{Bed, BedId};
+    use uuid::Uuid;
+
+    use super::*;
+
+    #[test]
+    fn what_was_logged_can_be_neither_changed_nor_erased() {
+        let mut store = Store::in_memory(DeviceId(Uuid::from_u128(1))).unwrap();
+        let bed = Bed {
+            name: "Terrace".into(),
+            wild: false,
+            area_m2: None,
+            note: None,
+        };
+        let now = chrono::DateTime::parse_from_rfc3339("2025-06-01T08:00:00Z").unwrap();
+        store
+            .perform(DeedId(Uuid::from_u128(2)), now, |w| {
+                w.record(&BedId(Uuid::from_u128(3)), &bed)?;
+                Ok::<_, Failure>(("Added a bed".into(), ()))
+            })
+            .unwrap();
+        for sql in [
+            "UPDATE deed SET text = 'Added a field'",
+            "DELETE FROM deed",
+            "UPDATE change SET fields = '{}'",
+            "DELETE FROM change",
+        ] {
+            assert!(store.conn.execute(sql, []).is_err(), "{sql}");
+        }
+    }
+}

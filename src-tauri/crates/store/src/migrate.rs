@@ -35,6 +35,19 @@ pub(crate) fn recognise(conn: &Connection) -> Result<(), Failure> {
     Ok(())
 }
 
+/// The name of this device, if nothing is to be brought up to date. Opening
+/// then only reads, and need not wait for another program that writes.
+pub(crate) fn device_of_current(conn: &Connection) -> Result<Option<DeviceId>, Failure> {
+    if usize::try_from(number(conn, "user_version")?) != Ok(MIGRATIONS.len())
+        || about(conn, "tables")?.as_deref() != Some(&stamp())
+    {
+        return Ok(None);
+    }
+    Ok(about(conn, "device")?
+        .map(|text| text.parse())
+        .transpose()?)
+}
+
 /// Runs the migrations that are missing and, if the tables made from the log
 /// have another shape than this version's, makes them anew. Within the
 /// caller's transaction. Returns the name of this device.
@@ -99,4 +112,79 @@ fn stamp() -> String {
         (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3)
     });
     format!("{hash:016x}-{FILLING}")
+}
+
+#[cfg(test)]
+mod tests {
+    use std::path::Path;
+
+    use journal::{Bed, BedId, DeedId};
+    use uuid::Uuid;
+
+    use super::*;
+    use crate::Store;
+
+    fn open(path: &Path) -> Store {
+        Store::open(path, DeviceId(Uuid::from_u128(1))).unwrap()
+    }
+
+    #[test]
+    fn tables_of_another_shape_are_made_anew_from_the_log() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("journal.sqlite");
+        let mut store = open(&path);
+        let bed = Bed {
+            name: "Terrace".into(),
+            wild: false,
+            area_m2: None,
+            note: None,
+        };
+        let now = chrono::DateTime::parse_from_rfc3339("2025-06-01T08:00:00Z").unwrap();
+        for number in 0..3 {
+            store
+                .perform(DeedId(Uuid::from_u128(10 + number)), now, |w| {
+                    w.record(&BedId(Uuid::from_u128(20 + number)), &bed)?;
+                    Ok::<_, Failure>(("Added a bed".into(), ()))
+                })
+                .unwrap();
+        }
+        store
+            .undo(
+                DeedId(Uuid::from_u128(30)),
+                now,
+                DeedId(Uuid::from_u128(11)),
+            )
+            .unwrap();
+        let tables = store.tables().unwrap();
+        store
+            .conn
+            .execute_batch(
+                "DROP TABLE jar; DELETE FROM bed; DELETE FROM revoked; CREATE TABLE shelf (x);
+                 UPDATE about SET value = 'of another version' WHERE key = 'tables';",
+            )
+            .unwrap();
+        drop(store);
+        let store = open(&path);
+        assert_eq!(store.tables().unwrap(), tables);
+        let shelves: i64 = store
+            .conn
+            .query_row(
+                "SELECT count(*) FROM sqlite_schema WHERE name = 'shelf'",
+                [],
+                |row| row.get(0),
+            )
+            .unwrap();
+        assert_eq!(shelves, 0, "a table that is no longer made is gone");
+    }
+
+    #[test]
+    fn the_file_names_its_application_and_format() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("journal.sqlite");
+        drop(open(&path));
+        // SQLite file format 1.3: user version at 60, application id at 68, both big-endian.
+        let bytes = std::fs::read(&path).unwrap();
+        assert_eq!(bytes[60..64], 1_u32.to_be_bytes());
+        assert_eq!(&bytes[68..72], b"TRUG");
+    }
 }

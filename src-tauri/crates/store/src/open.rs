@@ -49,9 +49,15 @@ impl Store {
         // A large import must not leave its log on the phone for ever.
         conn.pragma_update(None, "journal_size_limit", 16 * 1024 * 1024)?;
         conn.set_prepared_statement_cache_capacity(128);
-        let tx = conn.transaction_with_behavior(TransactionBehavior::Immediate)?;
-        let device = migrate::bring_up_to_date(&tx, new_device)?;
-        tx.commit()?;
+        let device = match migrate::device_of_current(&conn)? {
+            Some(device) => device,
+            None => {
+                let tx = conn.transaction_with_behavior(TransactionBehavior::Immediate)?;
+                let device = migrate::bring_up_to_date(&tx, new_device)?;
+                tx.commit()?;
+                device
+            }
+        };
         Ok(Self { conn, device })
     }
 

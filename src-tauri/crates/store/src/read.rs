@@ -113,18 +113,20 @@ impl Reading<'_> {
     /// # Errors
     /// A failure to read.
     pub fn counts(&self) -> Result<Counts, Failure> {
-        let count = |sql| -> Result<u64, Failure> {
-            let count: i64 = self
-                .conn
-                .prepare_cached(sql)?
-                .query_row([], |row| row.get(0))?;
-            Ok(count.unsigned_abs())
+        let mut statement = self
+            .conn
+            .prepare_cached("SELECT count FROM tally WHERE noun = ?1")?;
+        let mut count = |noun: Noun| -> Result<u64, Failure> {
+            let count: Option<i64> = statement
+                .query_row([noun.as_str()], |row| row.get(0))
+                .optional()?;
+            Ok(count.unwrap_or(0).unsigned_abs())
         };
         Ok(Counts {
-            harvests: count("SELECT count(*) FROM harvest")?,
-            trays: count("SELECT count(*) FROM tray")?,
-            jars: count("SELECT count(*) FROM jar")?,
-            photos: count("SELECT count(*) FROM photo")?,
+            harvests: count(Noun::Harvest)?,
+            trays: count(Noun::Tray)?,
+            jars: count(Noun::Jar)?,
+            photos: count(Noun::Photo)?,
         })
     }
 }

@@ -160,3 +160,6 @@ fn tray_fits(conn: &Connection, id: &str) -> Result<(), Failure> {
     }
     Ok(())
 }
+
+#[cfg(test)]
+mod tests;

@@ -76,8 +76,8 @@ impl Reading<'_> {
                         more: false,
                     });
                 }
-                JarState::Due => sql.push_str(" AND NOT failed AND due_from <= ?"),
-                JarState::Steeping => sql.push_str(" AND NOT failed AND due_from > ?"),
+                JarState::Due => sql.push_str(" AND NOT failed AND +due_from <= ?"),
+                JarState::Steeping => sql.push_str(" AND NOT failed AND +due_from > ?"),
             }
             if matches!(state, JarState::Due | JarState::Steeping) {
                 values.push(today.to_string().into());

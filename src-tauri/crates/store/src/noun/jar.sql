@@ -7,7 +7,8 @@ CREATE TABLE jar (
     failed    INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX jar_by_time ON jar (poured_ms, id);
-CREATE INDEX jar_by_due ON jar (due_from) WHERE NOT failed;
+CREATE INDEX jar_standing ON jar (poured_ms, id, due_from) WHERE NOT failed;
+CREATE INDEX jar_failed ON jar (poured_ms, id) WHERE failed;
 CREATE INDEX jar_by_code ON jar (code);
 
 CREATE TABLE jar_herb (

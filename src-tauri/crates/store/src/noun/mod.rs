@@ -35,9 +35,11 @@ pub(crate) const TABLES: &[&str] = &[
     include_str!("jar.sql"),
     include_str!("discard.sql"),
     include_str!("setting.sql"),
+    // Last, because it watches the others.
+    include_str!("tally.sql"),
 ];
 
-/// Their names.
+/// Their names, the tally after what it counts.
 pub(crate) const MADE: &[&str] = &[
     "revoked",
     "draw",
@@ -54,6 +56,7 @@ pub(crate) const MADE: &[&str] = &[
     "jar_herb",
     "discard",
     "setting",
+    "tally",
 ];
 
 /// A noun that has a table of the name of the noun. Outside this crate it is

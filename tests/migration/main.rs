@@ -1,0 +1,213 @@
+//! Files of earlier versions open in this one; files of later versions are left alone.
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use chrono::DateTime;
+use journal::{
+    Bed, Deed, DeviceId, Harvest, HarvestState, Jar, JarId, Lot, Tray, TrayId, Weighing, fold,
+};
+use store::{Failure, HarvestFilter, JarFilter, LotFilter, Store};
+use uuid::Uuid;
+
+/// Bytes 60 to 63 of an SQLite file are its user version, big-endian (SQLite file format, 1.3).
+const USER_VERSION: std::ops::Range<usize> = 60..64;
+
+fn frozen(name: &str) -> (tempfile::TempDir, PathBuf) {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("journal.sqlite");
+    let original = Path::new(env!("CARGO_MANIFEST_DIR"))
+        .join("migration")
+        .join(name);
+    fs::copy(original, &path).unwrap();
+    (folder, path)
+}
+
+fn open(path: &Path) -> Result<Store, Failure> {
+    Store::open(path, DeviceId(Uuid::from_u128(77)))
+}
+
+fn deeds(store: &Store) -> Vec<Deed> {
+    let mut deeds = Vec::new();
+    store
+        .each_deed(|deed| {
+            deeds.push(deed);
+            Ok(())
+        })
+        .unwrap();
+    deeds
+}
+
+#[test]
+fn an_empty_file_becomes_a_journal_that_opens_again() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("journal.sqlite");
+    fs::write(&path, []).unwrap();
+    let first = open(&path).unwrap().device();
+    let again = Store::open(&path, DeviceId(Uuid::from_u128(78))).unwrap();
+    assert_eq!(
+        again.device(),
+        first,
+        "the device keeps the name it was given first"
+    );
+    assert_eq!(again.audit().unwrap(), Vec::<String>::new());
+}
+
+#[test]
+fn a_file_of_version_1_opens_with_everything_in_it() {
+    let (_folder, path) = frozen("v1.sqlite");
+    let mut store = open(&path).unwrap();
+    assert_eq!(store.audit().unwrap(), Vec::<String>::new());
+    assert_eq!(
+        store.device(),
+        DeviceId(Uuid::from_u128(1)),
+        "as it was written"
+    );
+
+    // The figures of its maker's season, as they were written by version 1.
+    store
+        .read(|r| {
+            let counts = r.counts()?;
+            assert_eq!((counts.harvests, counts.trays, counts.jars), (2, 1, 1));
+            let harvests = r.harvests(&HarvestFilter {
+                before: None,
+                limit: 9,
+                herb: None,
+                bed: None,
+            })?;
+            let [sage, mint] = &harvests.rows[..] else {
+                panic!("{harvests:?}")
+            };
+            assert_eq!(mint.harvest.herb.as_str(), "peppermint");
+            assert_eq!(
+                mint.harvest.picked_at.to_rfc3339(),
+                "2025-06-01T09:30:00+02:00"
+            );
+            assert_eq!((mint.fresh_left_g, mint.dried_left_g), (300.0, 61.5));
+            assert_eq!(
+                mint.harvest.note.as_deref(),
+                Some("Morning, dry leaves"),
+                "as corrected"
+            );
+            assert_eq!(mint.state, HarvestState::Fresh);
+            assert_eq!(
+                mint.bed.as_ref().map(|(_, bed)| bed.name.as_str()),
+                Some("Lower bank")
+            );
+            assert_eq!(
+                (sage.harvest.weighed.gross_g, sage.fresh_left_g),
+                (250.0, 210.0)
+            );
+            let page = r.harvest(&mint.id)?;
+            assert_eq!(page.trays.len(), 1);
+            assert_eq!(
+                r.weighings(&page.trays[0].id)?.len(),
+                2,
+                "the third was struck"
+            );
+            assert_eq!(page.jars[0].mass_g, 40.5);
+            let jars = r.jars(&JarFilter {
+                state: None,
+                before: None,
+                limit: 9,
+            })?;
+            assert_eq!(jars.rows[0].jar.due().0.to_string(), "2025-07-08");
+            assert_eq!(r.supplies()?[0].left_ml, 1000.0 - 202.5);
+            assert_eq!(r.lots(&LotFilter::default())?.len(), 3);
+            let list = r.deeds(99)?;
+            assert_eq!(list.iter().filter(|deed| deed.undone).count(), 1);
+            Ok::<_, Failure>(())
+        })
+        .unwrap();
+
+    // The log is untouched, the tables say what it says, and a rebuild changes nothing.
+    let log = deeds(&store);
+    for ((noun, id), row) in fold(&log) {
+        let found = store
+            .read(|r| {
+                Ok::<_, Failure>(match noun.as_str() {
+                    "bed" => r.find::<Bed>(&id.parse()?)?.is_some(),
+                    "harvest" => r.find::<Harvest>(&id.parse()?)?.is_some(),
+                    "tray" => r.find::<Tray>(&id.parse()?)?.is_some(),
+                    "weighing" => r.find::<Weighing>(&id.parse()?)?.is_some(),
+                    "jar" => r.find::<Jar>(&id.parse()?)?.is_some(),
+                    _ => row.is_present(),
+                })
+            })
+            .unwrap();
+        assert_eq!(found, row.is_present(), "{} {id}", noun.as_str());
+    }
+    let tables = store.tables().unwrap();
+    store.rebuild().unwrap();
+    assert_eq!(store.tables().unwrap(), tables);
+    drop(store);
+    assert_eq!(deeds(&open(&path).unwrap()), log);
+}
+
+#[test]
+fn a_file_of_version_1_can_be_written_on() {
+    let (_folder, path) = frozen("v1.sqlite");
+    let mut store = open(&path).unwrap();
+    let now = DateTime::parse_from_rfc3339("2025-07-01T12:00:00+02:00").unwrap();
+    let (tray, jar) = store
+        .read(|r| {
+            let jar: JarId = r
+                .jars(&JarFilter {
+                    state: None,
+                    before: None,
+                    limit: 1,
+                })?
+                .rows[0]
+                .id;
+            let tray: TrayId = match r.get::<Jar>(&jar)?.plants[0].lot {
+                Some(Lot::Tray(id)) => id,
+                other => panic!("{other:?}"),
+            };
+            Ok::<_, Failure>((tray, jar))
+        })
+        .unwrap();
+    let before = store.tables().unwrap();
+    let poured = deeds(&store)
+        .into_iter()
+        .find(|deed| deed.changes.iter().any(|c| c.row == jar.to_string()))
+        .unwrap();
+    let (done, line) = store
+        .undo(journal::DeedId(Uuid::from_u128(900)), now, poured.id)
+        .unwrap();
+    assert!(line.starts_with("Took back: "), "{line}");
+    assert_eq!(store.read(|r| r.tray(&tray)).unwrap().dried_left_g, 102.0);
+    store
+        .undo(journal::DeedId(Uuid::from_u128(901)), now, done.deed)
+        .unwrap();
+    assert_eq!(store.tables().unwrap(), before);
+}
+
+#[test]
+fn a_newer_file_is_refused_in_a_sentence_and_left_as_it_is() {
+    let (_folder, path) = frozen("v1.sqlite");
+    let mut bytes = fs::read(&path).unwrap();
+    bytes[USER_VERSION].copy_from_slice(&1000_u32.to_be_bytes());
+    fs::write(&path, &bytes).unwrap();
+    let failure = open(&path).err().expect("it is refused");
+    assert_eq!(
+        failure.to_string(),
+        "This journal was written by a newer version of Trugbook; update the app to open it."
+    );
+    assert_eq!(fs::read(&path).unwrap(), bytes, "not a byte was touched");
+}
+
+#[test]
+fn a_file_that_is_no_journal_is_refused_and_left_as_it_is() {
+    let folder = tempfile::tempdir().unwrap();
+    for (name, bytes) in [
+        ("text", b"Peppermint, 800 g, lower bank.\n".repeat(400)),
+        ("zeros", vec![0; 8192]),
+    ] {
+        let path = folder.path().join(name);
+        fs::write(&path, &bytes).unwrap();
+        let failure = open(&path).err().expect("it is refused");
+        assert_eq!(failure, Failure::NotAJournal, "{name}");
+        assert_eq!(failure.to_string(), "This file is not a Trugbook journal.");
+        assert_eq!(fs::read(&path).unwrap(), bytes, "{name}");
+    }
+}
