@@ -1,47 +1,32 @@
 import { Failure, type Composition, type Controls, type IngredientKind, type LotLine, type PreparationLine, type Proposal, type StockItem, type Supply } from "../api";
-import { Form, MassEntry, PlainEntry, VolumeEntry } from "./form.svelte";
+import { Form, MassEntry, VolumeEntry } from "./form.svelte";
+import { Label } from "./label.svelte";
 import type { Book } from "./index";
 
 export type ControlName = keyof Controls;
 export type ChosenLot = { line: LotLine; mass: MassEntry };
 
-/** What a label says about a liquid, by kind: the field of the wire and its unit. */
-export const labelFigure = {
-  spirit: { field: "strength_percent_vol", unit: "% vol" },
-  glycerin: { field: "purity_percent_mass", unit: "%" },
-  vinegar: { field: "acidity_g_per_100ml", unit: "g / 100 mL" },
-  wine: { field: "strength_percent_vol", unit: "% vol" },
-  syrup: { field: "sugar_percent_mass", unit: "%" },
-  juice: { field: "sugar_percent_mass", unit: "%" },
-  honey: { field: "water_percent_mass", unit: "%" },
-} as const satisfies Partial<Record<IngredientKind, { field: keyof StockItem; unit: string }>>;
-
-export type LabelledKind = keyof typeof labelFigure;
-
-export function isLabelled(kind: string): kind is LabelledKind {
-  return kind in labelFigure;
-}
-
 /** One of the liquids a preparation is poured from: a bottle of the shelf, or another with its label read off. */
 export class Bottle {
   supply = $state("");
-  readonly figure: PlainEntry;
+  readonly label: Label;
 
   constructor(
-    readonly kind: LabelledKind,
+    readonly kind: IngredientKind,
     readonly shelf: Supply[],
   ) {
-    this.figure = new PlainEntry(labelFigure[kind].unit);
+    this.label = new Label({ kind });
     this.supply = shelf.find((supply) => supply.left_ml > 0)?.id ?? "other";
   }
 
   get item(): StockItem | null {
     const supply = this.shelf.find(({ id }) => id === this.supply);
-    if (supply) return { ...supply.item, supply: supply.id, available_ml: supply.left_ml };
-    const amount = this.figure.amount;
-    return amount === null ? null : { kind: this.kind, [labelFigure[this.kind].field]: amount };
+    return supply ? { ...supply.item, supply: supply.id, available_ml: supply.left_ml } : this.label.item;
   }
 }
+
+// Every kitchen has these, and nothing on them needs reading.
+const atHand: readonly string[] = ["water", "sugar"];
 
 /** A jar being worked out: what goes in, what was moved, and what the core proposes for it. */
 export class Composer {
@@ -52,6 +37,7 @@ export class Composer {
   choosing = $state(false);
   preparations = $state.raw<PreparationLine[]>([]);
   preparation = $state("");
+  choosingPreparation = $state(true);
   bottles = $state.raw<Bottle[]>([]);
   moved = $state.raw<Partial<Record<ControlName, number>>>({});
   proposal = $state.raw<Proposal | null>(null);
@@ -115,13 +101,12 @@ export class Composer {
     this.moved = {};
     this.proposal = null;
     const liquids = this.preparations.find((one) => one.key === key)?.liquids ?? [];
-    this.bottles = liquids.filter(isLabelled).map(
-      (kind) =>
-        new Bottle(
-          kind,
-          this.supplies.filter((supply) => supply.item.kind === kind),
-        ),
-    );
+    const kinds = liquids.filter((kind) => !atHand.includes(kind)) as IngredientKind[];
+    this.bottles = kinds.map((kind) => {
+      const shelf = this.supplies.filter((supply) => supply.item.kind === kind);
+      return new Bottle(kind, shelf);
+    });
+    this.choosingPreparation = key === "";
     void this.recompose();
   }
 
@@ -138,11 +123,13 @@ export class Composer {
     });
     if (!this.preparation || plants.length === 0) return null;
     const bottles = this.bottles.flatMap((bottle) => bottle.item ?? []);
+    const liquids = this.preparations.find((one) => one.key === this.preparation)?.liquids ?? [];
+    const kitchen = atHand.filter((kind) => liquids.includes(kind)) as IngredientKind[];
     const jar = this.jar.amount;
     return {
       preparation: this.preparation,
       plants,
-      stock: [{ kind: "water" }, ...bottles],
+      stock: [...kitchen.map((kind) => ({ kind })), ...bottles],
       ...this.moved,
       ...(jar ? { jar_ml: jar } : {}),
     };
