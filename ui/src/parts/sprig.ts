@@ -1,4 +1,4 @@
-/** A plant drawn from its name, for a harvest without a picture: the same name always grows the same plant. */
+/** A plant drawn from its name, for a harvest without a picture: an herb keeps its habit, each specimen its bend. */
 export type Sprig = { stems: string[]; shapes: string[]; dots: { x: number; y: number; r: number }[] };
 
 function dice(seed: string): () => number {
@@ -30,15 +30,16 @@ function stemOf(lean: number, foot: number, top: number) {
   });
 }
 
-export function grow(seed: string, part: string): Sprig {
+export function grow(seed: string, part: string, specimen: string): Sprig {
   const roll = dice(seed);
+  const own = dice(specimen);
   const between = (low: number, high: number) => low + (high - low) * roll();
   const sprig: Sprig = { stems: [], shapes: [], dots: [] };
   const underground = /root|rhizome|bulb/.test(part);
   const fruiting = /berr|fruit|hip|seed|strobile/.test(part);
   const flowering = /flower|top|petal|blossom|spike/.test(part);
   const foot = underground ? 62 : 94;
-  const at = stemOf(between(-9, 9), foot, flowering || fruiting ? 20 : 12);
+  const at = stemOf(own() * 20 - 10, foot, flowering || fruiting ? 20 : 12);
   const steps = [0, 0.25, 0.5, 0.75, 1].map(at);
   sprig.stems.push(`M${steps.map(({ x, y }) => `${f(x)} ${f(y)}`).join("L")}`);
 
@@ -50,7 +51,7 @@ export function grow(seed: string, part: string): Sprig {
     const length = between(20, 25) * (1 - share * 0.62);
     for (const side of [-1, 1]) {
       const { x, y, tilt } = at(opposite ? share : share + (side * 0.25) / pairs);
-      sprig.shapes.push(leaf(x, y, tilt + side * between(0.75, 1.05), length, width));
+      sprig.shapes.push(leaf(x, y, tilt + side * (0.7 + own() * 0.4), length * (0.9 + own() * 0.2), width));
     }
   }
   const tip = at(1);
