@@ -1,5 +1,7 @@
 //! A journal whose last write was torn, or that is read while it is written.
 
+#![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
+
 use std::collections::BTreeSet;
 use std::fs;
 use std::path::Path;

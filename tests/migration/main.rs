@@ -1,5 +1,7 @@
 //! Files of earlier versions open in this one; files of later versions are left alone.
 
+#![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
+
 use std::fs;
 use std::path::{Path, PathBuf};
 

@@ -108,3 +108,60 @@ pub fn fold<'a>(deeds: impl IntoIterator<Item = &'a Deed>) -> BTreeMap<(Noun, St
     }
     rows
 }
+
+#[cfg(test)]
+mod tests {
+    use serde_json::json;
+
+    use super::*;
+    use crate::Bed;
+
+    fn row(acts: &[(Act, Value)]) -> Row {
+        let mut row = Row::default();
+        for (act, fields) in acts {
+            row.apply(*act, fields.as_object().unwrap());
+        }
+        row
+    }
+
+    #[test]
+    fn the_last_writer_of_a_field_has_it_and_null_empties_it() {
+        let row = row(&[
+            (
+                Act::Record,
+                json!({ "name": "Terrace", "wild": false, "area_m2": 4.5 }),
+            ),
+            (Act::Correct, json!({ "name": "Upper terrace" })),
+            (Act::Correct, json!({ "area_m2": null })),
+        ]);
+        let bed = Bed {
+            name: "Upper terrace".into(),
+            wild: false,
+            area_m2: None,
+            note: None,
+        };
+        assert_eq!(row.read::<Bed>().unwrap(), Some(bed));
+    }
+
+    #[test]
+    fn a_struck_row_is_gone_until_it_is_recorded_again() {
+        let bed = json!({ "name": "Terrace", "wild": false });
+        let mut acts = vec![(Act::Record, bed.clone()), (Act::Strike, json!({}))];
+        assert_eq!(row(&acts).read::<Bed>().unwrap(), None);
+        acts.push((Act::Correct, json!({ "wild": true })));
+        assert_eq!(
+            row(&acts).read::<Bed>().unwrap(),
+            None,
+            "a correction does not bring it back"
+        );
+        acts.push((Act::Record, bed));
+        assert!(row(&acts).is_present());
+    }
+
+    #[test]
+    fn corrections_without_their_recording_are_no_row() {
+        let row = row(&[(Act::Correct, json!({ "name": "Terrace", "wild": true }))]);
+        assert!(row.is_orphan());
+        assert_eq!(row.read::<Bed>().unwrap(), None);
+    }
+}

@@ -163,3 +163,18 @@ impl Kept for Harvest {
         herb.into_iter().chain(bed).chain(photos).collect()
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_harvest_goes_from_fresh_over_the_rack_to_dry_and_used_up() {
+        let (none, some) = (Amount::ZERO, Amount::of(0.1));
+        assert_eq!(HarvestState::of(some, 0, none), HarvestState::Fresh);
+        assert_eq!(HarvestState::of(some, 1, none), HarvestState::OnTheRack);
+        assert_eq!(HarvestState::of(none, 2, some), HarvestState::OnTheRack);
+        assert_eq!(HarvestState::of(none, 0, some), HarvestState::Dry);
+        assert_eq!(HarvestState::of(none, 0, none), HarvestState::UsedUp);
+    }
+}
