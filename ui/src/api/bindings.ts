@@ -21,6 +21,21 @@ export type AddHerb = { common: string, latin?: string, parts: Array<string>, no
 export type AddSupply = { name: string, item: StockItem, size_ml: number, price?: number, currency?: string, bought_on?: string, best_before?: string, };
 
 /**
+ * The answer to [`AdviseJar`], best first.
+ */
+export type Advice = { candidates: Array<Candidate>, };
+
+/**
+ * A reason for or against a preparation.
+ */
+export type AdviceReason = { speaks: Direction, text: string, source: string | null, status: Status, };
+
+/**
+ * What can this herb become?
+ */
+export type AdviseJar = { herb: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent?: Moisture, purpose: Purpose, without?: Array<string>, jar_ml?: number, stock?: Array<StockItem>, };
+
+/**
  * The air of a drying room.
  */
 export type Air = { temperature_c: number, relative_humidity_percent: number, };
@@ -54,6 +69,16 @@ export type BinHarvest = { id: string, mass_g: number, reason?: string, };
  * Grams of the harvest that were thrown away.
  */
 export type Binned = { id: string, mass_g: number, reason: string | null, at: string, };
+
+/**
+ * The answer to [`PlanBottles`].
+ */
+export type BottlePlan = { pick_fresh_g: Interval, dry_g: Interval | null, pours: Array<PourLine>, retained_ml: Interval, start_on: string, pick_by: string, buy: Array<ToBuy>, notes: Array<Note>, };
+
+/**
+ * One thing the herb can become.
+ */
+export type Candidate = { preparation: string, name: string, verdict: Verdict, keeping: Keeping, reasons: Array<AdviceReason>, pours: Array<PourLine>, liquid: Liquid, steep_days: Days, best_before_days: Interval | null, };
 
 /**
  * A change to the settings; what is left out stays.
@@ -144,6 +169,11 @@ export type Deeds = { deeds: Array<DeedLine>, };
  * What is this liquid?
  */
 export type DescribeMixture = { pours: Array<Pour>, plants?: Array<WetPlant>, temperature_c?: number, };
+
+/**
+ * For or against.
+ */
+export type Direction = "for" | "against";
 
 /**
  * What is known of the dry matter before anything was weighed: a log-normal.
@@ -275,7 +305,7 @@ export type JarCard = { id: string, code: string, name: string, preparation: str
 /**
  * A jar with its recipe as poured.
  */
-export type JarPage = { pours: Array<PourLine>, plants: Array<JarPlant>, ratio_ml_per_g: number, liquid: Liquid, keeping: Keeping, cautions: Array<Note>, reasons: Array<Note>, steps: Array<Step>, note: string | null, failed_because: string | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, };
+export type JarPage = { pours: Array<PourLine>, plants: Array<JarPlant>, ratio_ml_per_g: number | null, liquid: Liquid, keeping: Keeping, cautions: Array<Note>, reasons: Array<Note>, steps: Array<Step>, note: string | null, failed_because: string | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, };
 
 /**
  * A plant as it went into the jar, with the chain back to its bed.
@@ -458,6 +488,11 @@ export type PhotoTaken = { photo: PhotoCard, duplicate: boolean, used_in: Array<
 export type Place = { lat: number, lon: number, };
 
 /**
+ * What does it take to have these bottles by then?
+ */
+export type PlanBottles = { herb: string, part: string, preparation: string, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, stock?: Array<StockItem>, yearly_use_ml?: number, gifts?: boolean, };
+
+/**
  * A plant that goes into the jar.
  */
 export type Plant = { lot?: Lot, herb: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent?: Interval, };
@@ -501,6 +536,11 @@ export type Preparations = { preparations: Array<PreparationLine>, };
  * What to pour and what the liquid will be.
  */
 export type Proposal = { controls: Controls, pours: Array<PourLine>, poured_ml: number, plants: Array<PlantLine>, liquid: Liquid, reached: boolean, short_of: Array<Shortfall>, would_help: Array<Note>, keeping: Keeping, jar: JarRoom, steep_days: Days, cautions: Array<Note>, reasons: Array<Note>, };
+
+/**
+ * What is it for?
+ */
+export type Purpose = "inside" | "outside" | "food";
 
 /**
  * How much of each, to end there?
@@ -628,6 +668,11 @@ export type Targets = { strength_percent_vol?: number, glycerol_percent_mass?: n
 export type TimeFrom = "typed" | "photo" | "clock";
 
 /**
+ * A liquid that the shelf lacks.
+ */
+export type ToBuy = { kind: IngredientKind, name: string, ml: number, };
+
+/**
  * A tray in a list.
  */
 export type TrayCard = { id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, is_dry: boolean, forgotten: boolean, says: string, };
@@ -728,11 +773,6 @@ export interface Commands {
   "supply.list": { request: ListSupplies; reply: Supplies };
   "supply.add": { request: AddSupply; reply: SupplyWritten };
   "supply.correct": { request: CorrectSupply; reply: SupplyWritten };
-  "deed.undo": { request: UndoDeed; reply: DeedUndone };
-  "deed.list": { request: ListDeeds; reply: Deeds };
-  "setting.show": { request: ShowSettings; reply: Settings };
-  "setting.change": { request: ChangeSettings; reply: SettingsWritten };
-  "journal.about": { request: AboutJournal; reply: JournalAbout };
   "lot.list": { request: ListLots; reply: Lots };
   "preparation.list": { request: ListPreparations; reply: Preparations };
   "jar.compose": { request: Composition; reply: Proposal };
@@ -741,4 +781,11 @@ export interface Commands {
   "jar.show": { request: ShowJar; reply: JarShown };
   "jar.correct": { request: CorrectJar; reply: JarWritten };
   "jar.fail": { request: FailJar; reply: JarWritten };
+  "jar.advise": { request: AdviseJar; reply: Advice };
+  "plan.bottles": { request: PlanBottles; reply: BottlePlan };
+  "deed.undo": { request: UndoDeed; reply: DeedUndone };
+  "deed.list": { request: ListDeeds; reply: Deeds };
+  "setting.show": { request: ShowSettings; reply: Settings };
+  "setting.change": { request: ChangeSettings; reply: SettingsWritten };
+  "journal.about": { request: AboutJournal; reply: JournalAbout };
 }

@@ -37,7 +37,10 @@ impl Command for AboutJournal {
                 photos: counts.photos,
                 demo: reading.setting()?.demo,
                 version: env!("CARGO_PKG_VERSION").to_owned(),
-                cautions: Vec::new(),
+                cautions: formulary::cautions::general()
+                    .into_iter()
+                    .map(Note::from)
+                    .collect(),
             })
         })
     }

@@ -87,23 +87,3 @@ impl TypeVisitor for Module {
         }
     }
 }
-
-/// Commands whose shapes are agreed and whose bodies are being written.
-pub(crate) fn planned(module: &mut Module) {
-    macro_rules! planned {
-        ($($name:literal: $request:ty => $reply:ty;)*) => {
-            $(module.entry::<$request, $reply>($name);)*
-        };
-    }
-    use crate::jar::*;
-    planned! {
-        "lot.list": ListLots => Lots;
-        "preparation.list": ListPreparations => Preparations;
-        "jar.compose": Composition => Proposal;
-        "jar.pour": PourJar => JarWritten;
-        "jar.list": ListJars => Jars;
-        "jar.show": ShowJar => JarShown;
-        "jar.correct": CorrectJar => JarWritten;
-        "jar.fail": FailJar => JarWritten;
-    }
-}

@@ -45,7 +45,6 @@ macro_rules! commands {
         pub fn bindings() -> String {
             let mut module = crate::bindings::Module::default();
             $(module.command::<$command>();)*
-            crate::bindings::planned(&mut module);
             module.text()
         }
     };
@@ -81,6 +80,16 @@ commands![
     crate::supply::ListSupplies,
     crate::supply::AddSupply,
     crate::supply::CorrectSupply,
+    crate::jar::ListLots,
+    crate::jar::ListPreparations,
+    crate::jar::Composition,
+    crate::jar::PourJar,
+    crate::jar::ListJars,
+    crate::jar::ShowJar,
+    crate::jar::CorrectJar,
+    crate::jar::FailJar,
+    crate::jar::AdviseJar,
+    crate::jar::PlanBottles,
     crate::deed::UndoDeed,
     crate::deed::ListDeeds,
     crate::setting::ShowSettings,

@@ -4,6 +4,6 @@ mod estimate;
 mod expected;
 mod wire;
 
-pub(crate) use estimate::{air, noted, sample};
+pub(crate) use estimate::{air, noted};
 pub(crate) use expected::Expected;
 pub use wire::*;

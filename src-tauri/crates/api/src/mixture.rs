@@ -6,6 +6,6 @@ mod reach;
 
 mod wire;
 
-pub(crate) use describe::{noted, plants};
-pub(crate) use label::{as_item, ingredient, stock};
+pub(crate) use describe::noted;
+pub(crate) use label::{as_item, ingredient, label_of, stock};
 pub use wire::*;

@@ -30,7 +30,10 @@ impl Journal {
             (None, folder) => folder.map(Path::to_owned).unwrap_or_default(),
         };
         let app = App::open(&folder, clock).map_err(|failure| failure.message)?;
-        Ok(Self { app: Arc::new(app), _throw_away: throw_away })
+        Ok(Self {
+            app: Arc::new(app),
+            _throw_away: throw_away,
+        })
     }
 }
 

@@ -134,10 +134,7 @@ pub(crate) fn air(air: &crate::wire::Air) -> Result<Air, Failure> {
 }
 
 /// A sample of the lot dried to constant weight.
-pub(crate) fn sample(
-    sample: &wire::OvenSample,
-    step: physics::quantity::Mass,
-) -> Result<OvenSample, Failure> {
+fn sample(sample: &wire::OvenSample, step: physics::quantity::Mass) -> Result<OvenSample, Failure> {
     OvenSample::new(grams(sample.fresh_g), grams(sample.dry_g), step).at("dry_g")
 }
 

@@ -56,17 +56,20 @@ fn facts(known: &Known) -> Vec<Fact> {
 }
 
 fn cautions(known: &Known) -> Vec<Note> {
-    if known.entry.is_none() {
-        return vec![Note {
+    match known.entry {
+        Some(entry) => formulary::cautions::of_herb(entry)
+            .into_iter()
+            .map(Note::from)
+            .collect(),
+        None => vec![Note {
             code: "unknown_herb".to_owned(),
             text:
                 "Nothing was looked up for this herb: check its safety yourself before you use it."
                     .to_owned(),
             source: None,
             status: Status::Own,
-        }];
+        }],
     }
-    Vec::new()
 }
 
 fn look_alikes(known: &Known) -> Vec<LookAlike> {

@@ -179,7 +179,7 @@ pub struct JarPage {
     pub card: JarCard,
     pub pours: Vec<PourLine>,
     pub plants: Vec<JarPlant>,
-    pub ratio_ml_per_g: f64,
+    pub ratio_ml_per_g: Option<f64>,
     pub liquid: Liquid,
     pub keeping: Keeping,
     pub cautions: Vec<Note>,

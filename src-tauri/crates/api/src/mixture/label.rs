@@ -263,3 +263,44 @@ pub(crate) fn as_item(stock: &Stock) -> StockItem {
     };
     item
 }
+
+/// The label that stands for an ingredient.
+pub(crate) fn label_of(ingredient: &Ingredient) -> Stock {
+    use physics::mixture::Kind as Known;
+    use physics::quantity::kg_per_m3_of;
+    match ingredient.kind() {
+        Known::Water => Stock::Water,
+        Known::Sugar => Stock::Sugar,
+        Known::Spirit { strength } => Stock::Spirit {
+            strength_percent_vol: strength.percent(),
+        },
+        Known::Glycerin { purity } => Stock::Glycerin {
+            purity_percent_mass: purity.percent(),
+        },
+        Known::Vinegar { acidity } => Stock::Vinegar {
+            acidity_g_per_100ml: acidity.grams_per_100_ml(),
+        },
+        Known::Wine {
+            strength,
+            sugar,
+            acidity,
+        } => Stock::Wine {
+            strength_percent_vol: strength.percent(),
+            sugar_g_per_l: kg_per_m3_of(sugar),
+            acidity_g_per_100ml: acidity.grams_per_100_ml(),
+        },
+        Known::Syrup { sugar } => Stock::Syrup {
+            sugar_percent_mass: sugar.percent(),
+        },
+        Known::Honey { water } => Stock::Honey {
+            water_percent_mass: water.percent(),
+        },
+        Known::Juice { sugar, acidity } => Stock::Juice {
+            sugar_percent_mass: sugar.percent(),
+            acidity_g_per_100ml: acidity.grams_per_100_ml(),
+        },
+        Known::Oil(oil) => Stock::Oil {
+            oil: oil.key().to_owned(),
+        },
+    }
+}

@@ -93,13 +93,21 @@ impl Run {
         self.row.harvest.surface != Surface::Dry
     }
 
-    /// The moisture of the dried lot, % of its weight, and what that rests on.
-    pub fn dried_moisture(&self) -> (Interval, &'static str) {
-        match (self.estimate.basis, self.estimate.moisture_now_wet_percent) {
-            (drying::Basis::WeighIns, Some(moisture)) => (moisture, "its own weigh-ins"),
-            (drying::Basis::Sample, Some(moisture)) => (moisture, "its oven sample"),
-            _ => (herbs::dried_moisture(), "dried herb, not measured"),
+    /// The moisture of the dried lot as its own weigh-ins or sample tell it, % of its weight, and
+    /// which of them; nothing where only the tables know.
+    pub fn own_moisture(&self) -> Option<(Interval, &'static str)> {
+        let moisture = self.estimate.moisture_now_wet_percent?;
+        match self.estimate.basis {
+            drying::Basis::WeighIns => Some((moisture, "its own weigh-ins")),
+            drying::Basis::Sample => Some((moisture, "its oven sample")),
+            drying::Basis::Table | drying::Basis::OwnBatches => None,
         }
+    }
+
+    /// The moisture of the dried lot, % of its weight.
+    pub fn dried_moisture(&self) -> Interval {
+        self.own_moisture()
+            .map_or_else(herbs::dried_moisture, |(moisture, _)| moisture)
     }
 }
 

@@ -15,7 +15,10 @@ const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; f
 /// A file below `dist`; a path without an ending is the page itself.
 pub fn file(dist: &Path, path: &str) -> ResponseBox {
     let wanted = Path::new(path.trim_start_matches('/'));
-    if !wanted.components().all(|part| matches!(part, Component::Normal(_))) {
+    if !wanted
+        .components()
+        .all(|part| matches!(part, Component::Normal(_)))
+    {
         return plain(404, "There is no such file.");
     }
     let ending = wanted.extension().and_then(|ending| ending.to_str());
@@ -31,7 +34,9 @@ pub fn file(dist: &Path, path: &str) -> ResponseBox {
             .with_header(field("Referrer-Policy", "no-referrer"))
             .with_header(field("Cache-Control", "no-cache"))
             .boxed(),
-        Err(_) if ending == "html" => plain(404, "The page is not built; run `npm run build` in ui."),
+        Err(_) if ending == "html" => {
+            plain(404, "The page is not built; run `npm run build` in ui.")
+        }
         Err(_) => plain(404, "There is no such file."),
     }
 }
@@ -56,7 +61,9 @@ fn media_type(ending: &str) -> &'static str {
 
 /// The value of `name` in a query string, percent-decoded.
 pub fn query_value(query: &str, name: &str) -> Option<String> {
-    let raw = query.split('&').find_map(|pair| pair.strip_prefix(name)?.strip_prefix('='))?;
+    let raw = query
+        .split('&')
+        .find_map(|pair| pair.strip_prefix(name)?.strip_prefix('='))?;
     let mut bytes = Vec::with_capacity(raw.len());
     let mut rest = raw.as_bytes();
     while let [first, tail @ ..] = rest {
@@ -82,7 +89,10 @@ mod tests {
     #[test]
     fn a_file_name_survives_the_query_string() {
         let query = "x=1&name=Melisse%20%C3%BC%2B.jpg";
-        assert_eq!(query_value(query, "name").as_deref(), Some("Melisse ü+.jpg"));
+        assert_eq!(
+            query_value(query, "name").as_deref(),
+            Some("Melisse ü+.jpg")
+        );
         assert_eq!(query_value("name=%zz", "name"), None);
         assert_eq!(query_value("rename=x", "name"), None);
     }

@@ -5,9 +5,7 @@ use physics::{
     quantity::{Mass, celsius, grams_of, millilitres_of},
 };
 
-use super::{
-    Composition, Plant, PlantLine, PourLine, Refusal, forbidden, judge, kind_word, plants, pours,
-};
+use super::{Composition, Plant, PourLine, Refusal, forbidden, judge, kind_word, plants, pours};
 use crate::{
     cautions,
     keep::Keeping,
@@ -24,8 +22,6 @@ pub struct AsPoured {
     pub keeping: Keeping,
     /// What to beware of, the gravest first.
     pub cautions: Vec<Note>,
-    /// What the figures rest on.
-    pub reasons: Vec<Note>,
 }
 
 /// Judges a jar by its recipe as poured.
@@ -91,7 +87,6 @@ pub fn as_poured(
         strength_percent_vol: poured.liquid.strength_percent_vol.high,
     });
     Ok(AsPoured {
-        reasons: plants.iter().map(PlantLine::reason).collect(),
         liquid: poured.liquid,
         keeping,
         cautions,

@@ -1,0 +1,154 @@
+//! `jar.advise`: what a herb can become, best first, each with its reasons.
+
+use formulary::{Speaks, advise, compose, preparations};
+use serde::{Deserialize, Serialize};
+use store::Reading;
+
+use super::compose::shelf;
+use super::proposal::{Days, Keeping, PourLine, Verdict};
+use super::said::state;
+use crate::herb::Known;
+use crate::mixture::{Liquid, Moisture, StockItem};
+use crate::wire::{Interval, PlantState, Status};
+use crate::{App, Command, Failure};
+
+/// What is it for?
+#[derive(Debug, Clone, Copy, Deserialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum Purpose {
+    Inside,
+    Outside,
+    Food,
+}
+
+/// What can this herb become?
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct AdviseJar {
+    pub herb: String,
+    pub part: String,
+    pub state: PlantState,
+    pub mass_g: f64,
+    pub moisture_wet_percent: Option<Moisture>,
+    pub purpose: Purpose,
+    pub without: Option<Vec<String>>,
+    pub jar_ml: Option<f64>,
+    pub stock: Option<Vec<StockItem>>,
+}
+
+/// For or against.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum Direction {
+    For,
+    Against,
+}
+
+/// A reason for or against a preparation.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct AdviceReason {
+    pub speaks: Direction,
+    pub text: String,
+    pub source: Option<String>,
+    pub status: Status,
+}
+
+/// One thing the herb can become.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Candidate {
+    pub preparation: String,
+    pub name: String,
+    pub verdict: Verdict,
+    pub keeping: Keeping,
+    pub reasons: Vec<AdviceReason>,
+    pub pours: Vec<PourLine>,
+    pub liquid: Liquid,
+    pub steep_days: Days,
+    pub best_before_days: Option<Interval>,
+}
+
+/// The answer to [`AdviseJar`], best first.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Advice {
+    pub candidates: Vec<Candidate>,
+}
+
+impl Command for AdviseJar {
+    const NAME: &'static str = "jar.advise";
+    type Reply = Advice;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let moisture = self.moisture_wet_percent.map(|moisture| match moisture {
+            Moisture::Number(value) => physics::Interval::exact(value),
+            Moisture::Interval(Interval { low, value, high }) => {
+                physics::Interval { low, value, high }
+            }
+        });
+        let request = app.read(|reading| {
+            Ok(advise::Request {
+                plant: compose::Plant {
+                    herb: herb_name(reading, &self.herb),
+                    part: self.part,
+                    state: state(self.state),
+                    mass_g: self.mass_g,
+                    moisture_wet_percent: moisture,
+                },
+                purpose: match self.purpose {
+                    Purpose::Inside => preparations::Purpose::Inside,
+                    Purpose::Outside => preparations::Purpose::Outside,
+                    Purpose::Food => preparations::Purpose::Food,
+                },
+                without: self.without.unwrap_or_default(),
+                jar_ml: self.jar_ml,
+                stock: self.stock.map(|stock| shelf(reading, &stock)).transpose()?,
+            })
+        })?;
+        let candidates = advise::advise(&request).map_err(|refusal| {
+            let failure = Failure::from(refusal);
+            // The formulary speaks of the plants of a jar; this request is one plant.
+            let field = failure.field.clone().unwrap_or_default();
+            match field.strip_prefix("plants[0].") {
+                Some(field) => failure.renamed(field),
+                None => failure,
+            }
+        })?;
+        Ok(Advice {
+            candidates: candidates.into_iter().map(candidate).collect(),
+        })
+    }
+}
+
+/// A herb by any name; one that nobody looked up is asked about as it was typed.
+pub(super) fn herb_name(reading: &Reading<'_>, text: &str) -> String {
+    Known::asked(reading, text)
+        .map_or_else(|_| text.to_owned(), |known| known.table_name().to_owned())
+}
+
+fn candidate(candidate: advise::Candidate) -> Candidate {
+    let reason = |reason: formulary::Reason| AdviceReason {
+        speaks: match reason.speaks {
+            Speaks::For => Direction::For,
+            Speaks::Against => Direction::Against,
+        },
+        text: reason.text,
+        source: reason.source,
+        status: reason.status.into(),
+    };
+    Candidate {
+        preparation: candidate.preparation,
+        name: candidate.name,
+        verdict: candidate.verdict.into(),
+        keeping: candidate.keeping.into(),
+        reasons: candidate.reasons.into_iter().map(reason).collect(),
+        pours: candidate.pours.iter().map(PourLine::from).collect(),
+        liquid: Liquid::from(&candidate.liquid),
+        steep_days: candidate.steep_days.into(),
+        best_before_days: candidate.best_before_days.map(Interval::from),
+    }
+}

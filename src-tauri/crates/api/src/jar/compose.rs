@@ -1,0 +1,212 @@
+//! `jar.compose`: what to pour, live while the maker moves the figures.
+
+use formulary::compose;
+use store::Reading;
+
+use super::proposal::{Composition, PlantLine, PourLine, Proposal};
+use super::said::{remarked, state, state_of};
+use crate::drying::{Basis, Expected};
+use crate::failure::At;
+use crate::harvest::own_fractions;
+use crate::herb::Known;
+use crate::mixture::{self, Liquid, Shortfall, StockItem};
+use crate::tray::Run;
+use crate::wire::{Interval, Lot, Note};
+use crate::{App, Command, Failure, asked};
+
+impl Command for Composition {
+    const NAME: &'static str = "jar.compose";
+    type Reply = Proposal;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        app.read(|reading| Ok(Composed::of(reading, &self)?.proposal()))
+    }
+}
+
+/// A composition as the journal and the formulary understand it.
+pub(super) struct Composed {
+    pub known: Vec<Known>,
+    pub lots: Vec<Option<journal::Lot>>,
+    pub proposal: compose::Proposal,
+    /// Why each plant brings that much water, where the journal knows better than the tables.
+    own_bases: Vec<Option<String>>,
+}
+
+impl Composed {
+    /// Looks up the lots and the supplies and proposes what to pour.
+    pub fn of(reading: &Reading<'_>, asked: &Composition) -> Result<Self, Failure> {
+        let (mut known, mut lots, mut plants, mut own_bases) =
+            (Vec::new(), Vec::new(), Vec::new(), Vec::new());
+        for (at, plant) in asked.plants.iter().enumerate() {
+            let here = |why: Failure| why.within(&format!("plants[{at}]"));
+            let herb = Known::asked(reading, &plant.herb).map_err(here)?;
+            let lot = plant
+                .lot
+                .as_ref()
+                .map(|lot| found(reading, lot, &herb))
+                .transpose();
+            let lot = lot.map_err(here)?;
+            if let Some(lot) = lot
+                && lot.state() != plant.state.into()
+            {
+                let message = "Plant from a harvest is fresh and plant from a tray is dried.";
+                return Err(here(Failure::invalid("state", message)));
+            }
+            let own = match plant.moisture_wet_percent {
+                Some(moisture) => Some((moisture, None)),
+                None => own_moisture(reading, &herb, &plant.part, lot).map_err(here)?,
+            };
+            plants.push(compose::Plant {
+                herb: herb.table_name().to_owned(),
+                part: plant.part.clone(),
+                state: state(plant.state),
+                mass_g: plant.mass_g,
+                moisture_wet_percent: own.as_ref().map(|(moisture, _)| physics::Interval {
+                    low: moisture.low,
+                    value: moisture.value,
+                    high: moisture.high,
+                }),
+            });
+            own_bases.push(own.and_then(|(_, basis)| basis));
+            known.push(herb);
+            lots.push(lot);
+        }
+        let proposal = compose::compose(&compose::Composition {
+            preparation: asked.preparation.clone(),
+            plants,
+            stock: shelf(reading, &asked.stock)?,
+            ratio_ml_per_g: asked.ratio_ml_per_g,
+            jar_ml: asked.jar_ml,
+            strength_percent_vol: asked.strength_percent_vol,
+            glycerin_percent_vol: asked.glycerin_percent_vol,
+            fortify_percent_vol: asked.fortify_percent_vol,
+            temperature_c: asked.temperature_c.unwrap_or(20.0),
+        })?;
+        Ok(Self {
+            known,
+            lots,
+            proposal,
+            own_bases,
+        })
+    }
+
+    fn proposal(self) -> Proposal {
+        let Self {
+            known,
+            lots,
+            proposal,
+            own_bases,
+        } = self;
+        let plants = proposal.plants.iter().zip(&known).zip(&lots).zip(own_bases);
+        let plants = plants.map(|(((line, known), lot), basis)| PlantLine {
+            lot: lot.map(Lot::from),
+            herb: known.key.to_string(),
+            common: known.common.clone(),
+            part: line.part.clone(),
+            state: state_of(line),
+            mass_g: line.mass_g,
+            moisture_wet_percent: line.moisture_wet_percent.into(),
+            basis: basis.unwrap_or_else(|| line.basis.clone()),
+        });
+        let mut reasons: Vec<Note> = proposal.reasons.into_iter().map(Note::from).collect();
+        reasons.extend(remarked(&proposal.liquid));
+        Proposal {
+            plants: plants.collect(),
+            controls: proposal.controls.into(),
+            pours: proposal.pours.iter().map(PourLine::from).collect(),
+            poured_ml: proposal.poured_ml,
+            liquid: Liquid::from(&proposal.liquid),
+            reached: proposal.reached,
+            short_of: proposal.short_of.into_iter().map(Shortfall::from).collect(),
+            would_help: proposal.would_help.into_iter().map(Note::from).collect(),
+            keeping: proposal.keeping.into(),
+            jar: proposal.jar.into(),
+            steep_days: proposal.steep_days.into(),
+            cautions: proposal.cautions.into_iter().map(Note::from).collect(),
+            reasons,
+        }
+    }
+}
+
+fn found(reading: &Reading<'_>, lot: &Lot, herb: &Known) -> Result<journal::Lot, Failure> {
+    let id = match lot.kind {
+        crate::wire::LotKind::Harvest => journal::Lot::Harvest(asked::id("lot.id", &lot.id)?),
+        crate::wire::LotKind::Tray => journal::Lot::Tray(asked::id("lot.id", &lot.id)?),
+    };
+    let row = reading
+        .lot(id)
+        .map_err(|why| Failure::from(why).renamed("lot.id"))?;
+    if row.harvest.herb != herb.key {
+        let message = format!("This lot is not of {}; choose one that is.", herb.common);
+        return Err(Failure::invalid("lot", message));
+    }
+    Ok(id)
+}
+
+/// What the maker's own batches or the lot's own weigh-ins say of its water; nothing where only the
+/// tables know.
+fn own_moisture(
+    reading: &Reading<'_>,
+    herb: &Known,
+    part: &str,
+    lot: Option<journal::Lot>,
+) -> Result<Option<(Interval, Option<String>)>, Failure> {
+    match lot {
+        Some(journal::Lot::Tray(id)) => {
+            let run = Run::read(reading, &id)?;
+            Ok(run
+                .own_moisture()
+                .map(|(moisture, why)| (moisture.into(), Some(why.to_owned()))))
+        }
+        Some(journal::Lot::Harvest(_)) => {
+            let own = own_fractions(reading, &herb.key, part, None)?;
+            let expected = Expected::of(herb.table_name(), part, &own).at("part")?;
+            let own = (expected.basis == Basis::OwnBatches).then(|| {
+                (
+                    expected.prior.fresh_water_wet_percent().into(),
+                    Some(expected.reason),
+                )
+            });
+            Ok(own)
+        }
+        None => Ok(None),
+    }
+}
+
+/// The liquids at hand; one that names a supply is what the supply's label says.
+pub(super) fn shelf(
+    reading: &Reading<'_>,
+    stock: &[StockItem],
+) -> Result<Vec<compose::Stock>, Failure> {
+    let on_shelf = |item: &StockItem| {
+        let mut available_ml = item.available_ml;
+        let label = match &item.supply {
+            None => mixture::stock(item)?,
+            Some(text) => {
+                let id = asked::id("supply", text)?;
+                let supply = reading
+                    .get::<journal::Supply>(&id)
+                    .map_err(|why| Failure::from(why).renamed("supply"))?;
+                if mixture::as_item(&supply.item).kind != item.kind {
+                    let message = format!("{} on the shelf is of another kind.", supply.name);
+                    return Err(Failure::invalid("kind", message));
+                }
+                let left = reading.left(journal::Source::Supply(id))?.get();
+                available_ml = Some(available_ml.map_or(left, |asked| asked.min(left)));
+                supply.item
+            }
+        };
+        Ok(compose::Stock {
+            ingredient: mixture::ingredient(&label)?,
+            available_ml,
+            exactly_ml: item.exactly_ml,
+            supply: item.supply.clone(),
+        })
+    };
+    let indexed = stock.iter().enumerate();
+    indexed
+        .map(|(at, item)| {
+            on_shelf(item).map_err(|why: Failure| why.within(&format!("stock[{at}]")))
+        })
+        .collect()
+}

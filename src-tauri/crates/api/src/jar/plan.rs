@@ -1,0 +1,111 @@
+//! `plan.bottles`: backwards from the bottles to what to pick, pour and buy, and when.
+
+use formulary::plan;
+use serde::{Deserialize, Serialize};
+
+use super::advise::herb_name;
+use super::compose::shelf;
+use super::proposal::PourLine;
+use super::said::{kind_of, state};
+use crate::mixture::{self, IngredientKind, StockItem};
+use crate::wire::{Interval, Note, PlantState};
+use crate::{App, Command, Failure, asked};
+
+/// What does it take to have these bottles by then?
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct PlanBottles {
+    pub herb: String,
+    pub part: String,
+    pub preparation: String,
+    pub state: PlantState,
+    pub bottles: u32,
+    pub bottle_ml: f64,
+    pub ready_on: String,
+    pub stock: Option<Vec<StockItem>>,
+    pub yearly_use_ml: Option<f64>,
+    pub gifts: Option<bool>,
+}
+
+/// A liquid that the shelf lacks.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ToBuy {
+    pub kind: IngredientKind,
+    pub name: String,
+    pub ml: f64,
+}
+
+/// The answer to [`PlanBottles`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct BottlePlan {
+    pub pick_fresh_g: Interval,
+    pub dry_g: Option<Interval>,
+    pub pours: Vec<PourLine>,
+    pub retained_ml: Interval,
+    pub start_on: String,
+    pub pick_by: String,
+    pub buy: Vec<ToBuy>,
+    pub notes: Vec<Note>,
+}
+
+impl Command for PlanBottles {
+    const NAME: &'static str = "plan.bottles";
+    type Reply = BottlePlan;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let ready_on = asked::date("ready_on", &self.ready_on)?;
+        let wish = app.read(|reading| {
+            let stock = match &self.stock {
+                Some(stock) => shelf(reading, stock)?,
+                // Whatever stands on the shelf need not be bought.
+                None => {
+                    let supplies = reading.supplies()?;
+                    let items: Vec<StockItem> = supplies
+                        .iter()
+                        .map(|row| StockItem {
+                            supply: Some(row.id.to_string()),
+                            ..mixture::as_item(&row.supply.item)
+                        })
+                        .collect();
+                    shelf(reading, &items)?
+                }
+            };
+            Ok(plan::Wish {
+                herb: herb_name(reading, &self.herb),
+                part: self.part,
+                preparation: self.preparation,
+                state: state(self.state),
+                bottles: self.bottles,
+                bottle_ml: self.bottle_ml,
+                ready_on,
+                own_retention_ml_per_g: None,
+                stock,
+                yearly_use_ml: self.yearly_use_ml,
+                gifts: self.gifts.unwrap_or(false),
+            })
+        })?;
+        let plan = plan::plan(&wish)?;
+        let pours: Vec<PourLine> = plan.pours.iter().map(PourLine::from).collect();
+        let buy = plan.buy.iter().filter_map(|buy| {
+            let line = plan.pours.iter().find(|line| line.kind == buy.kind)?;
+            Some(ToBuy {
+                kind: kind_of(&line.ingredient),
+                name: buy.name.clone(),
+                ml: buy.ml,
+            })
+        });
+        Ok(BottlePlan {
+            pick_fresh_g: plan.pick_fresh_g.into(),
+            dry_g: plan.dry_g.map(Interval::from),
+            buy: buy.collect(),
+            pours,
+            retained_ml: plan.retained_ml.into(),
+            start_on: plan.start_on.to_string(),
+            pick_by: plan.pick_by.to_string(),
+            notes: plan.notes.into_iter().map(Note::from).collect(),
+        })
+    }
+}
