@@ -4,6 +4,7 @@
 //! answer by what the table says. Child rules are checked as history; nothing of them ships.
 
 mod formulas;
+mod water;
 mod worked_examples;
 
 use formulary::{

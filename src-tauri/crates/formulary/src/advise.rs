@@ -182,7 +182,7 @@ fn candidate(
         let wanted = preparation.wants.iter().find(|class| leads(&plant, class));
         // As a medicine the plain tincture of the same strength comes first.
         score += match (wanted, request.purpose) {
-            (Some(_), Purpose::Food) => 0.5,
+            (Some(_), Purpose::Food) => 0.0,
             (Some(_), _) => -0.2,
             (None, _) => -1.0,
         };
@@ -353,7 +353,10 @@ fn fit(preparation: &Preparation, plant: &PlantLine, draft: &Draft) -> (f64, Vec
     } else {
         Speaks::Against
     };
-    let text = format!("{liquid} takes up {} what this herb holds.", grade.word());
+    let text = format!(
+        "{liquid} takes up {} of what this herb holds.",
+        grade.how_much()
+    );
     (grade.score(), vec![Reason::new(speaks, text, "", status)])
 }
 
@@ -400,8 +403,8 @@ fn fit_of_spirit(herb: &Herb, strength: Interval) -> (f64, Vec<Reason>) {
             Speaks::Against
         };
         let text = format!(
-            "At {at} it takes up {} {}.",
-            grade.word(),
+            "At {at} it takes up {} of its {}.",
+            grade.how_much(),
             first.name.to_lowercase()
         );
         reasons.push(Reason::new(speaks, text, "", Status::Practice));

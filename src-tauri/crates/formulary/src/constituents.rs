@@ -30,14 +30,14 @@ pub enum Grade {
 }
 
 impl Grade {
-    /// The word for it.
-    pub fn word(self) -> &'static str {
+    /// How much of something it takes up, in words.
+    pub fn how_much(self) -> &'static str {
         match self {
-            Self::No => "not at all",
-            Self::Poor => "poorly",
-            Self::Fair => "fairly",
-            Self::Good => "well",
-            Self::VeryGood => "very well",
+            Self::No => "nothing",
+            Self::Poor => "little",
+            Self::Fair => "some",
+            Self::Good => "much",
+            Self::VeryGood => "most",
         }
     }
 

@@ -61,9 +61,7 @@ pub(super) fn would_help(
             now,
             "dry-it-crisp",
             &crisp,
-            &|_| {
-                "Dry the herb until it is crisp, and weigh it: 10 % water or less keeps.".to_owned()
-            },
+            &|_| "Dry the herb until it is crisp, and weigh it: at 10 % water it keeps.".to_owned(),
         );
     }
     let ratio = now.controls.ratio_ml_per_g.value;

@@ -4,6 +4,7 @@ use physics::{
     MassFraction, Strength,
     mixture::{self, Acidity, Ingredient, Kind, Liquid, Oil, Pour, describe},
     quantity::{celsius, grams_of, kg_per_m3, kg_per_m3_of, millilitres, millilitres_of},
+    solve::{StockItem, Targets, reach},
 };
 
 use super::{
@@ -12,7 +13,7 @@ use super::{
 use crate::{
     keep::Keeping,
     note::Note,
-    preparations::{Aim, By, Measure, Part, Preparation, Verdict},
+    preparations::{Aim, By, Measure, Part, Preparation, Verdict, sentence},
     words,
 };
 
@@ -30,6 +31,7 @@ pub(super) struct Poured {
 struct Chosen {
     ingredient: Ingredient,
     available_ml: Option<f64>,
+    exactly_ml: Option<f64>,
     supply: Option<String>,
     assumed: bool,
 }
@@ -149,6 +151,7 @@ impl Jar<'_> {
             || Chosen {
                 ingredient: Ingredient::water(),
                 available_ml: None,
+                exactly_ml: None,
                 supply: None,
                 assumed: false,
             },
@@ -164,6 +167,9 @@ impl Jar<'_> {
         short_of: &mut Vec<Shortfall>,
     ) -> Result<Volumes, Refusal> {
         let spirits = self.spirits()?;
+        if let Some(volumes) = self.with_what_there_is(size, wanted, &spirits)? {
+            return Ok(volumes);
+        }
         let split = |spirit: &Chosen, poured: f64, share: f64| -> Volumes {
             vec![
                 (spirit.clone(), share * poured),
@@ -218,6 +224,56 @@ impl Jar<'_> {
             self.strength(&filled(&strongest, share)) - wanted
         });
         Ok(filled(&strongest, share))
+    }
+
+    /// The amounts where the shelf sets limits: several spirits, little of one, or a fixed amount. None
+    /// where it sets none, or where they cannot be met.
+    fn with_what_there_is(
+        &self,
+        size: f64,
+        wanted: Option<f64>,
+        spirits: &[Chosen],
+    ) -> Result<Option<Volumes>, Refusal> {
+        let limited = self
+            .at_hand("spirit")
+            .chain(self.at_hand("water"))
+            .any(|stock| stock.exactly_ml.is_some() || stock.available_ml.is_some());
+        let Some(wanted) = wanted.filter(|_| limited || spirits.len() > 1) else {
+            return Ok(None);
+        };
+        let refused =
+            |error: &dyn std::fmt::Display| Refusal::new("stock", sentence(&error.to_string()));
+        let mut chosen: Vec<Chosen> = spirits.to_vec();
+        chosen.push(self.water());
+        let items = chosen
+            .iter()
+            .map(|chosen| {
+                let mut item = StockItem::new(chosen.ingredient);
+                if let Some(ml) = chosen.available_ml {
+                    item = item.at_most(millilitres(ml))?;
+                }
+                if let Some(ml) = chosen.exactly_ml {
+                    item = item.exactly(millilitres(ml))?;
+                }
+                Ok(item)
+            })
+            .collect::<Result<Vec<_>, physics::OutOfRange>>()
+            .map_err(|error| refused(&error))?;
+        let size = Some(millilitres(size));
+        let made_up = self.preparation.measure == Measure::MadeUpTo;
+        let targets = Targets {
+            strength: Some(Strength::from_percent(wanted).map_err(|error| refused(&error))?),
+            volume: size.filter(|_| made_up),
+            poured: size.filter(|_| !made_up),
+            ..Targets::default()
+        };
+        let reached = reach(&items, &self.exact, &targets).map_err(|error| refused(&error))?;
+        Ok(reached.reached.then(|| {
+            let amounts = reached.amounts.iter();
+            amounts
+                .map(|amount| (chosen[amount.index].clone(), millilitres_of(amount.volume)))
+                .collect()
+        }))
     }
 
     /// Glycerin by its share of what is poured, spirit for keeping, water for the rest.
@@ -382,22 +438,19 @@ fn described(
         .iter()
         .map(|(chosen, ml)| Pour::measured(chosen.ingredient, millilitres(*ml)))
         .collect::<Result<Vec<_>, _>>()
-        .map_err(|error| {
-            Refusal::new("stock", crate::preparations::sentence(&error.to_string()))
-        })?;
+        .map_err(|error| Refusal::new("stock", sentence(&error.to_string())))?;
     describe(&pours, plants, celsius(celsius_)).map_err(|error| {
         let field = match error {
             mixture::Unmixable::TooColdOrHot { .. } => "temperature_c",
             _ => "stock",
         };
-        Refusal::new(field, crate::preparations::sentence(&error.to_string()))
+        Refusal::new(field, sentence(&error.to_string()))
     })
 }
 
 fn line(chosen: Chosen, ml: f64) -> Result<PourLine, Refusal> {
-    let pour = Pour::measured(chosen.ingredient, millilitres(ml)).map_err(|error| {
-        Refusal::new("stock", crate::preparations::sentence(&error.to_string()))
-    })?;
+    let pour = Pour::measured(chosen.ingredient, millilitres(ml))
+        .map_err(|error| Refusal::new("stock", sentence(&error.to_string())))?;
     Ok(PourLine {
         kind: kind_word(&chosen.ingredient),
         name: name(&chosen.ingredient),
@@ -412,6 +465,7 @@ fn chosen(stock: &Stock) -> Chosen {
     Chosen {
         ingredient: stock.ingredient,
         available_ml: stock.available_ml,
+        exactly_ml: stock.exactly_ml,
         supply: stock.supply.clone(),
         assumed: false,
     }
@@ -419,12 +473,8 @@ fn chosen(stock: &Stock) -> Chosen {
 
 /// What is usually bought for a part.
 fn usual(part: &Part) -> Result<Chosen, Refusal> {
-    let refused = |error: physics::OutOfRange| {
-        Refusal::new(
-            "preparation",
-            crate::preparations::sentence(&error.to_string()),
-        )
-    };
+    let refused =
+        |error: physics::OutOfRange| Refusal::new("preparation", sentence(&error.to_string()));
     let percent = |value: Option<f64>, usual: f64| value.unwrap_or(usual);
     let share = |value: f64| MassFraction::from_percent(value).map_err(refused);
     let strength = |value: f64| Strength::from_percent(value).map_err(refused);
@@ -470,6 +520,7 @@ fn usual(part: &Part) -> Result<Chosen, Refusal> {
     Ok(Chosen {
         ingredient,
         available_ml: None,
+        exactly_ml: None,
         supply: None,
         assumed: part.kind != "water",
     })

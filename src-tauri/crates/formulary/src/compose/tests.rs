@@ -232,7 +232,7 @@ fn damp_herb_spoils_an_oil() {
     };
     assert_eq!(at(Interval::exact(9.0)).keeping.verdict, Verdict::Keeps);
     assert_eq!(
-        at(Interval::spanning(9.0, 8.0, 12.0)).keeping.verdict,
+        at(Interval::spanning(10.0, 8.0, 13.0)).keeping.verdict,
         Verdict::KeepsCold
     );
     assert_eq!(at(Interval::exact(30.0)).keeping.verdict, Verdict::UseNow);
@@ -496,4 +496,59 @@ fn a_made_up_preparation_needs_data_only() {
     let dates = keep::dates(moon, jar.keeping.verdict, poured, None);
     assert_eq!(dates.strain_to, "2026-03-05".parse().unwrap());
     assert_eq!(dates.stop_using, Some("2026-04-04".parse().unwrap()));
+}
+
+#[test]
+fn what_is_on_the_shelf_is_used_up_to_what_there_is() {
+    let mut wish = Composition::of("tincture", mint(80.0));
+    wish.strength_percent_vol = Some(45.0);
+    let limited = |percent, available| Stock {
+        available_ml: Some(available),
+        ..spirit(percent)
+    };
+    wish.stock = vec![limited(95.0, 100.0), limited(60.0, 500.0)];
+    let jar = compose(&wish).unwrap();
+    assert!(jar.reached, "{:?}", jar.short_of);
+    assert!((jar.liquid.strength_percent_vol.value - 45.0).abs() < 0.05);
+    assert!((jar.poured_ml - 200.0).abs() < 0.01);
+    let strong = jar
+        .pours
+        .iter()
+        .find(|pour| pour.name.contains("95"))
+        .unwrap();
+    assert!(strong.ml > 1.0 && strong.ml <= 100.0 + 1e-6, "{strong:?}");
+    wish.stock = vec![limited(95.0, 20.0)];
+    let short = compose(&wish).unwrap();
+    assert!(
+        !short.reached && short.short_of[0].got == 20.0,
+        "{:?}",
+        short.short_of
+    );
+}
+
+#[test]
+fn a_damper_herb_never_keeps_better() {
+    for preparation in preparations::all()
+        .iter()
+        .filter(|one| one.takes(PlantState::Fresh))
+    {
+        for strength in [25.0, 40.0, 60.0, 95.0] {
+            let mut last = Verdict::Keeps;
+            for moisture in 50..=97 {
+                let herb = Plant {
+                    moisture_wet_percent: Some(Interval::exact(f64::from(moisture))),
+                    ..plant("oregano", "flowering tops", PlantState::Fresh, 100.0)
+                };
+                let mut wish = Composition::of(&preparation.key, herb);
+                wish.stock.push(spirit(strength));
+                let verdict = compose(&wish).unwrap().keeping.verdict;
+                assert!(
+                    verdict >= last,
+                    "{} with {strength} % at {moisture} %",
+                    preparation.key
+                );
+                last = verdict;
+            }
+        }
+    }
 }

@@ -17,6 +17,8 @@ pub enum PartClass {
     Fruit,
     /// Seeds.
     Seed,
+    /// Caps of mushrooms.
+    Mushroom,
     /// Anything else.
     Other,
 }
@@ -30,7 +32,7 @@ impl PartClass {
             Self::Herb => "herb",
             Self::Root => "root",
             Self::Bark => "bark",
-            Self::Fruit | Self::Seed | Self::Other => "any",
+            Self::Fruit | Self::Seed | Self::Mushroom | Self::Other => "any",
         }
     }
 
@@ -40,9 +42,14 @@ impl PartClass {
     }
 }
 
-/// The class of a part by its name, singular or plural, in any case.
+/// The class of a part by its name, singular or plural, in any case; of "leaf/herb" the first counts.
 pub fn class_of(part: &str) -> PartClass {
-    let part = part.trim().to_lowercase();
+    let part = part
+        .split(['/', ','])
+        .next()
+        .unwrap_or_default()
+        .trim()
+        .to_lowercase();
     let has = |words: &[&str]| words.iter().any(|word| part.contains(word));
     if has(&["leaf and flower", "leaf with flower"]) {
         PartClass::Herb
@@ -64,6 +71,8 @@ pub fn class_of(part: &str) -> PartClass {
         PartClass::Fruit
     } else if has(&["seed"]) {
         PartClass::Seed
+    } else if part == "cap" || part == "caps" || has(&["mushroom"]) {
+        PartClass::Mushroom
     } else if has(&["stem"]) {
         PartClass::Herb
     } else {
@@ -84,7 +93,9 @@ mod tests {
             ("leaf and flower", PartClass::Herb),
             ("rhizome", PartClass::Root),
             ("hip", PartClass::Fruit),
-            ("cap", PartClass::Other),
+            ("cap", PartClass::Mushroom),
+            ("leaf/herb", PartClass::Leaf),
+            ("twig", PartClass::Other),
         ] {
             assert_eq!(class_of(part), class, "{part}");
         }

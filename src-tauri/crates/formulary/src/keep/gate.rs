@@ -27,14 +27,14 @@ enum Sense {
 #[derive(Debug, Deserialize)]
 pub(super) struct Row {
     key: String,
-    pub(super) gate: String,
+    gate: String,
     quantity: String,
-    pub(super) unit: String,
+    unit: String,
     sense: Sense,
     pub(super) keeps: f64,
     keeps_cold: f64,
     otherwise: Verdict,
-    pub(super) text: String,
+    text: String,
     source: String,
     status: Status,
 }
@@ -70,6 +70,20 @@ impl Row {
                 }
             }
         }
+    }
+
+    /// Whether it looks at what was bought rather than at what comes of it; such a gate is worth naming only when it fails.
+    pub(super) fn is_of_the_shop(&self) -> bool {
+        self.quantity == "vinegar_acidity_g_per_100ml"
+    }
+
+    /// The reason it gives for its verdict.
+    pub(super) fn reason(&self, predicted: Interval) -> String {
+        if self.sense == Sense::Always {
+            return self.text.clone();
+        }
+        let figure = crate::words::interval(predicted, &self.unit);
+        format!("{} {figure}; {}", self.gate, self.text)
     }
 
     fn bad_end(&self, predicted: Interval) -> f64 {

@@ -11,7 +11,6 @@ pub use dates::{Conditions, Dates, best_before_days, dates, modifiers, oil_month
 use crate::{
     note::Status,
     preparations::{PlantState, Preparation, Verdict},
-    words,
 };
 
 /// What is judged.
@@ -101,13 +100,19 @@ pub fn judge(preparation: &Preparation, prospect: &Prospect<'_>) -> Keeping {
     };
     let verdict = cap.map_or(by_gates, |cap| cap.max(by_gates));
 
+    let capped = verdict > by_gates;
     let share = |(row, predicted, _): &(&gate::Row, Interval, Verdict)| {
-        row.margin(*predicted) / row.keeps.abs().max(1e-9)
+        let margin = row.margin(*predicted);
+        if row.is_of_the_shop() && margin >= 0.0 {
+            f64::INFINITY
+        } else {
+            margin / row.keeps.abs()
+        }
     };
     let decider = judged
         .iter()
         .enumerate()
-        .filter(|(_, (_, _, gate))| *gate == by_gates)
+        .filter(|(_, (_, _, gate))| *gate == by_gates && !capped)
         .min_by(|(_, a), (_, b)| share(a).total_cmp(&share(b)))
         .map(|(at, _)| at);
     let gates: Vec<Gate> = judged
@@ -115,22 +120,12 @@ pub fn judge(preparation: &Preparation, prospect: &Prospect<'_>) -> Keeping {
         .enumerate()
         .map(|(at, (row, predicted, _))| row.gate(*predicted, Some(at) == decider))
         .collect();
-    let reason = decider.map(|at| {
-        let (row, predicted, _) = &judged[at];
-        format!(
-            "{} {}; {}",
-            row.gate,
-            words::interval(*predicted, &row.unit),
-            row.text
-        )
-    });
-    let text = match (reason, cap) {
-        (_, Some(cap)) if cap > by_gates => {
-            format!("{}: its kind is kept in the refrigerator.", head(verdict))
-        }
-        (Some(reason), _) => format!("{}: {reason}.", head(verdict)),
-        (None, _) => format!("{}: nothing is known that would keep it.", head(verdict)),
+    let reason = match decider {
+        _ if capped => "its kind is kept in the refrigerator".to_owned(),
+        Some(at) => judged[at].0.reason(judged[at].1),
+        None => "nothing is known that would keep it".to_owned(),
     };
+    let text = format!("{}: {reason}.", head(verdict));
     Keeping {
         verdict,
         text,
