@@ -40,7 +40,7 @@ export function grow(seed: string, part: string, specimen: string): Sprig {
   const flowering = /flower|top|petal|blossom|spike/.test(part);
   const foot = underground ? 62 : 94;
   const at = stemOf(own() * 20 - 10, foot, flowering || fruiting ? 20 : 12);
-  const steps = [0, 0.25, 0.5, 0.75, 1].map(at);
+  const steps = Array.from({ length: 13 }, (_, i) => at(i / 12));
   sprig.stems.push(`M${steps.map(({ x, y }) => `${f(x)} ${f(y)}`).join("L")}`);
 
   const pairs = Math.round(between(4, 7));
