@@ -249,3 +249,50 @@ fn the_preview_is_a_plain_jpeg_without_the_place() {
         .unwrap();
     assert_eq!(reader.format(), Some(image::ImageFormat::Jpeg));
 }
+
+#[test]
+fn a_photo_large_enough_for_the_quick_way_has_its_colours_and_corners_in_place() {
+    let mut drawn = RgbImage::from_pixel(960, 640, Rgb([120; 3]));
+    for (left, top, colour) in [
+        (0, 0, RED),
+        (640, 0, GREEN),
+        (0, 320, BLUE),
+        (640, 320, WHITE),
+    ] {
+        image::imageops::replace(
+            &mut drawn,
+            &RgbImage::from_pixel(320, 320, Rgb(colour)),
+            left,
+            top,
+        );
+    }
+    // 3840 pixels across: an eighth is just 480.
+    let large = image::imageops::resize(&drawn, 3840, 2560, image::imageops::FilterType::Nearest);
+    for gray in [false, true] {
+        let large = image::DynamicImage::from(large.clone());
+        let large = if gray { large.to_luma8().into() } else { large };
+        let mut bytes = std::io::Cursor::new(Vec::new());
+        large
+            .write_to(&mut bytes, image::ImageFormat::Jpeg)
+            .unwrap();
+        let (_folder, album) = album();
+        let photo = take_in(&album, bytes.get_ref());
+        assert_eq!(photo.preview, Preview::Whole);
+        let picture = shown(&album, &photo);
+        assert_eq!(picture.dimensions(), (480, 320));
+        if gray {
+            let expected =
+                image::DynamicImage::from(RgbImage::from_pixel(1, 1, Rgb(GREEN))).to_luma8();
+            assert!(alike(
+                *picture.get_pixel(464, 16),
+                [expected.get_pixel(0, 0).0[0]; 3]
+            ));
+        } else {
+            corners_stand_where_they_were_drawn(&picture, "large");
+        }
+        // Cut off, it goes the general way and shows the same upper part.
+        let cut = take_in(&album, &bytes.get_ref()[..bytes.get_ref().len() * 3 / 4]);
+        assert_eq!(cut.preview, Preview::Part);
+        assert!(gray || alike(*shown(&album, &cut).get_pixel(16, 16), RED));
+    }
+}

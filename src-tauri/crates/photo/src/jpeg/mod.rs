@@ -1,10 +1,15 @@
 //! Small pictures from large JPEGs: decoding at an eighth, a quarter or half the size, so that a
 //! 48-megapixel photo never lies unpacked in memory.
 
+mod bits;
+mod header;
+mod huffman;
+mod means;
+
 use std::fs::File;
 use std::io::{self, Read, Seek};
 
-use image::{DynamicImage, GrayImage, RgbImage};
+use image::{DynamicImage, GrayImage, RgbImage, imageops};
 use jpeg_decoder::{CodingProcess, Decoder, Error, PixelFormat};
 
 use crate::preview::{MAX_PIXELS, NoPreview, THUMB_SIDE};
@@ -33,6 +38,12 @@ pub(crate) fn size(file: &File) -> Option<(u32, u32)> {
 }
 
 pub(crate) fn decode(file: &File) -> Result<Decoded, NoPreview> {
+    if let Some(picture) = decode_means(file) {
+        return Ok(Decoded {
+            picture,
+            damaged: false,
+        });
+    }
     let mut guarded = Guarded::new(file, u64::MAX).map_err(|_| NoPreview::Damaged)?;
     match decode_until(&mut guarded) {
         // The decoder gives nothing back when it stumbles, so it is shown only what comes before the fault.
@@ -43,6 +54,48 @@ pub(crate) fn decode(file: &File) -> Result<Decoded, NoPreview> {
         }
         other => other,
     }
+}
+
+/// The quick way, for sound baseline files so large that an eighth is enough.
+fn decode_means(file: &File) -> Option<DynamicImage> {
+    let (width, height) = size(file)?;
+    let longer = width.max(height);
+    if longer < 8 * THUMB_SIDE {
+        return None;
+    }
+    let planes = means::read(file)?;
+    let fit = |side: u32| (side * THUMB_SIDE + longer / 2) / longer;
+    let (width, height) = (fit(width).max(1), fit(height).max(1));
+    let mut planes = planes
+        .iter()
+        .map(|plane| imageops::thumbnail(plane, width, height));
+    let light = planes.next()?;
+    let (Some(blue), Some(red)) = (planes.next(), planes.next()) else {
+        return Some(light.into());
+    };
+    let pixels = light.pixels().zip(blue.pixels()).zip(red.pixels());
+    let pixels = pixels
+        .flat_map(|((light, blue), red)| seen(light.0[0], blue.0[0], red.0[0]))
+        .collect();
+    RgbImage::from_raw(width, height, pixels).map(DynamicImage::ImageRgb8)
+}
+
+/// Red, green and blue from brightness and two colour differences, in 65536ths.
+///
+/// Source: ITU-T T.871 (JFIF), clause 7.
+fn seen(light: u8, blue: u8, red: u8) -> [u8; 3] {
+    let (light, blue, red) = (
+        i32::from(light) << 16,
+        i32::from(blue) - 128,
+        i32::from(red) - 128,
+    );
+    let channel =
+        |value: i32| u8::try_from(((value + 0x8000) >> 16).clamp(0, 255)).unwrap_or(u8::MAX);
+    [
+        channel(light + 91_881 * red),
+        channel(light - 22_554 * blue - 46_802 * red),
+        channel(light + 116_130 * blue),
+    ]
 }
 
 /// The decoder fills eight bytes of bits at a time.
