@@ -6,4 +6,5 @@
 )]
 
 mod chemistry;
+mod drying;
 mod trade;

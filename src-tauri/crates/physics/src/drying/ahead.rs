@@ -10,8 +10,9 @@ const NODES: [(f64, f64); 3] = [
     (1.732_050_807_568_877_2, 1.0 / 6.0),
 ];
 
-/// SD of the logarithm of the remaining time from weather that nobody knows yet; checked by coverage.
-const WEATHER_SD: f64 = 0.4;
+/// The ends of a range move apart by this much, in the logarithm, for weather that nobody knows yet;
+/// checked by coverage.
+const WEATHER: f64 = 0.4;
 /// No end of a range is told finer than half a day and night.
 const SHORTEST: f64 = 12.0;
 /// A range wider than this many times its middle is of no use to anybody.
@@ -73,8 +74,8 @@ pub(crate) fn hours_left(reading: &Reading) -> Ahead {
     };
     let all = arrives + never;
     let value = at(0.5 * all);
-    let low = at(0.05 * all) * libm::exp(-WEATHER_SD);
-    let high = at(0.95 * all).max(SHORTEST) * libm::exp(WEATHER_SD);
+    let low = at(0.05 * all) * libm::exp(-WEATHER);
+    let high = at(0.95 * all).max(SHORTEST) * libm::exp(WEATHER);
     if high > WIDEST * value.max(SHORTEST) {
         Ahead::TooUncertain
     } else {

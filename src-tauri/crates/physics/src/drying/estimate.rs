@@ -61,8 +61,8 @@ pub(crate) fn ready_moisture(lot: &Lot) -> f64 {
 /// probably ready and at 85 % within two points of it, and the scale is fine enough.
 ///
 /// Valid for drying in moving or still air without added water, 15-40 C.
-/// Source: section "Estimating dry weight" of the project's drying notes; priors and
-/// constants are engineering defaults measured on simulated batches, see `cargo dev accuracy`.
+/// Source: own derivation from Page's model and mass balance, not published; its constants are
+/// engineering defaults whose accuracy on simulated batches `cargo dev accuracy` prints.
 ///
 /// ```
 /// use physics::{drying::{DryMatterPrior, Lot, estimate}, quantity::grams};
