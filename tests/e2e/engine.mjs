@@ -1,6 +1,6 @@
 // One way to use the app, whichever engine shows it. Things are found by role and name, as a maker finds them.
 
-import { freshFolder } from "./programs.mjs";
+import { freshFolder, until } from "./programs.mjs";
 
 const engine = process.env.TRUGBOOK_ENGINE ?? "browser";
 const { open: openIn } = await import(engine === "window" ? "./window.mjs" : "./browser.mjs");
@@ -16,5 +16,11 @@ export async function withApp(test, { width = 412, height = 915, dark = false, p
     await app.close();
     await journal.remove();
   });
-  return app;
+  const reads = (text) => until(`"${text}" on the page`, () => app.evaluate(isShown, text));
+  return { ...app, reads };
+}
+
+/** Whether the page shows these words; runs in the page. */
+function isShown(text) {
+  return document.body.innerText.replaceAll("\u00a0", " ").includes(text);
 }

@@ -17,6 +17,7 @@ const CANDIDATES = {
   link: "a[href]",
   listitem: "li",
   radio: "input[type=radio]",
+  searchbox: "input[type=search]",
   slider: "input[type=range]",
   spinbutton: "input[type=number]",
   status: "output, [role=status]",
@@ -63,7 +64,10 @@ export async function open({ folder, width, height, dark }) {
         try {
           if ((await element.getAriaRole()) !== role) continue;
           if (!fits(await element.getAccessibleName(), name)) continue;
-          if (await element.isDisplayed()) return element;
+          // A control may lie unseen over its drawing, so what counts is its box and not its ink.
+          if (await session.executeScript("return arguments[0].checkVisibility({ visibilityProperty: true })", element)) {
+            return element;
+          }
         } catch (error) {
           // The page drew itself anew between two questions.
           if (error.name !== "StaleElementReferenceError") throw error;
@@ -89,7 +93,8 @@ export async function open({ folder, width, height, dark }) {
     },
     async attach(name, path) {
       for (const element of await session.findElements(By.css("input[type=file]"))) {
-        if ((await element.getAccessibleName()) === name) return element.sendKeys(path);
+        // This engine adds the words of the control's own button to the name.
+        if ((await element.getAccessibleName()).startsWith(name)) return element.sendKeys(path);
       }
       throw new Error(`no file can be given to ${name}`);
     },

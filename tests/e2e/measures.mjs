@@ -1,0 +1,92 @@
+// What is measured on a screen. Each function runs in the page, so it may use nothing outside itself.
+
+/** Whether the screen has its replies, its fonts and its pictures. */
+export function isSettled() {
+  const waiting = [...document.querySelectorAll("main [role=status]")].some((node) => node.textContent.includes("Opening"));
+  const pictures = [...document.images].filter((image) => image.loading !== "lazy");
+  return !waiting && document.querySelector("h1") !== null && document.fonts.status === "loaded" && pictures.every((image) => image.complete);
+}
+
+/** Targets under 48 px, targets closer than 8 px, and what runs over the edge, each as a line. */
+export function geometry() {
+  const LEAST = 48;
+  const GAP = 8;
+  // Half a device pixel is rounding and not a smaller target.
+  const SLACK = 0.5;
+  const found = [];
+
+  const isInText = (node) => {
+    const parent = node.parentElement;
+    const inline = getComputedStyle(node).display === "inline";
+    return inline && [...parent.childNodes].some((each) => each.nodeType === Node.TEXT_NODE && each.textContent.trim());
+  };
+  const nameOf = (node) =>
+    `${node.tagName.toLowerCase()} "${(node.getAttribute("aria-label") ?? node.labels?.[0]?.textContent ?? node.textContent).trim().replace(/\s+/g, " ").slice(0, 40)}"`;
+  const boxOf = (node) => {
+    const boxes = [node.getBoundingClientRect()];
+    const around = node.closest("label");
+    if (around) boxes.push(around.getBoundingClientRect());
+    return {
+      left: Math.min(...boxes.map((box) => box.left)),
+      right: Math.max(...boxes.map((box) => box.right)),
+      top: Math.min(...boxes.map((box) => box.top)),
+      bottom: Math.max(...boxes.map((box) => box.bottom)),
+    };
+  };
+  const layerOf = (node) => {
+    for (let each = node; each; each = each.parentElement) {
+      if (["fixed", "sticky"].includes(getComputedStyle(each).position)) return each;
+    }
+    return null;
+  };
+
+  const targets = [...document.querySelectorAll("a[href], button, input, select, textarea, summary")]
+    .filter((node) => node.checkVisibility({ visibilityProperty: true }) && !node.disabled && !isInText(node))
+    .map((node) => ({ node, box: boxOf(node), layer: layerOf(node), name: nameOf(node) }));
+
+  for (const { box, name } of targets) {
+    const [width, height] = [box.right - box.left, box.bottom - box.top];
+    if (width < LEAST - SLACK || height < LEAST - SLACK) {
+      found.push(`${name} is ${Math.round(width)} x ${Math.round(height)} px`);
+    }
+  }
+  targets.forEach((one, at) => {
+    for (const other of targets.slice(at + 1)) {
+      // What scrolls passes under what stands still, and nothing is pressed there.
+      if (one.layer !== other.layer || one.node.contains(other.node) || other.node.contains(one.node)) continue;
+      const across = Math.max(one.box.left - other.box.right, other.box.left - one.box.right);
+      const down = Math.max(one.box.top - other.box.bottom, other.box.top - one.box.bottom);
+      const gap = Math.max(across, down);
+      if (gap < GAP - SLACK) found.push(`${one.name} and ${other.name} are ${Math.round(gap)} px apart`);
+    }
+  });
+
+  const page = document.documentElement;
+  if (page.scrollWidth > page.clientWidth) {
+    found.push(`the page is ${page.scrollWidth} px wide in ${page.clientWidth} px`);
+  }
+  for (const node of document.querySelectorAll("main *, .foot *")) {
+    const style = getComputedStyle(node);
+    const hides = style.overflowX !== "visible" && style.overflowX !== "auto" && style.overflowX !== "scroll";
+    const isText = [...node.childNodes].some((each) => each.nodeType === Node.TEXT_NODE && each.textContent.trim());
+    const unseen = node.clientWidth <= 1;
+    if (hides && isText && !unseen && node.scrollWidth > node.clientWidth + 1) {
+      found.push(`"${node.textContent.trim().slice(0, 40)}" is cut off`);
+    }
+  }
+  return [...new Set(found)];
+}
+
+/** What axe finds against WCAG 2.2 AA, and against AAA for the contrast of text. */
+export async function barriers() {
+  const { violations } = await window.axe.run(document, {
+    runOnly: { type: "tag", values: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"] },
+    rules: { "color-contrast-enhanced": { enabled: true }, "target-size": { enabled: true } },
+  });
+  return violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.target.join(" ")).slice(0, 4).join(" | ")}`);
+}
+
+/** The end of an address that a link on the page leads to, such as the id after `#/tray/`. */
+export function idBehind(start) {
+  return document.querySelector(`a[href^="${start}"]`)?.getAttribute("href").slice(start.length).split("?")[0] ?? "";
+}
