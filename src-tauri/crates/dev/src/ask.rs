@@ -1,6 +1,6 @@
 //! `cargo dev ask`: questions as JSON lines in, answers as JSON lines out.
 
-use std::io::{BufRead, BufReader, BufWriter, Write, stdin, stdout};
+use std::io::{BufRead, BufReader, BufWriter, Read, Write, stdin, stdout};
 use std::path::Path;
 use std::process::ExitCode;
 
@@ -32,15 +32,15 @@ pub fn main(args: &[String]) -> ExitCode {
         Err(why) => return failed(why),
     };
     let app = &journal.app;
-    match answer_all(app) {
+    match answer_all(app, stdin().lock(), stdout().lock()) {
         Ok(()) => ExitCode::SUCCESS,
         Err(error) => failed(format!("The questions could not all be answered: {error}.")),
     }
 }
 
-fn answer_all(app: &App) -> std::io::Result<()> {
-    let mut questions = BufReader::new(stdin().lock());
-    let mut answers = BufWriter::new(stdout().lock());
+fn answer_all(app: &App, questions: impl Read, answers: impl Write) -> std::io::Result<()> {
+    let mut questions = BufReader::new(questions);
+    let mut answers = BufWriter::new(answers);
     let mut line = Vec::new();
     while questions.read_until(b'\n', &mut line)? > 0 {
         // Bytes that are no text become a character that no command contains.
@@ -58,7 +58,7 @@ fn answer_all(app: &App) -> std::io::Result<()> {
 }
 
 /// One answer, `{"reply": ...}` or `{"failure": ...}`.
-pub fn answer(app: &App, line: &str) -> String {
+fn answer(app: &App, line: &str) -> String {
     let replied = serde_json::from_str::<Question>(line)
         .map_err(|error| {
             Failure::new(
@@ -74,4 +74,36 @@ pub fn answer(app: &App, line: &str) -> String {
             )
         });
     api::envelope(replied)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_line_is_answered_in_order_whatever_it_holds() {
+        let journal = Journal::open(None, Box::new(SystemClock)).unwrap();
+        let questions: &[u8] = b"{\"command\":\"bed.list\",\"request\":{}}\n\
+            no json\n\n\
+            {\"command\":\"bed.list\"}\n\
+            {\"command\":\"b\xffd.list\",\"request\":{}}\n\
+            {\"command\":\"bed.list\",\"request\":{\"x\":NaN}}\n\
+            {\"command\":\"bed.list\",\"request\":{},\"more\":1}\n\
+            {\"command\":\"no.such\",\"request\":{}}";
+        let mut answers = Vec::new();
+        answer_all(&journal.app, questions, &mut answers).unwrap();
+        let answers = String::from_utf8(answers).unwrap();
+        let heads: Vec<&str> = answers
+            .lines()
+            .map(|line| line.split(':').next().unwrap())
+            .collect();
+        let (reply, failure) = ("{\"reply\"", "{\"failure\"");
+        assert_eq!(
+            heads,
+            [reply, failure, reply, failure, failure, failure, failure]
+        );
+        for line in answers.lines() {
+            serde_json::from_str::<serde_json::Value>(line).unwrap();
+        }
+    }
 }

@@ -3,6 +3,8 @@
 //! It listens on 127.0.0.1 alone and answers only pages it served itself.
 
 mod pages;
+#[cfg(test)]
+mod tests;
 
 use std::io::Read;
 use std::net::TcpListener;

@@ -179,11 +179,7 @@ fn says(
         return format!("not weighed for more than {FORGOTTEN_AFTER_DAYS} days");
     }
     if let Some(left) = hours_left {
-        return match (left.low.round(), left.high.round()) {
-            (_, high) if high <= 0.0 => "weigh it now".to_owned(),
-            (low, high) if low == high => format!("about {high} hours to go"),
-            (low, high) => format!("{low} to {high} hours to go"),
-        };
+        return to_go(left.low, left.high);
     }
     let short = |reason: &Reason| match reason {
         Reason::RoomTooDamp => "the air is too damp to dry it",
@@ -192,4 +188,40 @@ fn says(
         _ => "cannot say yet",
     };
     reasons.first().map_or("cannot say yet", short).to_owned()
+}
+
+/// A time left as a maker would say it: hours while it is hours, then days.
+fn to_go(low_hours: f64, high_hours: f64) -> String {
+    if high_hours < 1.5 {
+        return "weigh it now".to_owned();
+    }
+    let (low, high, unit) = if high_hours > 72.0 {
+        (
+            (low_hours / 24.0).floor(),
+            (high_hours / 24.0).ceil(),
+            "days",
+        )
+    } else {
+        (low_hours.round(), high_hours.round(), "hours")
+    };
+    if low < 1.0 {
+        format!("up to {high} {unit} to go")
+    } else if low == high {
+        format!("about {high} {unit} to go")
+    } else {
+        format!("{low} to {high} {unit} to go")
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::to_go;
+
+    #[test]
+    fn a_time_left_is_said_in_hours_or_days() {
+        assert_eq!(to_go(8.9, 381.4), "up to 16 days to go");
+        assert_eq!(to_go(30.0, 100.0), "1 to 5 days to go");
+        assert_eq!(to_go(3.6, 20.2), "4 to 20 hours to go");
+        assert_eq!(to_go(0.0, 0.0), "weigh it now");
+    }
 }

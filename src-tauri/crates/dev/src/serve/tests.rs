@@ -1,0 +1,175 @@
+//! The preview over a real socket.
+
+use std::io::{Read, Write};
+use std::net::{TcpListener, TcpStream};
+use std::path::Path;
+use std::sync::Arc;
+
+use tiny_http::Server;
+
+use super::Preview;
+use crate::opened::{self, Journal};
+
+struct Answer {
+    status: u16,
+    head: String,
+    body: Vec<u8>,
+}
+
+/// A preview on a free port over a throw-away journal and a page of one line.
+struct Served {
+    port: u16,
+    _journal: Journal,
+    _dist: tempfile::TempDir,
+}
+
+impl Served {
+    fn start() -> Self {
+        let journal = Journal::open(
+            None,
+            opened::clock(Some("2026-07-14T09:00:00+02:00")).unwrap(),
+        );
+        let journal = journal.unwrap();
+        let dist = tempfile::tempdir().unwrap();
+        std::fs::write(dist.path().join("index.html"), "<!doctype html>").unwrap();
+        let listener = TcpListener::bind(("127.0.0.1", 0)).unwrap();
+        let port = listener.local_addr().unwrap().port();
+        let preview = Arc::new(Preview {
+            server: Server::from_listener(listener, None).unwrap(),
+            port,
+            app: journal.app.clone(),
+            dist: dist.path().to_owned(),
+        });
+        // The worker ends with the test's process.
+        std::thread::spawn(move || preview.work());
+        Self {
+            port,
+            _journal: journal,
+            _dist: dist,
+        }
+    }
+
+    fn ask(&self, head: &str, body: &[u8]) -> Answer {
+        let mut stream = TcpStream::connect(("127.0.0.1", self.port)).unwrap();
+        let head = head.replace("PORT", &self.port.to_string());
+        write!(
+            stream,
+            "{head}\r\nContent-Length: {}\r\nConnection: close\r\n\r\n",
+            body.len()
+        )
+        .unwrap();
+        stream.write_all(body).unwrap();
+        let mut answer = Vec::new();
+        stream.read_to_end(&mut answer).unwrap();
+        let end = answer
+            .windows(4)
+            .position(|four| four == b"\r\n\r\n")
+            .unwrap();
+        let head = String::from_utf8(answer[..end].to_vec()).unwrap();
+        let status = head.split(' ').nth(1).unwrap().parse().unwrap();
+        Answer {
+            status,
+            head,
+            body: answer[end + 4..].to_vec(),
+        }
+    }
+
+    fn call(&self, name: &str, headers: &str, body: &str) -> Answer {
+        let head = format!("POST /call/{name} HTTP/1.1\r\nHost: 127.0.0.1:PORT\r\n{headers}");
+        self.ask(&head, body.as_bytes())
+    }
+}
+
+const JSON: &str = "Content-Type: application/json";
+
+#[test]
+fn a_command_is_answered_in_the_envelope_of_both_hosts() {
+    let served = Served::start();
+    let text = |answer: Answer| String::from_utf8(answer.body).unwrap();
+    let good = served.call("bed.add", JSON, r#"{"name": "A"}"#);
+    assert_eq!(good.status, 200);
+    assert!(text(good).starts_with(r#"{"reply":{"#));
+    let bad = served.call("bed.add", JSON, r#"{"name": ""}"#);
+    assert_eq!(bad.status, 200, "a refusal is an answer");
+    assert!(text(bad).starts_with(r#"{"failure":{"code":"invalid","field":"name""#));
+}
+
+#[test]
+fn other_hosts_other_pages_and_other_types_are_refused() {
+    let served = Served::start();
+    let get = |headers: &str| {
+        served
+            .ask(&format!("GET / HTTP/1.1\r\n{headers}"), b"")
+            .status
+    };
+    assert_eq!(get("Host: 127.0.0.1:PORT"), 200);
+    assert_eq!(
+        get("Host: localhost:PORT\r\nOrigin: http://localhost:PORT"),
+        200
+    );
+    assert_eq!(
+        get("Host: trugbook.example:PORT"),
+        403,
+        "a name that was made to lead here"
+    );
+    assert_eq!(get("Host: 127.0.0.1"), 403);
+    assert_eq!(
+        get("Host: 127.0.0.1:PORT\r\nOrigin: http://elsewhere.example"),
+        403
+    );
+    assert_eq!(get("Host: 127.0.0.1:PORT\r\nOrigin: null"), 403);
+    // What a form of a foreign page could send without being asked.
+    let form = "Content-Type: text/plain";
+    assert_eq!(served.call("bed.add", form, r#"{"name": "A"}"#).status, 415);
+    assert_eq!(
+        served
+            .ask("PUT / HTTP/1.1\r\nHost: 127.0.0.1:PORT", b"")
+            .status,
+        405
+    );
+}
+
+#[test]
+fn a_photo_is_streamed_in_and_its_preview_served() {
+    let served = Served::start();
+    let icon =
+        Path::new(env!("CARGO_MANIFEST_DIR")).join("../../../tests/photo/samples/no_exif.jpg");
+    let bytes = std::fs::read(icon).unwrap();
+    let answer = served.ask(
+        "POST /photo?name=my%20leaf.jpg HTTP/1.1\r\nHost: 127.0.0.1:PORT",
+        &bytes,
+    );
+    let reply: serde_json::Value = serde_json::from_slice(&answer.body).unwrap();
+    assert_eq!(reply["reply"]["photo"]["name"], "my leaf.jpg");
+    let hash = reply["reply"]["photo"]["hash"].as_str().unwrap();
+    let get = |path: &str| served.ask(&format!("GET {path} HTTP/1.1\r\nHost: 127.0.0.1:PORT"), b"");
+    let original = get(&format!("/photo/{hash}/original"));
+    assert_eq!(original.body, bytes, "byte for byte");
+    let thumb = get(&format!("/photo/{hash}/thumb"));
+    assert!(thumb.head.contains("image/jpeg") && thumb.status == 200);
+    assert_eq!(get(&format!("/photo/{}/thumb", "0".repeat(64))).status, 404);
+    assert_eq!(get("/photo/x/thumb").status, 404);
+    assert_eq!(get(&format!("/photo/{hash}/journal")).status, 404);
+}
+
+#[test]
+fn only_files_of_the_page_are_served_and_under_its_policy() {
+    let served = Served::start();
+    let get = |path: &str| served.ask(&format!("GET {path} HTTP/1.1\r\nHost: 127.0.0.1:PORT"), b"");
+    for path in ["/", "/rack", "/index.html"] {
+        let page = get(path);
+        assert_eq!(
+            (page.status, page.body.as_slice()),
+            (200, b"<!doctype html>".as_slice())
+        );
+        assert!(page.head.contains("default-src 'none'"), "{}", page.head);
+    }
+    for path in [
+        "/../Cargo.toml",
+        "/%2e%2e/Cargo.toml",
+        "//etc/motd.txt",
+        "/missing.js",
+    ] {
+        assert_eq!(get(path).status, 404, "{path}");
+    }
+}
