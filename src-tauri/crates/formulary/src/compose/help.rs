@@ -2,7 +2,7 @@
 
 use physics::{Interval, Strength, mixture::Ingredient};
 
-use super::{Composition, Draft, Stock, controls::round_to, draft, pours::kind_word};
+use super::{Composition, Draft, Stock, controls::round_to, draft, liquids::kind_word};
 use crate::{
     note::Note,
     preparations::{Aim, PlantState, Preparation, Verdict},
@@ -40,6 +40,31 @@ pub(super) fn would_help(
             &|then| {
                 format!(
                     "Dry the herb first: with crisp herb it {}.",
+                    becomes(preparation, then)
+                )
+            },
+        );
+    }
+    let guessed = composition.plants.iter().any(|plant| {
+        plant.state == PlantState::Fresh
+            && plant
+                .moisture_wet_percent
+                .is_none_or(|water| !water.is_exact())
+    });
+    if guessed {
+        let mut sampled = composition.clone();
+        for (plant, line) in sampled.plants.iter_mut().zip(&now.plants) {
+            plant.moisture_wet_percent = Some(Interval::exact(line.moisture_wet_percent.value));
+        }
+        offer(
+            &mut notes,
+            preparation,
+            now,
+            "oven-sample",
+            &sampled,
+            &|then| {
+                format!(
+                    "Dry a sample of 10 to 20 g to constant weight: if the herb holds what is likeliest, it {}.",
                     becomes(preparation, then)
                 )
             },

@@ -5,6 +5,7 @@
 
 mod controls;
 mod help;
+mod liquids;
 mod plants;
 mod poured;
 mod pours;
@@ -21,7 +22,7 @@ pub use plants::PlantLine;
 pub use poured::{AsPoured, as_poured};
 pub use room::Room;
 
-pub(crate) use pours::kind_word;
+pub(crate) use liquids::kind_word;
 pub(crate) use room::room;
 
 use crate::{
@@ -468,5 +469,7 @@ pub(crate) fn assumed(name: &str) -> Note {
     )
 }
 
+#[cfg(test)]
+mod laws;
 #[cfg(test)]
 mod tests;

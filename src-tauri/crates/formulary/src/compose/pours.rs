@@ -1,20 +1,21 @@
 //! The amounts: every aim ends in volumes of the liquids at hand that fill the ratio.
 
 use physics::{
-    MassFraction, Strength,
-    mixture::{self, Acidity, Ingredient, Kind, Liquid, Oil, Pour, describe},
-    quantity::{celsius, grams_of, kg_per_m3, kg_per_m3_of, millilitres, millilitres_of},
+    Strength,
+    mixture::{self, Ingredient, Liquid, Pour, describe},
+    quantity::{celsius, kg_per_m3_of, millilitres, millilitres_of},
     solve::{StockItem, Targets, reach},
 };
 
 use super::{
-    Composition, PlantLine, PourLine, Refusal, Shortfall, Stock, assumed, controls::Wishes,
+    Composition, PlantLine, PourLine, Refusal, Shortfall, Stock, assumed,
+    controls::Wishes,
+    liquids::{Chosen, chosen, kind_word, line, name, strength_of, usual},
 };
 use crate::{
     keep::Keeping,
     note::Note,
     preparations::{Aim, By, Measure, Part, Preparation, Verdict, sentence},
-    words,
 };
 
 /// What a poured jar is, before it is judged.
@@ -24,16 +25,6 @@ pub(super) struct Poured {
     pub(super) liquid: Liquid,
     pub(super) short_of: Vec<Shortfall>,
     pub(super) reasons: Vec<Note>,
-}
-
-/// A liquid that is chosen for a part.
-#[derive(Debug, Clone)]
-struct Chosen {
-    ingredient: Ingredient,
-    available_ml: Option<f64>,
-    exactly_ml: Option<f64>,
-    supply: Option<String>,
-    assumed: bool,
 }
 
 struct Jar<'a> {
@@ -446,123 +437,6 @@ fn described(
         };
         Refusal::new(field, sentence(&error.to_string()))
     })
-}
-
-fn line(chosen: Chosen, ml: f64) -> Result<PourLine, Refusal> {
-    let pour = Pour::measured(chosen.ingredient, millilitres(ml))
-        .map_err(|error| Refusal::new("stock", sentence(&error.to_string())))?;
-    Ok(PourLine {
-        kind: kind_word(&chosen.ingredient),
-        name: name(&chosen.ingredient),
-        ml: millilitres_of(pour.volume()),
-        g: grams_of(pour.mass()),
-        supply: chosen.supply,
-        ingredient: chosen.ingredient,
-    })
-}
-
-fn chosen(stock: &Stock) -> Chosen {
-    Chosen {
-        ingredient: stock.ingredient,
-        available_ml: stock.available_ml,
-        exactly_ml: stock.exactly_ml,
-        supply: stock.supply.clone(),
-        assumed: false,
-    }
-}
-
-/// What is usually bought for a part.
-fn usual(part: &Part) -> Result<Chosen, Refusal> {
-    let refused =
-        |error: physics::OutOfRange| Refusal::new("preparation", sentence(&error.to_string()));
-    let percent = |value: Option<f64>, usual: f64| value.unwrap_or(usual);
-    let share = |value: f64| MassFraction::from_percent(value).map_err(refused);
-    let strength = |value: f64| Strength::from_percent(value).map_err(refused);
-    let acidity = |value: Option<f64>| Acidity::new(value.unwrap_or(0.0)).map_err(refused);
-    let ingredient =
-        match part.kind.as_str() {
-            "water" => Ingredient::water(),
-            "spirit" => Ingredient::spirit(strength(percent(part.strength_percent_vol, 95.0))?),
-            "glycerin" => Ingredient::glycerin(share(percent(part.purity_percent_mass, 99.5))?),
-            "vinegar" => Ingredient::vinegar(
-                Acidity::new(percent(part.acidity_g_per_100ml, 5.0)).map_err(refused)?,
-            ),
-            "wine" => Ingredient::wine(
-                strength(percent(part.strength_percent_vol, 12.0))?,
-                kg_per_m3(percent(part.sugar_g_per_l, 0.0)),
-                acidity(part.acidity_g_per_100ml)?,
-            )
-            .map_err(refused)?,
-            "sugar" => Ingredient::sugar(),
-            "syrup" => Ingredient::syrup(share(percent(part.sugar_percent_mass, 65.0))?)
-                .map_err(refused)?,
-            "honey" => Ingredient::honey(share(percent(part.water_percent_mass, 17.0))?)
-                .map_err(refused)?,
-            "juice" => Ingredient::juice(
-                share(percent(part.sugar_percent_mass, 11.0))?,
-                acidity(part.acidity_g_per_100ml)?,
-            )
-            .map_err(refused)?,
-            "oil" => {
-                let key = part.oil.as_deref().unwrap_or("olive");
-                let oil = Oil::from_key(key).ok_or_else(|| {
-                    Refusal::new("preparation", format!("\"{key}\" is no oil known here."))
-                })?;
-                Ingredient::oil(oil)
-            }
-            other => {
-                return Err(Refusal::new(
-                    "preparation",
-                    format!("\"{other}\" is no liquid known here."),
-                ));
-            }
-        };
-    Ok(Chosen {
-        ingredient,
-        available_ml: None,
-        exactly_ml: None,
-        supply: None,
-        assumed: part.kind != "water",
-    })
-}
-
-/// The kind in the words of the wire.
-pub(crate) fn kind_word(ingredient: &Ingredient) -> &'static str {
-    match ingredient.kind() {
-        Kind::Water => "water",
-        Kind::Spirit { .. } => "spirit",
-        Kind::Glycerin { .. } => "glycerin",
-        Kind::Vinegar { .. } => "vinegar",
-        Kind::Wine { .. } => "wine",
-        Kind::Sugar => "sugar",
-        Kind::Syrup { .. } => "syrup",
-        Kind::Honey { .. } => "honey",
-        Kind::Juice { .. } => "juice",
-        Kind::Oil(_) => "oil",
-    }
-}
-
-fn strength_of(ingredient: &Ingredient) -> f64 {
-    match ingredient.kind() {
-        Kind::Spirit { strength } | Kind::Wine { strength, .. } => strength.percent(),
-        _ => 0.0,
-    }
-}
-
-fn name(ingredient: &Ingredient) -> String {
-    let number = |value: f64| words::number(value, 1);
-    match ingredient.kind() {
-        Kind::Water => "water".to_owned(),
-        Kind::Spirit { strength } => format!("spirit of {} % vol", number(strength.percent())),
-        Kind::Glycerin { purity } => format!("glycerin of {} %", number(purity.percent())),
-        Kind::Vinegar { acidity } => format!("vinegar of {} %", number(acidity.grams_per_100_ml())),
-        Kind::Wine { strength, .. } => format!("wine of {} % vol", number(strength.percent())),
-        Kind::Sugar => "sugar".to_owned(),
-        Kind::Syrup { sugar } => format!("syrup of {} % sugar", number(sugar.percent())),
-        Kind::Honey { water } => format!("honey of {} % water", number(water.percent())),
-        Kind::Juice { sugar, .. } => format!("juice of {} % sugar", number(sugar.percent())),
-        Kind::Oil(oil) => format!("{} oil", oil.key()),
-    }
 }
 
 /// Where a rising function crosses nothing between two ends, by halving and the secant in turns.

@@ -34,12 +34,7 @@ pub fn best_before_days(preparation: &Preparation, verdict: Verdict) -> (Option<
     match verdict {
         Verdict::DoNotMake => nothing("It is not made, so there is no date."),
         Verdict::UseNow => match &preparation.use_within_days {
-            Some(days) => span(
-                days.low.max(days.high.min(4.0)),
-                days.high,
-                &days.source,
-                days.status,
-            ),
+            Some(days) => span(days.low, days.high, &days.source, days.status),
             None => {
                 nothing("Treat it as fresh food: cold, and used within days; no figure was found.")
             }
@@ -147,7 +142,9 @@ pub fn dates(
         }
         (Verdict::KeepsCold, None) => Some(after(strain_to, DAYS_IN_A_MONTH)),
         _ => None,
-    };
+    }
+    // Against botulism only the calendar counts, so no look and no sniff is asked for.
+    .filter(|_| preparation.soak.is_none());
     Dates {
         strain_from,
         strain_to,

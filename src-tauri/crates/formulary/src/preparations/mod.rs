@@ -3,266 +3,17 @@
 //! Composing, keeping and advising read nothing but these blocks, so that a new
 //! preparation is a new block.
 
+mod figures;
+mod words;
+
 use std::sync::LazyLock;
 
 use serde::{Deserialize, Serialize};
 
+pub use figures::{By, Ends, Part, Range, Retention, Soak, Span};
+pub use words::{Aim, Measure, PlantState, Purpose, Solvent, Verdict};
+
 use crate::note::{Note, Status};
-
-/// Fresh or dried.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum PlantState {
-    /// As picked.
-    Fresh,
-    /// Taken down from the rack.
-    Dried,
-}
-
-impl PlantState {
-    /// The word for it.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Fresh => "fresh",
-            Self::Dried => "dried",
-        }
-    }
-}
-
-/// What it is meant for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Purpose {
-    /// To be swallowed as a medicine.
-    Inside,
-    /// On the skin.
-    Outside,
-    /// In the kitchen.
-    Food,
-}
-
-impl Purpose {
-    /// The word for it.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Inside => "inside",
-            Self::Outside => "outside",
-            Self::Food => "food",
-        }
-    }
-}
-
-/// What the amounts are solved for.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Aim {
-    /// A strength in the jar at the end.
-    Strength,
-    /// The strongest spirit at hand, undiluted, unless a strength is asked for.
-    Strongest,
-    /// A share of glycerin in what is poured.
-    Glycerin,
-    /// The parts as they stand.
-    Parts,
-}
-
-/// How the ratio is meant.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
-pub enum Measure {
-    /// mL poured on each gram.
-    #[serde(rename = "poured on")]
-    PouredOn,
-    /// mL of finished liquid for each gram.
-    #[serde(rename = "made up to")]
-    MadeUpTo,
-}
-
-/// Which column of a herb's grades speaks for a preparation.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum Solvent {
-    /// Spirit.
-    Ethanol,
-    /// Glycerin.
-    Glycerite,
-    /// Fixed oil.
-    Oil,
-    /// Vinegar.
-    Vinegar,
-    /// Wine.
-    Wine,
-}
-
-/// Whether it keeps, from best to worst.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-pub enum Verdict {
-    /// On the shelf.
-    #[serde(rename = "keeps")]
-    Keeps,
-    /// In the refrigerator.
-    #[serde(rename = "keeps cold")]
-    KeepsCold,
-    /// As fresh food.
-    #[serde(rename = "use now")]
-    UseNow,
-    /// Not at all.
-    #[serde(rename = "do not make")]
-    DoNotMake,
-}
-
-impl Verdict {
-    /// The words for it.
-    pub fn words(self) -> &'static str {
-        match self {
-            Self::Keeps => "keeps",
-            Self::KeepsCold => "keeps cold",
-            Self::UseNow => "use now",
-            Self::DoNotMake => "do not make",
-        }
-    }
-}
-
-/// A range with its usual figure and where it comes from.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Range {
-    /// Lowest.
-    pub low: f64,
-    /// Usual.
-    pub usual: f64,
-    /// Highest.
-    pub high: f64,
-    /// Where it comes from; empty for none.
-    pub source: String,
-    /// How sure it is.
-    pub status: Status,
-}
-
-/// A span of time with where it comes from.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Span {
-    /// Shortest.
-    pub low: f64,
-    /// Longest.
-    pub high: f64,
-    /// Where it comes from; empty for none.
-    pub source: String,
-    /// How sure it is.
-    pub status: Status,
-}
-
-/// Two ends.
-#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Ends {
-    /// Lower end.
-    pub low: f64,
-    /// Upper end.
-    pub high: f64,
-}
-
-/// What the marc keeps, mL for each gram of dry herb.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Retention {
-    /// After a press.
-    pub pressed: f64,
-    /// Wrung by hand, lower figure.
-    pub wrung_low: f64,
-    /// Wrung by hand, upper figure.
-    pub wrung_high: f64,
-    /// Where it comes from.
-    pub source: String,
-    /// How sure it is.
-    pub status: Status,
-}
-
-/// An acid bath before the oil.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Soak {
-    /// Strength of the citric acid, % weight in volume.
-    pub percent: f64,
-    /// How long, h.
-    pub hours: f64,
-    /// Parts of solution to one of herb, by weight.
-    pub parts: f64,
-    /// Parts of solution to one of garlic, by weight.
-    pub garlic_parts: f64,
-    /// Where it comes from.
-    pub source: String,
-    /// How sure it is.
-    pub status: Status,
-}
-
-/// By which measure a part is counted.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Default, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum By {
-    /// Volume as it is measured out.
-    #[default]
-    Volume,
-    /// Weight.
-    Mass,
-}
-
-/// One liquid of a preparation, with what it usually is where nothing else is at hand.
-#[derive(Debug, Clone, PartialEq, Deserialize)]
-#[serde(deny_unknown_fields)]
-pub struct Part {
-    /// The kind of liquid, in the words of the wire.
-    pub kind: String,
-    /// Its parts among all; none where the aim decides.
-    #[serde(default)]
-    pub share: Option<f64>,
-    /// How the parts are counted.
-    #[serde(default)]
-    pub by: By,
-    /// Left out unless it is at hand.
-    #[serde(default)]
-    pub if_at_hand: bool,
-    /// Spirit or wine.
-    #[serde(default)]
-    pub strength_percent_vol: Option<f64>,
-    /// Glycerin.
-    #[serde(default)]
-    pub purity_percent_mass: Option<f64>,
-    /// Vinegar, wine or juice.
-    #[serde(default)]
-    pub acidity_g_per_100ml: Option<f64>,
-    /// Wine.
-    #[serde(default)]
-    pub sugar_g_per_l: Option<f64>,
-    /// Syrup or juice.
-    #[serde(default)]
-    pub sugar_percent_mass: Option<f64>,
-    /// Honey.
-    #[serde(default)]
-    pub water_percent_mass: Option<f64>,
-    /// Oil.
-    #[serde(default)]
-    pub oil: Option<String>,
-}
-
-impl Part {
-    /// A part with nothing stated but its kind.
-    pub(crate) fn of(kind: &str) -> Self {
-        Self {
-            kind: kind.to_owned(),
-            share: None,
-            by: By::Volume,
-            if_at_hand: false,
-            strength_percent_vol: None,
-            purity_percent_mass: None,
-            acidity_g_per_100ml: None,
-            sugar_g_per_l: None,
-            sugar_percent_mass: None,
-            water_percent_mass: None,
-            oil: None,
-        }
-    }
-}
 
 /// One kind of preparation. Empty texts mean that nothing was found.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
@@ -384,7 +135,7 @@ pub fn read(text: &str) -> Result<Vec<Preparation>, String> {
 }
 
 static PREPARATIONS: LazyLock<Vec<Preparation>> = LazyLock::new(|| {
-    read(include_str!("../data/preparations.toml"))
+    read(include_str!("../../data/preparations.toml"))
         .unwrap_or_else(|error| panic!("preparations.toml cannot be read: {error}"))
 });
 
@@ -468,14 +219,17 @@ impl Preparation {
     /// The work from jar to shelf, in order.
     pub fn steps(&self) -> Vec<Step> {
         [
+            ("Liquid", &self.recipe),
             ("Fill", &self.fill),
             ("Vessel", &self.vessel),
             ("Shake", &self.agitation),
             ("Strain", &self.straining),
             ("The marc", &self.retention_note),
             ("Store", &self.storage),
+            ("Keeps if", &self.gate_text),
             ("Spoiled if", &self.spoilage),
             ("Ended by", &self.ended_by),
+            ("Beware", &self.caution),
         ]
         .into_iter()
         .filter(|(_, text)| !text.is_empty())
@@ -483,7 +237,7 @@ impl Preparation {
             // The method was read; housekeeping around it is the trade's habit.
             let housekeeping = matches!(
                 title,
-                "Fill" | "Vessel" | "Store" | "Spoiled if" | "Ended by"
+                "Fill" | "Vessel" | "Store" | "Keeps if" | "Spoiled if" | "Ended by" | "Beware"
             );
             let (source, status) = if housekeeping {
                 ("", Status::Practice.weaker(self.method_status))

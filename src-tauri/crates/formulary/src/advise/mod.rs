@@ -3,12 +3,14 @@
 //! Hard exclusions first; then how the liquid at the end keeps and how well it takes up what
 //! the herb holds. Nothing here says what a preparation is good for.
 
+mod fit;
+
 use physics::{Interval, mixture::Liquid};
 
 use crate::{
     compose::{self, Composition, Draft, Plant, PlantLine, PourLine, Refusal, Stock},
-    constituents::{Class, Grade},
-    herbs::{self, Herb},
+    constituents::Grade,
+    herbs,
     keep::{self, Keeping},
     note::{Reason, Speaks, Status},
     preparations::{self, Ends, Preparation, Purpose, Solvent, Verdict},
@@ -151,7 +153,7 @@ fn candidate(
     if reasons.is_empty() {
         reasons.push(keeping_reason(&draft.keeping));
     }
-    let (fit, why) = fit(preparation, &plant, &draft);
+    let (fit, why) = fit::fit(preparation, &plant, &draft);
     score += 2.0 * fit;
     reasons.extend(why);
     if !preparation.uses.contains(&request.purpose) {
@@ -300,7 +302,7 @@ fn excluded(
             herb.class_keys().first(),
             Some(&"resins" | &"volatile-oils")
         );
-        match grade_of(herb, Solvent::Glycerite) {
+        match fit::grade_of(herb, Solvent::Glycerite) {
             Some(Grade::No) => {
                 let text = "Glycerin does not take up what this herb holds.".to_owned();
                 return against(text, "", Status::Memory);
@@ -329,121 +331,6 @@ fn keeping_reason(keeping: &Keeping) -> Reason {
     Reason::new(speaks, keeping.text.clone(), &source, status)
 }
 
-/// How well the liquid takes up what the herb holds, 0 to 1, with the reasons.
-fn fit(preparation: &Preparation, plant: &PlantLine, draft: &Draft) -> (f64, Vec<Reason>) {
-    let Some(herb) = plant.known.filter(|herb| herb.is_described()) else {
-        return (0.5, Vec::new());
-    };
-    if preparation.grade == Solvent::Ethanol {
-        return fit_of_spirit(herb, draft.liquid.strength_percent_vol);
-    }
-    let (grade, status) = match grade_of(herb, preparation.grade) {
-        Some(grade) => (grade, Status::Memory),
-        None => return (0.5, Vec::new()),
-    };
-    let liquid = match preparation.grade {
-        Solvent::Glycerite => "Glycerin",
-        Solvent::Oil => "Oil",
-        Solvent::Vinegar => "Vinegar",
-        Solvent::Wine => "Wine",
-        Solvent::Ethanol => "Spirit",
-    };
-    let speaks = if grade >= Grade::Fair {
-        Speaks::For
-    } else {
-        Speaks::Against
-    };
-    let text = format!(
-        "{liquid} takes up {} of what this herb holds.",
-        grade.how_much()
-    );
-    (grade.score(), vec![Reason::new(speaks, text, "", status)])
-}
-
-fn fit_of_spirit(herb: &Herb, strength: Interval) -> (f64, Vec<Reason>) {
-    let mut reasons = Vec::new();
-    let classes = herb.classes();
-    let mut score = if classes.is_empty() {
-        0.5
-    } else {
-        mean(&classes, strength.value)
-    };
-    let at = words::interval(strength, "% vol");
-    let published = herb
-        .tincture()
-        .and_then(|tincture| Some((tincture.strength_percent_vol?, tincture)));
-    if let Some(((low, high), tincture)) = published {
-        let away = (low - strength.value).max(strength.value - high).max(0.0);
-        score = 0.5 * score + 0.5 * (1.0 - away / 25.0).max(0.0);
-        let range = if low == high {
-            format!("{low} % vol")
-        } else {
-            format!("{low} to {high} % vol")
-        };
-        let checked = if tincture.status <= Status::PartlyConfirmed {
-            "published"
-        } else {
-            "remembered, not checked,"
-        };
-        let (speaks, stands) = if away <= 2.0 {
-            (Speaks::For, "within reach of")
-        } else {
-            (Speaks::Against, "away from")
-        };
-        let text = format!(
-            "It ends at {at}, {stands} the {range} {checked} for {}.",
-            herb.common.to_lowercase()
-        );
-        reasons.push(Reason::new(speaks, text, tincture.source, tincture.status));
-    } else if let Some(first) = classes.first() {
-        let grade = first.in_spirit(strength.value);
-        let speaks = if grade >= Grade::Fair {
-            Speaks::For
-        } else {
-            Speaks::Against
-        };
-        let text = format!(
-            "At {at} it takes up {} of its {}.",
-            grade.how_much(),
-            first.name.to_lowercase()
-        );
-        reasons.push(Reason::new(speaks, text, "", Status::Practice));
-    }
-    (score, reasons)
-}
-
-fn mean(classes: &[&Class], strength: f64) -> f64 {
-    classes
-        .iter()
-        .map(|class| class.in_spirit(strength).score())
-        .sum::<f64>()
-        / classes.len() as f64
-}
-
-/// The herb's own grade, else that of its leading class.
-fn grade_of(herb: &Herb, solvent: Solvent) -> Option<Grade> {
-    let own = match solvent {
-        Solvent::Glycerite => &herb.glycerite,
-        Solvent::Oil => &herb.oil,
-        Solvent::Vinegar => &herb.vinegar,
-        Solvent::Wine => &herb.wine,
-        Solvent::Ethanol => "",
-    };
-    let word = own.split([' ', '(', ',']).next().unwrap_or_default();
-    match word {
-        "good" => Some(Grade::Good),
-        "fair" | "external" => Some(Grade::Fair),
-        "poor" => Some(Grade::Poor),
-        "no" => Some(Grade::No),
-        _ => herb.classes().first().map(|class| match solvent {
-            Solvent::Glycerite => class.glycerin,
-            Solvent::Oil => class.oil,
-            Solvent::Vinegar => class.vinegar,
-            Solvent::Wine | Solvent::Ethanol => class.ethanol_25,
-        }),
-    }
-}
-
 fn leads(plant: &PlantLine, class: &str) -> bool {
     plant
         .known
@@ -466,192 +353,4 @@ fn lower_first(text: &str) -> String {
 }
 
 #[cfg(test)]
-mod tests {
-    use physics::{
-        Strength,
-        mixture::{Acidity, Ingredient},
-    };
-
-    use super::*;
-    use crate::preparations::PlantState;
-
-    fn ask(herb: &str, part: &str, state: PlantState, purpose: Purpose) -> Request {
-        let plant = Plant {
-            herb: herb.into(),
-            part: part.into(),
-            state,
-            mass_g: 100.0,
-            moisture_wet_percent: None,
-        };
-        Request {
-            plant,
-            purpose,
-            without: Vec::new(),
-            jar_ml: None,
-            stock: None,
-        }
-    }
-
-    fn keys(candidates: &[Candidate]) -> Vec<&str> {
-        candidates
-            .iter()
-            .map(|candidate| candidate.preparation.as_str())
-            .collect()
-    }
-
-    fn of<'a>(candidates: &'a [Candidate], key: &str) -> &'a Candidate {
-        candidates
-            .iter()
-            .find(|one| one.preparation == key)
-            .unwrap_or_else(|| panic!("{key}"))
-    }
-
-    fn stock(ingredient: Ingredient) -> Stock {
-        Stock {
-            ingredient,
-            available_ml: None,
-            exactly_ml: None,
-            supply: None,
-        }
-    }
-
-    #[test]
-    fn lemon_balm_without_alcohol_becomes_a_glycerite_first() {
-        let mut request = ask("lemon balm", "leaf", PlantState::Fresh, Purpose::Inside);
-        request.without.push("alcohol".into());
-        let candidates = advise(&request).unwrap();
-        assert_eq!(
-            candidates[0].preparation,
-            "glycerite-fresh",
-            "{:?}",
-            keys(&candidates)
-        );
-        assert!(
-            candidates
-                .iter()
-                .all(|one| one.liquid.strength_percent_vol.high <= 0.5)
-        );
-    }
-
-    #[test]
-    fn every_candidate_has_reasons_and_unsure_ones_say_so() {
-        for herb in herbs::all() {
-            for state in [PlantState::Fresh, PlantState::Dried] {
-                for candidate in
-                    advise(&ask(&herb.key, herb.first_part(), state, Purpose::Inside)).unwrap()
-                {
-                    assert!(!candidate.reasons.is_empty(), "{}", herb.key);
-                    for reason in &candidate.reasons {
-                        assert!(reason.text.ends_with('.'), "{}: {}", herb.key, reason.text);
-                        assert!(reason.source.is_some() || reason.status != Status::Confirmed);
-                    }
-                    let offered = candidate.verdict != Verdict::DoNotMake;
-                    assert!(
-                        herb.is_offered() || !offered,
-                        "{} {}",
-                        herb.key,
-                        candidate.preparation
-                    );
-                    assert_eq!(offered, !candidate.pours.is_empty());
-                }
-            }
-        }
-    }
-
-    #[test]
-    fn resin_never_goes_into_glycerin() {
-        let candidates = advise(&ask("hops", "cone", PlantState::Dried, Purpose::Inside)).unwrap();
-        let glycerite = of(&candidates, "glycerite-dried");
-        assert_eq!(glycerite.verdict, Verdict::DoNotMake);
-        assert!(glycerite.reasons[0].text.contains("Resin"));
-        assert!(
-            candidates[0].preparation.starts_with("tincture"),
-            "{:?}",
-            keys(&candidates)
-        );
-    }
-
-    #[test]
-    fn comfrey_is_offered_for_the_skin_only() {
-        let inside = advise(&ask("comfrey", "root", PlantState::Dried, Purpose::Inside)).unwrap();
-        assert!(inside.iter().all(|one| one.verdict == Verdict::DoNotMake));
-        let outside = advise(&ask("comfrey", "root", PlantState::Dried, Purpose::Outside)).unwrap();
-        assert_ne!(of(&outside, "oil-dried").verdict, Verdict::DoNotMake);
-        assert_eq!(of(&outside, "cordial").verdict, Verdict::DoNotMake);
-        assert!(outside[0].verdict < Verdict::DoNotMake);
-    }
-
-    #[test]
-    fn raw_elderberry_and_poison_are_never_made() {
-        for (herb, part) in [
-            ("elderberry", "berry"),
-            ("henbane", "leaf"),
-            ("adonis", "herb"),
-            ("coltsfoot", "leaf"),
-        ] {
-            for purpose in [Purpose::Inside, Purpose::Outside, Purpose::Food] {
-                let candidates = advise(&ask(herb, part, PlantState::Fresh, purpose)).unwrap();
-                assert!(
-                    candidates
-                        .iter()
-                        .all(|one| one.verdict == Verdict::DoNotMake),
-                    "{herb}"
-                );
-            }
-        }
-    }
-
-    #[test]
-    fn weak_vinegar_is_named_as_the_reason() {
-        let mut request = ask("nettle", "leaf", PlantState::Dried, Purpose::Food);
-        request.stock = Some(vec![stock(Ingredient::vinegar(Acidity::new(3.0).unwrap()))]);
-        let candidates = advise(&request).unwrap();
-        let vinegar = of(&candidates, "vinegar");
-        assert_eq!(vinegar.verdict, Verdict::DoNotMake);
-        assert!(vinegar.reasons[0].text.contains("between 5 and 30"));
-    }
-
-    #[test]
-    fn fresh_herb_in_oil_is_never_more_than_use_now() {
-        let candidates = advise(&ask(
-            "calendula",
-            "flower",
-            PlantState::Fresh,
-            Purpose::Outside,
-        ))
-        .unwrap();
-        let oil = of(&candidates, "oil-fresh");
-        assert_eq!(oil.verdict, Verdict::UseNow);
-        assert_eq!(oil.best_before_days.unwrap().high, 4.0);
-        assert_eq!(of(&candidates, "oil-acidified").verdict, Verdict::DoNotMake);
-    }
-
-    #[test]
-    fn what_is_at_hand_is_preferred() {
-        let mut request = ask("chamomile", "flower", PlantState::Dried, Purpose::Inside);
-        request.stock = Some(vec![stock(Ingredient::spirit(
-            Strength::from_percent(60.0).unwrap(),
-        ))]);
-        let candidates = advise(&request).unwrap();
-        assert!(
-            candidates[0].preparation.starts_with("tincture"),
-            "{:?}",
-            keys(&candidates)
-        );
-        assert!(
-            of(&candidates, "glycerite-dried")
-                .reasons
-                .iter()
-                .any(|reason| reason.text.starts_with("No glycerin"))
-        );
-    }
-
-    #[test]
-    fn an_unknown_wish_is_refused_in_words() {
-        let mut request = ask("mint", "leaf", PlantState::Fresh, Purpose::Inside);
-        request.without.push("gluten".into());
-        let refusal = advise(&request).unwrap_err();
-        assert_eq!(refusal.field, "without");
-        assert!(refusal.message.contains("alcohol, honey, sugar"));
-    }
-}
+mod tests;

@@ -1,0 +1,131 @@
+//! How well a liquid takes up what a herb holds.
+
+use physics::Interval;
+
+use crate::{
+    compose::{Draft, PlantLine},
+    constituents::{Class, Grade},
+    herbs::Herb,
+    note::{Reason, Speaks, Status},
+    preparations::{Preparation, Solvent},
+    words,
+};
+
+/// How well the liquid takes up what the herb holds, 0 to 1, with the reasons.
+pub(super) fn fit(
+    preparation: &Preparation,
+    plant: &PlantLine,
+    draft: &Draft,
+) -> (f64, Vec<Reason>) {
+    let Some(herb) = plant.known.filter(|herb| herb.is_described()) else {
+        return (0.5, Vec::new());
+    };
+    if preparation.grade == Solvent::Ethanol {
+        return fit_of_spirit(herb, draft.liquid.strength_percent_vol);
+    }
+    let (grade, status) = match grade_of(herb, preparation.grade) {
+        Some(grade) => (grade, Status::Memory),
+        None => return (0.5, Vec::new()),
+    };
+    let liquid = match preparation.grade {
+        Solvent::Glycerite => "Glycerin",
+        Solvent::Oil => "Oil",
+        Solvent::Vinegar => "Vinegar",
+        Solvent::Wine => "Wine",
+        Solvent::Ethanol => "Spirit",
+    };
+    let speaks = if grade >= Grade::Fair {
+        Speaks::For
+    } else {
+        Speaks::Against
+    };
+    let text = format!(
+        "{liquid} takes up {} of what this herb holds.",
+        grade.how_much()
+    );
+    (grade.score(), vec![Reason::new(speaks, text, "", status)])
+}
+
+fn fit_of_spirit(herb: &Herb, strength: Interval) -> (f64, Vec<Reason>) {
+    let mut reasons = Vec::new();
+    let classes = herb.classes();
+    let mut score = if classes.is_empty() {
+        0.5
+    } else {
+        mean(&classes, strength.value)
+    };
+    let at = words::interval(strength, "% vol");
+    let published = herb
+        .tincture()
+        .and_then(|tincture| Some((tincture.strength_percent_vol?, tincture)));
+    if let Some(((low, high), tincture)) = published {
+        let away = (low - strength.value).max(strength.value - high).max(0.0);
+        score = 0.5 * score + 0.5 * (1.0 - away / 25.0).max(0.0);
+        let range = if low == high {
+            format!("{low} % vol")
+        } else {
+            format!("{low} to {high} % vol")
+        };
+        let checked = if tincture.status <= Status::PartlyConfirmed {
+            "published"
+        } else {
+            "remembered, not checked,"
+        };
+        let (speaks, stands) = if away <= 2.0 {
+            (Speaks::For, "within reach of")
+        } else {
+            (Speaks::Against, "away from")
+        };
+        let text = format!(
+            "It ends at {at}, {stands} the {range} {checked} for {}.",
+            herb.common.to_lowercase()
+        );
+        reasons.push(Reason::new(speaks, text, tincture.source, tincture.status));
+    } else if let Some(first) = classes.first() {
+        let grade = first.in_spirit(strength.value);
+        let speaks = if grade >= Grade::Fair {
+            Speaks::For
+        } else {
+            Speaks::Against
+        };
+        let text = format!(
+            "At {at} it takes up {} of its {}.",
+            grade.how_much(),
+            first.name.to_lowercase()
+        );
+        reasons.push(Reason::new(speaks, text, "", Status::Practice));
+    }
+    (score, reasons)
+}
+
+fn mean(classes: &[&Class], strength: f64) -> f64 {
+    classes
+        .iter()
+        .map(|class| class.in_spirit(strength).score())
+        .sum::<f64>()
+        / classes.len() as f64
+}
+
+/// The herb's own grade, else that of its leading class.
+pub(super) fn grade_of(herb: &Herb, solvent: Solvent) -> Option<Grade> {
+    let own = match solvent {
+        Solvent::Glycerite => &herb.glycerite,
+        Solvent::Oil => &herb.oil,
+        Solvent::Vinegar => &herb.vinegar,
+        Solvent::Wine => &herb.wine,
+        Solvent::Ethanol => "",
+    };
+    let word = own.split([' ', '(', ',']).next().unwrap_or_default();
+    match word {
+        "good" => Some(Grade::Good),
+        "fair" | "external" => Some(Grade::Fair),
+        "poor" => Some(Grade::Poor),
+        "no" => Some(Grade::No),
+        _ => herb.classes().first().map(|class| match solvent {
+            Solvent::Glycerite => class.glycerin,
+            Solvent::Oil => class.oil,
+            Solvent::Vinegar => class.vinegar,
+            Solvent::Wine | Solvent::Ethanol => class.ethanol_25,
+        }),
+    }
+}
