@@ -2,6 +2,7 @@
 //!
 //! Nothing here is shipped. Each subcommand is a module with `main(args) -> ExitCode`.
 
+mod accuracy;
 mod ask;
 mod bindings;
 mod check;
@@ -21,6 +22,7 @@ cargo dev <what>
 
   run [--empty]                      opens the app on a journal of its own
   check [--quick] [--only STEP]      checks everything, exactly as CI does
+  accuracy                           measures the drying forecast on simulated batches
   ask [--journal DIR]                answers a JSON question a line from standard input
   serve [--journal DIR] [--port N] [--demo] [--now TIME]
                                      the page in an ordinary browser, on 127.0.0.1 alone
@@ -33,6 +35,7 @@ fn main() -> ExitCode {
     let what = args.next().unwrap_or_default();
     let args: Vec<String> = args.collect();
     match what.as_str() {
+        "accuracy" => accuracy::main(),
         "ask" => ask::main(&args),
         "bindings" => bindings::main(&args),
         "check" => check::main(&args),
