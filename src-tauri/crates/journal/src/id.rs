@@ -59,6 +59,22 @@ uuid_id! {
     JarId, "jar";
     /// A part of a lot that was thrown away.
     DiscardId, "discard";
+    /// One shaking of a jar.
+    ShakeId, "shake";
+    /// What came out of a jar.
+    StrainingId, "straining";
+    /// A bottle filled from a jar.
+    BottleId, "bottle";
+    /// What was taken from a bottle.
+    UseId, "use";
+    /// A look at a bottle.
+    CheckId, "check";
+    /// A jar worth making again.
+    RecipeId, "recipe";
+    /// A dropper whose drops were counted.
+    DropperId, "dropper";
+    /// Bottles that are wanted.
+    WishId, "plan";
 }
 
 /// Names an herb: the key of a built-in one, or the id of one's own as text.

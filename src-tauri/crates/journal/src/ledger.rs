@@ -10,7 +10,7 @@ use std::ops::{Add, Sub};
 
 use serde::{Deserialize, Serialize};
 
-use crate::{HarvestId, Noun, RowRef, SupplyId, TrayId};
+use crate::{BottleId, HarvestId, JarId, Noun, RowRef, SupplyId, TrayId};
 
 /// Grams or millilitres, counted in whole thousandths so that sums are exact
 /// and do not depend on the order of their terms.
@@ -128,14 +128,30 @@ pub enum Source {
     Tray(TrayId),
     /// Millilitres of a supply.
     Supply(SupplyId),
+    /// Millilitres strained off a jar.
+    Jar(JarId),
+    /// Millilitres of a bottle.
+    Bottle(BottleId),
 }
 
+/// What is read off a jug is out by up to this share (common practice, no source), so the bottles
+/// of a jar may hold that much more than came out of it by the record.
+const READING_ERROR: f64 = 0.02;
+
 impl Source {
+    /// How far below nothing what is left may be without the ledger being broken.
+    pub fn allowance(self, came_in: Amount) -> Amount {
+        match self {
+            Self::Jar(_) => Amount::of(came_in.get() * READING_ERROR),
+            _ => Amount::ZERO,
+        }
+    }
+
     /// How it is measured.
     pub fn unit(self) -> Unit {
         match self {
             Self::Harvest(_) | Self::Tray(_) => Unit::Gram,
-            Self::Supply(_) => Unit::Millilitre,
+            Self::Supply(_) | Self::Jar(_) | Self::Bottle(_) => Unit::Millilitre,
         }
     }
 
@@ -145,6 +161,8 @@ impl Source {
             Self::Harvest(id) => (Noun::Harvest, id.to_string()),
             Self::Tray(id) => (Noun::Tray, id.to_string()),
             Self::Supply(id) => (Noun::Supply, id.to_string()),
+            Self::Jar(id) => (Noun::Jar, id.to_string()),
+            Self::Bottle(id) => (Noun::Bottle, id.to_string()),
         }
     }
 
@@ -154,6 +172,8 @@ impl Source {
             Noun::Harvest => row.parse().ok().map(Self::Harvest),
             Noun::Tray => row.parse().ok().map(Self::Tray),
             Noun::Supply => row.parse().ok().map(Self::Supply),
+            Noun::Jar => row.parse().ok().map(Self::Jar),
+            Noun::Bottle => row.parse().ok().map(Self::Bottle),
             _ => None,
         }
     }

@@ -21,23 +21,32 @@ mod time;
 
 pub use fold::{Row, fold, revoked};
 pub use id::{
-    BedId, DeedId, DeviceId, DiscardId, HarvestId, HerbId, HerbKey, JarId, PhotoHash, RowId,
-    SupplyId, TrayId, WeighingId,
+    BedId, BottleId, CheckId, DeedId, DeviceId, DiscardId, DropperId, HarvestId, HerbId, HerbKey,
+    JarId, PhotoHash, RecipeId, RowId, ShakeId, StrainingId, SupplyId, TrayId, UseId, WeighingId,
+    WishId,
 };
 pub use kept::{Kept, RowRef};
 pub use ledger::{Amount, Draw, Lot, PlantState, Source, Unit, left};
 pub use log::{Act, Change, Deed, Fields, Noun};
 pub use lot_code::LotCode;
 pub use noun::bed::Bed;
+pub use noun::bottle::{Bottle, BottleState, End, EndKind};
 pub use noun::discard::Discard;
+pub use noun::dropper::Dropper;
 pub use noun::harvest::{Harvest, HarvestState, Surface, TimeFrom, Weighed};
 pub use noun::herb::Herb;
-pub use noun::jar::{Failed, Jar, JarState, Plant, Pour, SteepDays};
+pub use noun::jar::{Added, Failed, Jar, JarState, Plant, Pour, SteepDays};
+pub use noun::look::{Check, Outcome};
 pub use noun::photo::{Photo, Place};
+pub use noun::recipe::{Recipe, RecipePlant};
 pub use noun::setting::{Scheme, Setting, Units};
+pub use noun::shake::Shake;
+pub use noun::straining::{How, Straining, expected_retention};
 pub use noun::supply::{Price, Supply};
 pub use noun::tray::{Air, OvenSample, TakenDown, Tray};
+pub use noun::usage::{Use, runs_out};
 pub use noun::weighing::{Weighing, weighings_fit};
+pub use noun::wish::Wish;
 pub use physics::interval::Interval;
 pub use refusal::Refusal;
 pub use stock::Stock;

@@ -57,6 +57,22 @@ worded!(
         Discard = "discard",
         /// How one device shows the journal.
         Setting = "setting",
+        /// One shaking of a jar.
+        Shake = "shake",
+        /// What came out of a jar.
+        Straining = "straining",
+        /// A bottle filled from a jar.
+        Bottle = "bottle",
+        /// What was taken from a bottle.
+        Use = "use",
+        /// A look at a bottle.
+        Check = "check",
+        /// A jar worth making again.
+        Recipe = "recipe",
+        /// A dropper whose drops were counted.
+        Dropper = "dropper",
+        /// Bottles that are wanted.
+        Plan = "plan",
     }
 );
 

@@ -40,7 +40,9 @@ impl Store {
                     name_of(conn, noun, &id)?
                 ));
             }
-            if let Some(holding) = counted.filter(|holding| holding.left < Amount::ZERO) {
+            if let Some(holding) = counted
+                .filter(|holding| holding.left + source.allowance(holding.came_in) < Amount::ZERO)
+            {
                 faults.push(format!(
                     "{} has given {} {} more than came in.",
                     capitalised(&name_of(conn, noun, &id)?),
@@ -73,7 +75,7 @@ impl Store {
     pub fn rebuild(&mut self) -> Result<(), Failure> {
         let tx = self.conn.transaction()?;
         for table in noun::MADE {
-            tx.execute_batch(&format!("DELETE FROM {table}"))?;
+            tx.execute_batch(&format!("DELETE FROM \"{table}\""))?;
         }
         project::rebuild(&tx)?;
         tx.commit()?;
@@ -89,7 +91,15 @@ impl Store {
         let mut lines = Vec::new();
         // By the number of its arrival, the list of revoked deeds differs from phone to phone.
         for table in noun::MADE.iter().filter(|table| **table != "revoked") {
-            let mut statement = self.conn.prepare(&format!("SELECT * FROM {table}"))?;
+            // A page is numbered by its arrival too.
+            let columns = if *table == "page" {
+                "noun, id, words, links, at_ms"
+            } else {
+                "*"
+            };
+            let mut statement = self
+                .conn
+                .prepare(&format!("SELECT {columns} FROM \"{table}\""))?;
             let columns = statement.column_count();
             let mut rows = statement.query([])?;
             while let Some(row) = rows.next()? {

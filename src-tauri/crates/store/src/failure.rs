@@ -74,6 +74,14 @@ impl Failure {
                 from: Source::Supply(_),
                 ..
             } => Some("stock"),
+            Self::NotEnough {
+                from: Source::Jar(_),
+                ..
+            } => Some("bottles"),
+            Self::NotEnough {
+                from: Source::Bottle(_),
+                ..
+            } => Some("ml"),
             Self::NotEnough { .. } => Some("mass_g"),
             Self::NotFound { .. } => Some("id"),
             Self::NoSuchDeed | Self::AlreadyUndone(_) => Some("deed"),
@@ -93,6 +101,14 @@ impl Failure {
             Noun::Jar => "This jar",
             Noun::Discard => "This entry",
             Noun::Setting => "This setting",
+            Noun::Shake => "This shake",
+            Noun::Straining => "This straining",
+            Noun::Bottle => "This bottle",
+            Noun::Use => "This use",
+            Noun::Check => "This check",
+            Noun::Recipe => "This recipe",
+            Noun::Dropper => "This dropper",
+            Noun::Plan => "This plan",
         };
         Self::NotFound {
             noun,

@@ -29,6 +29,18 @@ pub(crate) fn sources_of(
     Ok(sources)
 }
 
+/// The lot that a row adds to: what is strained off a jar can be drawn from it.
+pub(crate) fn fed_by(conn: &Connection, noun: Noun, id: &str) -> Result<Option<Source>, Failure> {
+    if noun != Noun::Straining {
+        return Ok(None);
+    }
+    let jar: Option<String> = conn
+        .prepare_cached("SELECT jar FROM straining WHERE id = ?1")?
+        .query_row([id], |row| row.get(0))
+        .optional()?;
+    Ok(jar.and_then(|jar| Source::of(Noun::Jar, &jar)))
+}
+
 pub(crate) fn put(
     conn: &Connection,
     noun: Noun,
@@ -76,6 +88,11 @@ pub(crate) fn counted(conn: &Connection, source: Source) -> Result<Option<Holdin
         Source::Harvest(_) => "SELECT fresh FROM harvest WHERE id = ?1",
         Source::Tray(_) => "SELECT dried FROM tray WHERE id = ?1",
         Source::Supply(_) => "SELECT size FROM supply WHERE id = ?1",
+        Source::Jar(_) => {
+            "SELECT coalesce((SELECT sum(out) FROM straining WHERE jar = ?1), 0)
+             FROM jar WHERE id = ?1"
+        }
+        Source::Bottle(_) => "SELECT size FROM bottle WHERE id = ?1",
     };
     let came_in: Option<i64> = conn
         .prepare_cached(sql)?

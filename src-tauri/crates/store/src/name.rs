@@ -1,6 +1,9 @@
 //! What the maker calls a row, for sentences.
 
-use journal::{Bed, Discard, Harvest, Herb, Jar, Noun, Supply, Tray, Weighing};
+use journal::{
+    Bed, Bottle, Discard, Dropper, Harvest, Herb, Jar, Noun, Recipe, Straining, Supply, Tray, Use,
+    Weighing,
+};
 use rusqlite::Connection;
 
 use crate::noun::find;
@@ -32,6 +35,26 @@ pub(crate) fn name_of(conn: &Connection, noun: Noun, id: &str) -> Result<String,
             }
             None => None,
         },
+        Noun::Bottle => find::<Bottle>(conn, id)?.map(|it| format!("bottle {}", it.code)),
+        Noun::Recipe => find::<Recipe>(conn, id)?.map(|it| format!("recipe “{}”", it.name)),
+        Noun::Dropper => find::<Dropper>(conn, id)?.map(|it| format!("dropper “{}”", it.name)),
+        Noun::Straining => match find::<Straining>(conn, id)? {
+            Some(it) => Some(format!(
+                "a straining of {}",
+                name_of(conn, Noun::Jar, &it.jar.to_string())?
+            )),
+            None => None,
+        },
+        Noun::Use => match find::<Use>(conn, id)? {
+            Some(it) => Some(format!(
+                "a use of {}",
+                name_of(conn, Noun::Bottle, &it.bottle.to_string())?
+            )),
+            None => None,
+        },
+        Noun::Check => Some("a check of a bottle".to_owned()),
+        Noun::Shake => Some("a shake of the jar".to_owned()),
+        Noun::Plan => Some("a plan".to_owned()),
         Noun::Photo | Noun::Setting => None,
     }
     .unwrap_or_else(|| format!("a {} that is gone", noun.as_str())))
@@ -42,7 +65,9 @@ pub(crate) fn resting_on(conn: &Connection, noun: Noun, id: &str) -> Result<Vec<
     let sql = match noun {
         Noun::Herb => {
             "SELECT 'harvest', id FROM harvest WHERE herb = ?1
-             UNION SELECT 'jar', jar FROM jar_herb WHERE herb = ?1"
+             UNION SELECT 'jar', jar FROM jar_herb WHERE herb = ?1
+             UNION SELECT 'recipe', recipe FROM recipe_herb WHERE herb = ?1
+             UNION SELECT 'plan', id FROM plan WHERE herb = ?1"
         }
         Noun::Bed => "SELECT 'harvest', id FROM harvest WHERE bed = ?1",
         Noun::Photo => "SELECT 'harvest', harvest FROM harvest_photo WHERE hash = ?1",
@@ -56,7 +81,27 @@ pub(crate) fn resting_on(conn: &Connection, noun: Noun, id: &str) -> Result<Vec<
             "SELECT owner_noun, owner FROM draw WHERE source_noun = 'tray' AND source = ?1
              UNION SELECT 'weighing', id FROM weighing WHERE tray = ?1"
         }
-        Noun::Weighing | Noun::Jar | Noun::Discard | Noun::Setting => return Ok(Vec::new()),
+        Noun::Jar => {
+            "SELECT owner_noun, owner FROM draw WHERE source_noun = 'jar' AND source = ?1
+             UNION SELECT 'shake', id FROM shake WHERE jar = ?1
+             UNION SELECT 'straining', id FROM straining WHERE jar = ?1
+             UNION SELECT 'recipe', id FROM recipe WHERE jar = ?1
+             UNION SELECT 'jar', id FROM jar WHERE marc_of = ?1"
+        }
+        Noun::Bottle => {
+            "SELECT owner_noun, owner FROM draw WHERE source_noun = 'bottle' AND source = ?1
+             UNION SELECT 'check', id FROM \"check\" WHERE bottle = ?1"
+        }
+        Noun::Weighing
+        | Noun::Discard
+        | Noun::Setting
+        | Noun::Shake
+        | Noun::Straining
+        | Noun::Use
+        | Noun::Check
+        | Noun::Recipe
+        | Noun::Dropper
+        | Noun::Plan => return Ok(Vec::new()),
     };
     let mut statement = conn.prepare_cached(sql)?;
     let mut rows = statement.query([id])?;

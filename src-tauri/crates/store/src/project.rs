@@ -4,14 +4,14 @@ use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 
 use journal::{
-    Bed, Discard, Harvest, Herb, Jar, Noun, Photo, Row, RowRef, Setting, Source, Supply, Tray,
-    Weighing,
+    Bed, Bottle, Check, Discard, Dropper, Harvest, Herb, Jar, Noun, Photo, Recipe, Row, RowRef,
+    Setting, Shake, Source, Straining, Supply, Tray, Use, Weighing, Wish,
 };
 use rusqlite::{Connection, params};
 
 use crate::ledger::{self, Holding};
 use crate::noun::Table;
-use crate::{Failure, log};
+use crate::{Failure, log, search};
 
 /// What a deed has touched so far.
 #[derive(Debug, Default)]
@@ -31,8 +31,10 @@ pub(crate) fn project(
     touched: &mut Touched,
 ) -> Result<(), Failure> {
     let mut sources: BTreeSet<Source> = ledger::sources_of(conn, noun, id)?.into_iter().collect();
+    sources.extend(ledger::fed_by(conn, noun, id)?);
     let placed = place(conn, noun, id, row)?;
     sources.extend(ledger::sources_of(conn, noun, id)?);
+    sources.extend(ledger::fed_by(conn, noun, id)?);
     sources.extend(Source::of(noun, id));
     for source in sources {
         if let Entry::Vacant(before) = touched.lots.entry(source) {
@@ -61,6 +63,14 @@ fn place(
         Noun::Jar => place_as::<Jar>(conn, id, row),
         Noun::Discard => place_as::<Discard>(conn, id, row),
         Noun::Setting => place_as::<Setting>(conn, id, row),
+        Noun::Shake => place_as::<Shake>(conn, id, row),
+        Noun::Straining => place_as::<Straining>(conn, id, row),
+        Noun::Bottle => place_as::<Bottle>(conn, id, row),
+        Noun::Use => place_as::<Use>(conn, id, row),
+        Noun::Check => place_as::<Check>(conn, id, row),
+        Noun::Recipe => place_as::<Recipe>(conn, id, row),
+        Noun::Dropper => place_as::<Dropper>(conn, id, row),
+        Noun::Plan => place_as::<Wish>(conn, id, row),
     }
 }
 
@@ -74,6 +84,7 @@ fn place_as<T: Table>(
     if let Some(noun) = &noun {
         noun.insert(conn, id, &serde_json::to_string(noun)?)?;
     }
+    search::put(conn, id, noun.as_ref())?;
     ledger::put(
         conn,
         T::NOUN,
@@ -177,7 +188,10 @@ pub(crate) fn rebuild(conn: &Connection) -> Result<(), Failure> {
              (SELECT sum(amount) FROM draw WHERE source_noun = noun AND source = id), 0)
          FROM (SELECT 'harvest' AS noun, id, fresh AS came_in FROM harvest
                UNION ALL SELECT 'tray', id, dried FROM tray
-               UNION ALL SELECT 'supply', id, size FROM supply)",
+               UNION ALL SELECT 'supply', id, size FROM supply
+               UNION ALL SELECT 'bottle', id, size FROM bottle
+               UNION ALL SELECT 'jar', id, coalesce(
+                   (SELECT sum(out) FROM straining WHERE straining.jar = jar.id), 0) FROM jar)",
         params![],
     )?;
     Ok(())

@@ -86,7 +86,8 @@ impl Reading<'_> {
             .prepare_cached(
                 "SELECT 'harvest', id FROM harvest WHERE code = ?1
                  UNION ALL SELECT 'tray', id FROM tray WHERE code = ?1
-                 UNION ALL SELECT 'jar', id FROM jar WHERE code = ?1 LIMIT 1",
+                 UNION ALL SELECT 'jar', id FROM jar WHERE code = ?1
+                 UNION ALL SELECT 'bottle', id FROM bottle WHERE code = ?1 LIMIT 1",
             )?
             .query_row([code.as_str()], |row| Ok((row.get(0)?, row.get(1)?)))
             .optional()?;

@@ -41,7 +41,7 @@ pub(crate) fn settle(
         let Some(now) = ledger::noted(conn, *source)? else {
             continue;
         };
-        if now.left < Amount::ZERO {
+        if now.left + source.allowance(now.came_in) < Amount::ZERO {
             let before = before.unwrap_or(ledger::Holding {
                 came_in: now.came_in,
                 left: now.came_in,
@@ -121,6 +121,11 @@ fn overdrawn(
             capitalised(&name),
             drawn.get(),
             now.came_in.get()
+        )
+    } else if noun == Noun::Jar && now.came_in == Amount::ZERO {
+        format!(
+            "{} is not strained yet; strain it before bottles are filled from it.",
+            capitalised(&name)
         )
     } else if noun == Noun::Tray && now.came_in == Amount::ZERO {
         format!(

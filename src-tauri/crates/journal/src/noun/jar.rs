@@ -39,6 +39,19 @@ pub struct Pour {
     /// The bottle it came from; the ledger takes the millilitres from it.
     #[serde(default)]
     pub supply: Option<SupplyId>,
+    /// Set if it was added after the jar was poured.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub added: Option<Added>,
+}
+
+/// A topping up.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Added {
+    /// When.
+    pub at: DateTime<FixedOffset>,
+    /// Why.
+    #[serde(default)]
+    pub note: Option<String>,
 }
 
 /// Plant as it went into the jar.
@@ -113,6 +126,9 @@ pub struct Jar {
     /// Set once it was given up.
     #[serde(default)]
     pub failed: Option<Failed>,
+    /// The jar whose marc is in this one for a second maceration.
+    #[serde(default)]
+    pub marc_of: Option<JarId>,
 }
 
 impl Jar {
@@ -139,9 +155,11 @@ impl Jar {
     }
 
     /// How far it has got on a day.
-    pub fn state(&self, today: NaiveDate) -> JarState {
+    pub fn state(&self, is_strained: bool, today: NaiveDate) -> JarState {
         if self.failed.is_some() {
             JarState::Failed
+        } else if is_strained {
+            JarState::Strained
         } else if today >= self.due().0 {
             JarState::Due
         } else {
@@ -165,6 +183,8 @@ impl Kept for Jar {
             text("stock", "The name of a liquid", &pour.name, 120)?;
             super::volume("stock", "the volume of a liquid", pour.ml)?;
             super::mass("stock", "the mass of a liquid", pour.g)?;
+            let added = pour.added.as_ref().and_then(|added| added.note.as_deref());
+            super::remark(added)?;
         }
         if self.plants.len() > 50 {
             return Err(Refusal::new("plants", "A jar has at most 50 plants."));
@@ -234,6 +254,7 @@ impl Kept for Jar {
         herbs
             .map(|id| (Noun::Herb, id.to_string()))
             .chain(lots)
+            .chain(self.marc_of.map(|jar| (Noun::Jar, jar.to_string())))
             .collect()
     }
 }
@@ -281,6 +302,7 @@ mod tests {
                 ml: 300.0,
                 g: 242.0,
                 supply: Some(SupplyId(Uuid::from_u128(3))),
+                added: None,
             }],
             plants: vec![
                 plant(Lot::Harvest(HarvestId(Uuid::from_u128(1))), 100.0),
@@ -298,6 +320,7 @@ mod tests {
             place: None,
             note: None,
             failed: None,
+            marc_of: None,
         }
     }
 
@@ -306,13 +329,14 @@ mod tests {
         let mut jar = jar();
         let day = |text: &str| text.parse::<NaiveDate>().unwrap();
         assert_eq!(jar.due(), (day("2025-07-08"), day("2025-07-22")));
-        assert_eq!(jar.state(day("2025-07-07")), JarState::Steeping);
-        assert_eq!(jar.state(day("2025-07-08")), JarState::Due);
+        assert_eq!(jar.state(false, day("2025-07-07")), JarState::Steeping);
+        assert_eq!(jar.state(false, day("2025-07-08")), JarState::Due);
+        assert_eq!(jar.state(true, day("2025-07-08")), JarState::Strained);
         jar.failed = Some(Failed {
             at: jar.poured_at,
             reason: "Mould on top".into(),
         });
-        assert_eq!(jar.state(day("2025-07-08")), JarState::Failed);
+        assert_eq!(jar.state(false, day("2025-07-08")), JarState::Failed);
     }
 
     #[test]

@@ -1,15 +1,23 @@
 //! The nouns, one file each.
 
 pub(crate) mod bed;
+pub(crate) mod bottle;
 pub(crate) mod discard;
+pub(crate) mod dropper;
 pub(crate) mod harvest;
 pub(crate) mod herb;
 pub(crate) mod jar;
+pub(crate) mod look;
 pub(crate) mod photo;
+pub(crate) mod recipe;
 pub(crate) mod setting;
+pub(crate) mod shake;
+pub(crate) mod straining;
 pub(crate) mod supply;
 pub(crate) mod tray;
+pub(crate) mod usage;
 pub(crate) mod weighing;
+pub(crate) mod wish;
 
 use crate::Refusal;
 use crate::refusal::{note, number, text};

@@ -186,6 +186,18 @@ impl Reading<'_> {
         ))
     }
 
+    /// The harvests picked between two moments, in order.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn harvests_picked(&self, from_ms: i64, to_ms: i64) -> Result<Vec<HarvestRow>, Failure> {
+        self.harvest_rows(
+            "WHERE harvest.picked_ms >= ?1 AND harvest.picked_ms < ?2
+             ORDER BY harvest.picked_ms, harvest.id",
+            [from_ms, to_ms],
+        )
+    }
+
     /// A harvest with all that came of it.
     ///
     /// # Errors

@@ -4,11 +4,13 @@ CREATE TABLE jar (
     code      TEXT NOT NULL,
     poured_ms INTEGER NOT NULL,
     due_from  TEXT NOT NULL,
-    failed    INTEGER NOT NULL
+    failed    INTEGER NOT NULL,
+    preparation TEXT NOT NULL,
+    marc_of   TEXT
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX jar_by_time ON jar (poured_ms, id);
-CREATE INDEX jar_standing ON jar (poured_ms, id, due_from) WHERE NOT failed;
 CREATE INDEX jar_failed ON jar (poured_ms, id) WHERE failed;
+CREATE INDEX jar_on_marc ON jar (marc_of) WHERE marc_of IS NOT NULL;
 CREATE INDEX jar_by_code ON jar (code);
 
 CREATE TABLE jar_herb (

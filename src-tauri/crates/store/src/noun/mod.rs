@@ -4,23 +4,29 @@
 //! copies of what lists are found and sorted by.
 
 pub(crate) mod bed;
+pub(crate) mod bottle;
 pub(crate) mod discard;
 pub(crate) mod harvest;
 pub(crate) mod herb;
 pub(crate) mod jar;
 pub(crate) mod lot;
 pub(crate) mod photo;
+pub(crate) mod recipe;
 pub(crate) mod setting;
+pub(crate) mod shake;
+pub(crate) mod straining;
 pub(crate) mod supply;
 pub(crate) mod tray;
 pub(crate) mod weighing;
 
 use journal::{
-    Bed, Discard, Harvest, Herb, Jar, Kept, Noun, Photo, RowRef, Setting, Supply, Tray, Weighing,
+    Bed, Bottle, Check, Discard, Dropper, Harvest, Herb, Jar, Kept, Noun, Photo, Recipe, RowRef,
+    Setting, Shake, Straining, Supply, Tray, Use, Weighing, Wish,
 };
 use rusqlite::{Connection, OptionalExtension};
 
 use crate::Failure;
+use crate::search::Worded;
 
 /// The tables that are made from the log.
 pub(crate) const TABLES: &[&str] = &[
@@ -35,6 +41,15 @@ pub(crate) const TABLES: &[&str] = &[
     include_str!("jar.sql"),
     include_str!("discard.sql"),
     include_str!("setting.sql"),
+    include_str!("shake.sql"),
+    include_str!("straining.sql"),
+    include_str!("bottle.sql"),
+    include_str!("usage.sql"),
+    include_str!("look.sql"),
+    include_str!("recipe.sql"),
+    include_str!("dropper.sql"),
+    include_str!("wish.sql"),
+    include_str!("../words.sql"),
     // Last, because it watches the others.
     include_str!("tally.sql"),
 ];
@@ -56,19 +71,34 @@ pub(crate) const MADE: &[&str] = &[
     "jar_herb",
     "discard",
     "setting",
+    "shake",
+    "straining",
+    "standing",
+    "bottle",
+    "use",
+    "check",
+    "recipe",
+    "recipe_herb",
+    "dropper",
+    "plan",
+    "page",
     "tally",
 ];
 
 /// A noun that has a table of the name of the noun. Outside this crate it is
 /// only a bound: every noun of the journal has one.
-pub trait Table: Kept {
+#[allow(
+    private_bounds,
+    reason = "what a row is found by is the business of this crate"
+)]
+pub trait Table: Kept + Worded {
     /// Puts a row that is not there.
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure>;
 
     /// Removes a row that may be there.
     fn remove(conn: &Connection, id: &str) -> Result<(), Failure> {
         conn.prepare_cached(&format!(
-            "DELETE FROM {} WHERE id = ?1",
+            "DELETE FROM \"{}\" WHERE id = ?1",
             Self::NOUN.as_str()
         ))?
         .execute([id])?;
@@ -79,7 +109,7 @@ pub trait Table: Kept {
 pub(crate) fn find<T: Table>(conn: &Connection, id: &str) -> Result<Option<T>, Failure> {
     let body: Option<String> = conn
         .prepare_cached(&format!(
-            "SELECT body FROM {} WHERE id = ?1",
+            "SELECT body FROM \"{}\" WHERE id = ?1",
             T::NOUN.as_str()
         ))?
         .query_row([id], |row| row.get(0))
@@ -111,7 +141,10 @@ pub(crate) fn all<T: Table>(
 
 pub(crate) fn is_present(conn: &Connection, noun: Noun, id: &str) -> Result<bool, Failure> {
     Ok(conn
-        .prepare_cached(&format!("SELECT 1 FROM {} WHERE id = ?1", noun.as_str()))?
+        .prepare_cached(&format!(
+            "SELECT 1 FROM \"{}\" WHERE id = ?1",
+            noun.as_str()
+        ))?
         .exists([id])?)
 }
 
@@ -121,7 +154,7 @@ pub(crate) fn needs_of_all(
     noun: Noun,
 ) -> Result<Vec<(String, Vec<RowRef>)>, Failure> {
     fn of<T: Table>(conn: &Connection) -> Result<Vec<(String, Vec<RowRef>)>, Failure> {
-        let sql = format!("SELECT id, body FROM {} ORDER BY id", T::NOUN.as_str());
+        let sql = format!("SELECT id, body FROM \"{}\" ORDER BY id", T::NOUN.as_str());
         let rows = all::<T>(conn, &sql, [])?;
         Ok(rows
             .into_iter()
@@ -139,5 +172,13 @@ pub(crate) fn needs_of_all(
         Noun::Jar => of::<Jar>(conn),
         Noun::Discard => of::<Discard>(conn),
         Noun::Setting => of::<Setting>(conn),
+        Noun::Shake => of::<Shake>(conn),
+        Noun::Straining => of::<Straining>(conn),
+        Noun::Bottle => of::<Bottle>(conn),
+        Noun::Use => of::<Use>(conn),
+        Noun::Check => of::<Check>(conn),
+        Noun::Recipe => of::<Recipe>(conn),
+        Noun::Dropper => of::<Dropper>(conn),
+        Noun::Plan => of::<Wish>(conn),
     }
 }

@@ -1,0 +1,57 @@
+//! The maker's own dropper, counted.
+
+use serde::{Deserialize, Serialize};
+
+use crate::refusal::{note, number};
+use crate::{DropperId, Kept, Noun, Refusal};
+
+/// A dropper whose drops were counted.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Dropper {
+    /// What the maker calls it.
+    pub name: String,
+    /// Drops in one millilitre, each count by itself.
+    pub drops_in_1_ml: Vec<f64>,
+    /// What it holds when it is filled once.
+    #[serde(default)]
+    pub holds_ml: Option<f64>,
+    /// What it was counted with: drops of one liquid say nothing of another's.
+    #[serde(default)]
+    pub liquid: Option<String>,
+}
+
+impl Kept for Dropper {
+    const NOUN: Noun = Noun::Dropper;
+    type Id = DropperId;
+
+    fn check(&self) -> Result<(), Refusal> {
+        super::name(&self.name)?;
+        if !(3..=100).contains(&self.drops_in_1_ml.len()) {
+            return Err(Refusal::new(
+                "drops_in_1_ml",
+                "Count the drops of one millilitre three times or more.",
+            ));
+        }
+        for count in &self.drops_in_1_ml {
+            number(
+                "drops_in_1_ml",
+                "the drops in a millilitre",
+                *count,
+                5.0,
+                120.0,
+                "between 5 and 120",
+            )?;
+        }
+        if let Some(holds) = self.holds_ml {
+            number(
+                "holds_ml",
+                "what the dropper holds",
+                holds,
+                0.1,
+                10.0,
+                "between 0.1 and 10 mL",
+            )?;
+        }
+        note("liquid", "The liquid", self.liquid.as_deref(), 120)
+    }
+}

@@ -1,0 +1,199 @@
+//! Bottles, what was taken from them and how they were found.
+
+use journal::{Amount, Bottle, BottleId, Check, CheckId, JarId, LotCode, Noun, Use, UseId};
+use rusqlite::{Connection, OptionalExtension, Row, params};
+
+use super::{Table, all, parsed};
+use crate::{Failure, Reading};
+
+/// A bottle with what lists show of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BottleRow {
+    /// Its id.
+    pub id: BottleId,
+    /// The bottle.
+    pub bottle: Bottle,
+    /// What was not taken from it by the record.
+    pub left_ml: f64,
+    /// Whether anything was taken.
+    pub is_open: bool,
+    /// The last look at it.
+    pub last_check: Option<Check>,
+}
+
+impl Table for Bottle {
+    fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
+        conn.prepare_cached(
+            "INSERT INTO bottle (id, body, code, jar, filled_ms, size, ended)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
+        )?
+        .execute(params![
+            id,
+            body,
+            self.code.as_str(),
+            self.jar.to_string(),
+            self.filled_at.timestamp_millis(),
+            self.size().thousandths(),
+            self.end.is_some(),
+        ])?;
+        Ok(())
+    }
+}
+
+impl Table for Use {
+    fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
+        conn.prepare_cached(
+            "INSERT INTO \"use\" (id, body, bottle, at_ms) VALUES (?1, ?2, ?3, ?4)",
+        )?
+        .execute(params![
+            id,
+            body,
+            self.bottle.to_string(),
+            self.at.timestamp_millis()
+        ])?;
+        Ok(())
+    }
+}
+
+impl Table for Check {
+    fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
+        conn.prepare_cached(
+            "INSERT INTO \"check\" (id, body, bottle, at_ms) VALUES (?1, ?2, ?3, ?4)",
+        )?
+        .execute(params![
+            id,
+            body,
+            self.bottle.to_string(),
+            self.at.timestamp_millis()
+        ])?;
+        Ok(())
+    }
+}
+
+const ROW: &str = "SELECT bottle.id, bottle.body, lot.came_in, lot.remains,
+        (SELECT body FROM \"check\" WHERE \"check\".bottle = bottle.id
+         ORDER BY at_ms DESC, \"check\".id DESC LIMIT 1)
+    FROM bottle JOIN lot ON lot.noun = 'bottle' AND lot.id = bottle.id";
+
+pub(crate) fn bottle_row(row: &Row<'_>) -> Result<BottleRow, Failure> {
+    let (came_in, remains): (i64, i64) = (row.get(2)?, row.get(3)?);
+    Ok(BottleRow {
+        id: row.get::<_, String>(0)?.parse()?,
+        bottle: parsed(row.get_ref(1)?.as_str().unwrap_or_default())?,
+        left_ml: Amount::from_thousandths(remains).get(),
+        is_open: remains != came_in,
+        last_check: row
+            .get::<_, Option<String>>(4)?
+            .map(|body| parsed(&body))
+            .transpose()?,
+    })
+}
+
+impl Reading<'_> {
+    pub(crate) fn bottle_rows(
+        &self,
+        rest: &str,
+        params: impl rusqlite::Params,
+    ) -> Result<Vec<BottleRow>, Failure> {
+        let mut statement = self.conn.prepare_cached(&format!("{ROW} {rest}"))?;
+        let mut rows = statement.query(params)?;
+        let mut bottles = Vec::new();
+        while let Some(row) = rows.next()? {
+            bottles.push(bottle_row(row)?);
+        }
+        Ok(bottles)
+    }
+
+    /// The bottles on the shelf, the latest filled first.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn bottles_standing(&self) -> Result<Vec<BottleRow>, Failure> {
+        self.bottle_rows(
+            "WHERE NOT bottle.ended ORDER BY bottle.filled_ms DESC, bottle.id DESC",
+            [],
+        )
+    }
+
+    /// The bottles that left the shelf, the latest filled first.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn bottles_ended(&self, limit: usize) -> Result<Vec<BottleRow>, Failure> {
+        self.bottle_rows(
+            "WHERE bottle.ended ORDER BY bottle.filled_ms DESC, bottle.id DESC LIMIT ?1",
+            [limit as i64],
+        )
+    }
+
+    /// The bottles filled between two moments, in order.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn bottles_filled(&self, from_ms: i64, to_ms: i64) -> Result<Vec<BottleRow>, Failure> {
+        self.bottle_rows(
+            "WHERE bottle.filled_ms >= ?1 AND bottle.filled_ms < ?2
+             ORDER BY bottle.filled_ms, bottle.id",
+            [from_ms, to_ms],
+        )
+    }
+
+    /// The bottles of a jar, in the order in which they were filled.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn bottles_of(&self, jar: &JarId) -> Result<Vec<BottleRow>, Failure> {
+        self.bottle_rows(
+            "WHERE bottle.jar = ?1 ORDER BY bottle.filled_ms, bottle.id",
+            [jar.to_string()],
+        )
+    }
+
+    /// One bottle.
+    ///
+    /// # Errors
+    /// [`Failure::NotFound`] if there is none.
+    pub fn bottle(&self, id: &BottleId) -> Result<BottleRow, Failure> {
+        let rows = self.bottle_rows("WHERE bottle.id = ?1", [id.to_string()])?;
+        rows.into_iter()
+            .next()
+            .ok_or_else(|| Failure::not_found(Noun::Bottle))
+    }
+
+    /// The bottle that bears a code.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn bottle_coded(&self, code: &LotCode) -> Result<Option<BottleId>, Failure> {
+        let id: Option<String> = self
+            .conn
+            .prepare_cached("SELECT id FROM bottle WHERE code = ?1")?
+            .query_row([code.as_str()], |row| row.get(0))
+            .optional()?;
+        Ok(id.map(|id| id.parse()).transpose()?)
+    }
+
+    /// What was taken from a bottle, earliest first.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn uses(&self, bottle: &BottleId) -> Result<Vec<(UseId, Use)>, Failure> {
+        all(
+            self.conn,
+            "SELECT id, body FROM \"use\" WHERE bottle = ?1 ORDER BY at_ms, id",
+            [bottle.to_string()],
+        )
+    }
+
+    /// How a bottle was found, earliest first.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn checks(&self, bottle: &BottleId) -> Result<Vec<(CheckId, Check)>, Failure> {
+        all(
+            self.conn,
+            "SELECT id, body FROM \"check\" WHERE bottle = ?1 ORDER BY at_ms, id",
+            [bottle.to_string()],
+        )
+    }
+}

@@ -1,0 +1,13 @@
+CREATE TABLE bottle (
+    id        TEXT PRIMARY KEY,
+    body      TEXT NOT NULL,
+    code      TEXT NOT NULL,
+    jar       TEXT NOT NULL,
+    filled_ms INTEGER NOT NULL,
+    size      INTEGER NOT NULL,
+    ended     INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX bottle_by_code ON bottle (code);
+CREATE INDEX bottle_of_jar ON bottle (jar, filled_ms, id);
+CREATE INDEX bottle_by_time ON bottle (filled_ms, id);
+CREATE INDEX bottle_standing ON bottle (filled_ms, id) WHERE NOT ended;

@@ -1,0 +1,5 @@
+CREATE TABLE dropper (
+    id   TEXT PRIMARY KEY,
+    body TEXT NOT NULL,
+    name TEXT NOT NULL
+) STRICT, WITHOUT ROWID;

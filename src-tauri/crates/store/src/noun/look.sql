@@ -1,0 +1,7 @@
+CREATE TABLE "check" (
+    id     TEXT PRIMARY KEY,
+    body   TEXT NOT NULL,
+    bottle TEXT NOT NULL,
+    at_ms  INTEGER NOT NULL
+) STRICT, WITHOUT ROWID;
+CREATE INDEX check_of_bottle ON "check" (bottle, at_ms);

@@ -1,0 +1,91 @@
+//! What came out of jars.
+
+use journal::{HerbKey, How, Interval, JarId, Straining, StrainingId};
+use rusqlite::{Connection, params};
+
+use super::{Table, all};
+use crate::{Failure, Reading};
+
+/// What one straining told of the marc of a herb.
+#[derive(Debug, Clone, PartialEq)]
+pub struct MarcKept {
+    /// The jar.
+    pub jar: JarId,
+    /// How it was strained.
+    pub how: How,
+    /// What the marc kept, mL for each gram of dry matter.
+    pub retained_ml_per_g_dry: Interval,
+}
+
+impl Table for Straining {
+    fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
+        conn.prepare_cached(
+            "INSERT INTO straining (id, body, jar, at_ms, out) VALUES (?1, ?2, ?3, ?4, ?5)",
+        )?
+        .execute(params![
+            id,
+            body,
+            self.jar.to_string(),
+            self.at.timestamp_millis(),
+            self.out().thousandths(),
+        ])?;
+        Ok(())
+    }
+}
+
+impl Reading<'_> {
+    /// What came out of a jar, earliest first.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn strainings(&self, jar: &JarId) -> Result<Vec<(StrainingId, Straining)>, Failure> {
+        all(
+            self.conn,
+            "SELECT id, body FROM straining WHERE jar = ?1 ORDER BY at_ms, id",
+            [jar.to_string()],
+        )
+    }
+
+    /// What the marc of a herb kept in the maker's own jars of a preparation, latest first. Jars
+    /// of several herbs and second macerations are left out: they tell nothing of one herb.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn marcs(
+        &self,
+        herb: &HerbKey,
+        preparation: &str,
+        limit: usize,
+    ) -> Result<Vec<MarcKept>, Failure> {
+        let strainings = all::<Straining>(
+            self.conn,
+            "SELECT straining.id, straining.body
+             FROM jar_herb JOIN jar ON jar.id = jar_herb.jar
+             JOIN straining ON straining.jar = jar.id
+             WHERE jar_herb.herb = ?1 AND jar.preparation = ?2 AND jar.marc_of IS NULL
+               AND NOT jar.failed
+               AND NOT EXISTS (SELECT 1 FROM jar_herb AS other
+                               WHERE other.jar = jar.id AND other.herb <> ?1)
+             ORDER BY jar.poured_ms, jar.id, straining.at_ms, straining.id",
+            params![herb.as_str(), preparation],
+        )?;
+        let mut kept = Vec::new();
+        let mut out = (None, 0.0);
+        for (_, straining) in strainings {
+            if out.0 != Some(straining.jar) {
+                out = (Some(straining.jar), 0.0);
+            }
+            out.1 += straining.came_out_ml;
+            if let Some(retained) = straining.retained_ml_per_g_dry(out.1) {
+                kept.push(MarcKept {
+                    jar: straining.jar,
+                    how: straining.how,
+                    retained_ml_per_g_dry: retained,
+                });
+            }
+        }
+        kept.reverse();
+        kept.truncate(limit);
+        Ok(kept)
+    }
+}
