@@ -1,0 +1,289 @@
+//! Pages that fill from the top: paragraphs, photos and table rows one under the other, a new page when one is full.
+
+use std::mem;
+
+use crate::face::{Face, unknown_letters};
+use crate::jpeg::Jpeg;
+use crate::page::{Ink, MM_PER_PT, Mark, Page, rule};
+use crate::pdf::Writer;
+use crate::sheet::Paper;
+use crate::wrap::{Run, wrap};
+
+/// How photos are asked for: the upright JPEG of a key, small enough to print a few centimetres wide.
+pub type Photos<'a> = dyn FnMut(&str) -> Option<Vec<u8>> + 'a;
+
+const SIDE_MM: f64 = 22.0;
+const HEAD_MM: f64 = 20.0;
+const FOOT_MM: f64 = 24.0;
+/// Type of running text in points, and its leading as a share of it.
+pub(crate) const BODY_PT: f64 = 10.5;
+const LEADING: f64 = 1.32;
+
+/// A column of a table: its head, its share of the width, and whether it holds figures.
+pub(crate) struct Column {
+    pub(crate) head: &'static str,
+    pub(crate) share: f64,
+    pub(crate) is_figure: bool,
+}
+
+/// A document in the making.
+pub(crate) struct Flow {
+    writer: Writer,
+    page: Page,
+    y: f64,
+    number: usize,
+    running: String,
+    unknown: Vec<char>,
+}
+
+impl Flow {
+    /// Begins a document; `running` stands at the foot of every page beside its number.
+    pub(crate) fn new(title: &str, paper: Paper, running: &str) -> Self {
+        let (width, height) = paper.size_mm();
+        Self {
+            writer: Writer::new(title),
+            page: Page::new(width, height),
+            y: HEAD_MM,
+            number: 1,
+            running: running.to_owned(),
+            unknown: Vec::new(),
+        }
+    }
+
+    pub(crate) fn width(&self) -> f64 {
+        self.page.width - 2.0 * SIDE_MM
+    }
+
+    pub(crate) fn left(&self) -> f64 {
+        SIDE_MM
+    }
+
+    pub(crate) fn y(&self) -> f64 {
+        self.y
+    }
+
+    fn bottom(&self) -> f64 {
+        self.page.height - FOOT_MM
+    }
+
+    /// Puts a mark where the caller says.
+    pub(crate) fn mark(&mut self, mark: Mark) {
+        self.page.marks.push(mark);
+    }
+
+    pub(crate) fn space(&mut self, mm: f64) {
+        self.y += mm;
+    }
+
+    pub(crate) fn down_to(&mut self, y: f64) {
+        self.y = self.y.max(y);
+    }
+
+    /// Begins a new page unless `mm` more fit on this one.
+    pub(crate) fn need(&mut self, mm: f64) -> bool {
+        let is_full = self.y + mm > self.bottom();
+        if is_full {
+            self.new_page();
+        }
+        is_full
+    }
+
+    pub(crate) fn new_page(&mut self) {
+        // A title page carries no number, as books have it.
+        if self.number > 1 {
+            self.foot();
+        }
+        let blank = Page::new(self.page.width, self.page.height);
+        let full = mem::replace(&mut self.page, blank);
+        self.writer.page(&full);
+        self.number += 1;
+        self.y = HEAD_MM;
+    }
+
+    /// Numbers the first page too, for a document without a title page.
+    pub(crate) fn foot(&mut self) {
+        let y = self.page.height - FOOT_MM / 2.0;
+        let size_pt = 9.0;
+        let number = self.number.to_string();
+        let x = self.page.width - SIDE_MM - Face::Text.width(&number, size_pt);
+        let (left, width) = (SIDE_MM, self.width());
+        self.mark(rule(left, y - 4.0, width, Ink::Line));
+        let text = |x: f64, text: String| Mark::Text {
+            x,
+            y,
+            size_pt,
+            face: Face::Text,
+            ink: Ink::Soft,
+            text,
+        };
+        let running = self.running.clone();
+        self.mark(text(left, running));
+        self.mark(text(x, number));
+    }
+
+    fn note_unknown(&mut self, runs: &[Run]) {
+        for run in runs {
+            self.unknown.extend(unknown_letters(&run.text));
+        }
+        self.unknown.sort_unstable();
+        self.unknown.dedup();
+    }
+
+    /// A paragraph across the page or, indented, beside something; lines that do not fit go on to the next page.
+    pub(crate) fn paragraph(&mut self, runs: &[Run], size_pt: f64, indent: f64, width: f64) {
+        self.note_unknown(runs);
+        let leading = size_pt * MM_PER_PT * LEADING;
+        let lines = wrap(runs, size_pt, |_| width);
+        for line in lines.each() {
+            self.need(leading);
+            let (top, left) = (self.y, SIDE_MM + indent);
+            self.page
+                .marks
+                .extend(line.marks(top, size_pt, leading, |_| left));
+            self.y += leading;
+        }
+    }
+
+    /// How tall a paragraph will be.
+    pub(crate) fn height_of(&self, runs: &[Run], size_pt: f64, width: f64) -> f64 {
+        wrap(runs, size_pt, |_| width).count() as f64 * size_pt * MM_PER_PT * LEADING
+    }
+
+    /// A paragraph in the middle of the page.
+    pub(crate) fn centred(&mut self, runs: &[Run], size_pt: f64) {
+        self.note_unknown(runs);
+        let leading = size_pt * MM_PER_PT * LEADING;
+        let lines = wrap(runs, size_pt, |_| self.width());
+        let (top, middle) = (self.y, self.page.width / 2.0);
+        self.page
+            .marks
+            .extend(lines.marks(top, size_pt, leading, |width| middle - width / 2.0));
+        self.y += leading * lines.count() as f64;
+    }
+
+    pub(crate) fn heading(&mut self, text: &str, size_pt: f64) {
+        self.need(size_pt * 3.0 * MM_PER_PT + 14.0);
+        let width = self.width();
+        self.paragraph(
+            &[Run::new(Face::Title, Ink::Accent, text)],
+            size_pt,
+            0.0,
+            width,
+        );
+        self.y += 1.2;
+        let (left, y) = (SIDE_MM, self.y);
+        self.mark(rule(left, y, width, Ink::Accent));
+        self.y += 4.0;
+    }
+
+    /// A photo in a box, kept in its proportions; says how tall it became, nothing where it is no JPEG.
+    pub(crate) fn picture(&mut self, jpeg: Jpeg, x: f64, y: f64, widest: f64, tallest: f64) -> f64 {
+        let (width, height) = fitted(&jpeg, widest, tallest);
+        self.mark(Mark::Picture {
+            x,
+            y,
+            width,
+            height,
+            jpeg,
+        });
+        height
+    }
+
+    /// A table whose head comes again on every page.
+    pub(crate) fn table(&mut self, columns: &[Column], rows: &[Vec<String>]) {
+        const GAP: f64 = 3.0;
+        let size_pt = 9.5;
+        let leading = size_pt * MM_PER_PT * 1.25;
+        let width = self.width();
+        let room = |column: &Column| width * column.share - GAP;
+        let head: Vec<String> = columns
+            .iter()
+            .map(|column| column.head.to_owned())
+            .collect();
+        self.need(leading * 4.0);
+        self.row(columns, &head, size_pt, leading, true);
+        for row in rows {
+            let tallest = columns
+                .iter()
+                .zip(row)
+                .map(|(column, cell)| {
+                    wrap(&[Run::text(cell.clone())], size_pt, |_| room(column)).count()
+                })
+                .max()
+                .unwrap_or(1);
+            if self.need(tallest as f64 * leading + 1.6) {
+                self.row(columns, &head, size_pt, leading, true);
+            }
+            self.row(columns, row, size_pt, leading, false);
+        }
+    }
+
+    fn row(
+        &mut self,
+        columns: &[Column],
+        cells: &[String],
+        size_pt: f64,
+        leading: f64,
+        is_head: bool,
+    ) {
+        let width = self.width();
+        let mut left = SIDE_MM;
+        let mut end = self.y;
+        for (column, cell) in columns.iter().zip(cells) {
+            let run = if is_head {
+                Run::soft(cell.clone())
+            } else {
+                Run::text(cell.clone())
+            };
+            let runs = [run];
+            self.note_unknown(&runs);
+            let across = width * column.share;
+            let lines = wrap(&runs, size_pt, |_| across - 3.0);
+            let (top, right) = (self.y, left + across - 3.0);
+            let place = |width: f64| {
+                if column.is_figure {
+                    right - width
+                } else {
+                    left
+                }
+            };
+            self.page
+                .marks
+                .extend(lines.marks(top, size_pt, leading, place));
+            end = end.max(top + leading * lines.count() as f64);
+            left += across;
+        }
+        self.y = end + 0.8;
+        let y = self.y;
+        self.mark(rule(
+            SIDE_MM,
+            y,
+            width,
+            if is_head { Ink::Accent } else { Ink::Line },
+        ));
+        self.y += 0.8;
+    }
+
+    /// Writes the last page; the remarks name letters that could not be printed.
+    pub(crate) fn finish(mut self) -> (Vec<u8>, Vec<String>) {
+        self.foot();
+        self.writer.page(&self.page);
+        let letters: Vec<String> = self.unknown.iter().map(char::to_string).collect();
+        let remarks = if letters.is_empty() {
+            Vec::new()
+        } else {
+            vec![format!(
+                "These letters are left out, because the type does not have them: {}.",
+                letters.join(" ")
+            )]
+        };
+        (self.writer.finish(), remarks)
+    }
+}
+
+/// The largest size of a photo within a box.
+pub(crate) fn fitted(jpeg: &Jpeg, widest: f64, tallest: f64) -> (f64, f64) {
+    let shape = f64::from(jpeg.height) / f64::from(jpeg.width);
+    let width = widest.min(tallest / shape);
+    (width, width * shape)
+}

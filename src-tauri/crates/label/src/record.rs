@@ -1,0 +1,169 @@
+//! What stands on a label, as a plain record.
+
+use chrono::NaiveDate;
+
+use crate::Figure;
+
+/// Whom a label speaks to, which decides the items it carries.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Kind {
+    /// A jar that steeps at home.
+    Jar,
+    /// A bottle kept at home.
+    Bottle,
+    /// A bottle that leaves the house: no private note.
+    Gift,
+}
+
+/// Whether the plant went in fresh or dried.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum State {
+    /// With its own water.
+    Fresh,
+    /// Dried.
+    Dried,
+}
+
+/// What a ratio's millilitres are.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Meaning {
+    /// The liquid that was poured on.
+    PouredOn,
+    /// The volume it was made up to at the end.
+    MadeUpTo,
+}
+
+/// Grams of herb to millilitres of liquid.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Ratio {
+    /// Millilitres for each gram of herb.
+    pub ml_per_g: f64,
+    /// Which liquid those millilitres are.
+    pub meaning: Meaning,
+}
+
+/// How strong the liquid is in what matters to it.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub enum Strength {
+    /// Alcohol in % vol at 20 C.
+    Alcohol(Figure),
+    /// Glycerol in % by weight.
+    Glycerol(Figure),
+    /// Acidity in g of acetic acid per 100 mL.
+    Acidity(Figure),
+    /// Sugar in % by weight.
+    Sugar(Figure),
+}
+
+/// What the preparation is for.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+pub enum Use {
+    /// Taken by mouth.
+    Inside,
+    /// Put on the skin and never taken.
+    OutsideOnly,
+    /// Eaten or drunk as food.
+    Food,
+}
+
+/// One plant in the preparation.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Plant {
+    /// The common name.
+    pub common: String,
+    /// The binomial.
+    pub latin: Option<String>,
+    /// The part, such as `leaf`.
+    pub part: String,
+    /// Fresh or dried.
+    pub state: State,
+}
+
+/// One label. What is not known is left empty; [`Label::new`] begins with an empty one.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Label {
+    /// Whom it speaks to.
+    pub kind: Kind,
+    /// What it is: `Lemon balm glycerite`.
+    pub name: String,
+    /// The plants.
+    pub plants: Vec<Plant>,
+    /// Herb to liquid.
+    pub ratio: Option<Ratio>,
+    /// The liquid in words: `spirit and water`.
+    pub menstruum: String,
+    /// Which oil: `olive oil`.
+    pub oil: Option<String>,
+    /// On a jar what was poured, on a bottle or gift what the finished liquid holds.
+    pub strengths: Vec<Strength>,
+    /// The day it was poured.
+    pub made_on: Option<NaiveDate>,
+    /// The first day it may be strained.
+    pub due_from: Option<NaiveDate>,
+    /// The day by which it should be strained.
+    pub due_to: Option<NaiveDate>,
+    /// The day it was strained.
+    pub strained_on: Option<NaiveDate>,
+    /// The day it was bottled.
+    pub bottled_on: Option<NaiveDate>,
+    /// The last day it should be used.
+    pub best_before: Option<NaiveDate>,
+    /// The lot code: `tavo-472`.
+    pub lot: String,
+    /// Codes of harvests and names of beds; a wild place is left out by whoever fills this.
+    pub origins: Vec<String>,
+    /// How to keep it, one line.
+    pub storage: Option<String>,
+    /// What it is for.
+    pub use_for: Use,
+    /// Cautions, one plain line each.
+    pub cautions: Vec<String>,
+    /// Grams of ethanol in the whole bottle, where the maker wants it printed.
+    pub ethanol_in_bottle_g: Option<Figure>,
+    /// The number of the maker's poison line.
+    pub poison_line: Option<String>,
+    /// Who made it and how to reach them.
+    pub maker: Option<String>,
+    /// What the bottle holds, in mL.
+    pub net_ml: Option<f64>,
+    /// What is in it, most first.
+    pub ingredients: Vec<String>,
+    /// Allergens among them.
+    pub allergens: Vec<String>,
+    /// The maker's own note, never on a gift.
+    pub note: Option<String>,
+}
+
+impl Label {
+    /// A label that knows only what it is and its lot.
+    #[must_use]
+    pub fn new(kind: Kind, name: impl Into<String>, lot: impl Into<String>) -> Self {
+        Self {
+            kind,
+            name: name.into(),
+            plants: Vec::new(),
+            ratio: None,
+            menstruum: String::new(),
+            oil: None,
+            strengths: Vec::new(),
+            made_on: None,
+            due_from: None,
+            due_to: None,
+            strained_on: None,
+            bottled_on: None,
+            best_before: None,
+            lot: lot.into(),
+            origins: Vec::new(),
+            storage: None,
+            use_for: Use::Inside,
+            cautions: Vec::new(),
+            ethanol_in_bottle_g: None,
+            poison_line: None,
+            maker: None,
+            net_ml: None,
+            ingredients: Vec::new(),
+            allergens: Vec::new(),
+            note: None,
+        }
+    }
+}
