@@ -3,6 +3,8 @@ import { plain, type Interval } from "./number";
 
 /** Hours left as a range in the coarsest unit that is still true: hours up to two days, then days. */
 export function hoursLeft({ low, high }: Interval): string {
-  if (high <= 48) return words.rack.hours(plain(Math.round(low), 0), plain(Math.ceil(high), 0));
-  return words.rack.daysLeft(plain(Math.round(low / 24), 0), plain(Math.ceil(high / 24), 0));
+  const w = words.rack;
+  const [unit, said, upTo] = high <= 48 ? [1, w.hours, w.upToHours] : [24, w.daysLeft, w.upToDays];
+  const [from, to] = [Math.round(low / unit), Math.ceil(high / unit)];
+  return from === 0 ? upTo(plain(to, 0)) : said(plain(from, 0), plain(to, 0));
 }

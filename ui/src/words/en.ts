@@ -179,6 +179,8 @@ export const en = {
     neverWeighed: "not weighed yet",
     driedLeft: (amount: string) => `${amount} dried left`,
     hours: (low: string, high: string) => (low === high ? `${low} hours` : `${low}–${high} hours`),
+    upToHours: (high: string) => (high === "1" ? "up to an hour" : `up to ${high} hours`),
+    upToDays: (high: string) => `up to ${high} days`,
     daysLeft: (low: string, high: string) => (low === high ? `${low} days` : `${low}–${high} days`),
   },
   tray: {
