@@ -128,6 +128,14 @@ impl From<store::Done> for Changed {
                 journal::Noun::Supply => Noun::Supply,
                 journal::Noun::Jar => Noun::Jar,
                 journal::Noun::Setting => Noun::Setting,
+                journal::Noun::Shake => Noun::Shake,
+                journal::Noun::Straining => Noun::Straining,
+                journal::Noun::Bottle => Noun::Bottle,
+                journal::Noun::Use => Noun::Use,
+                journal::Noun::Check => Noun::Check,
+                journal::Noun::Recipe => Noun::Recipe,
+                journal::Noun::Dropper => Noun::Dropper,
+                journal::Noun::Plan => Noun::Plan,
                 // The store tells of what was thrown away as a change of what it came from.
                 journal::Noun::Discard => return None,
             })

@@ -66,6 +66,14 @@ pub enum Noun {
     Supply,
     Jar,
     Setting,
+    Shake,
+    Straining,
+    Bottle,
+    Use,
+    Check,
+    Recipe,
+    Dropper,
+    Plan,
 }
 
 /// What a write did: the deed that can be undone and the nouns to refresh.
