@@ -1,10 +1,15 @@
 // What is measured on a screen. Each function runs in the page, so it may use nothing outside itself.
 
-/** Whether the screen has its replies, its fonts and its pictures. */
-export function isSettled() {
-  const waiting = [...document.querySelectorAll("main [role=status]")].some((node) => node.textContent.includes("Opening"));
-  const pictures = [...document.images].filter((image) => image.loading !== "lazy");
-  return !waiting && document.querySelector("h1") !== null && document.fonts.status === "loaded" && pictures.every((image) => image.complete);
+/** What the screen still waits for: its replies, its fonts, its pictures. */
+export function stillToCome() {
+  const parts = [...document.querySelectorAll("main [role=status]")].map((node) => node.textContent);
+  const pictures = [...document.images].filter((image) => image.loading !== "lazy" && !image.complete);
+  return [
+    ...(document.querySelector("h1") ? [] : ["a heading"]),
+    ...parts.filter((text) => text.includes("Opening")),
+    ...(document.fonts.status === "loaded" ? [] : ["fonts"]),
+    ...pictures.map((image) => image.src),
+  ];
 }
 
 /** Targets under 48 px, targets closer than 8 px, and what runs over the edge, each as a line. */

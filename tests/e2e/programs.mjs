@@ -70,7 +70,9 @@ export async function until(what, ask, patience = 10_000) {
   for (;;) {
     const answer = await ask();
     if (answer) return answer;
-    if (Date.now() > end) throw new Error(`not within ${patience / 1000} s: ${what}`);
+    if (Date.now() > end) {
+      throw new Error(`not within ${patience / 1000} s: ${typeof what === "function" ? what() : what}`);
+    }
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
 }

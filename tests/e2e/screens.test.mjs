@@ -7,7 +7,7 @@ import path from "node:path";
 import { test } from "node:test";
 
 import { engine, withApp } from "./engine.mjs";
-import { barriers, geometry, idBehind, isSettled } from "./measures.mjs";
+import { barriers, geometry, idBehind, stillToCome } from "./measures.mjs";
 import { built, run, until } from "./programs.mjs";
 
 const pictures = path.join(import.meta.dirname, "pictures", engine);
@@ -15,7 +15,11 @@ const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.
 
 async function goTo(app, address) {
   await app.evaluate((address) => void (location.hash = address), address);
-  await until(`${address} is there`, () => app.evaluate(isSettled));
+  let waitsFor = [];
+  await until(
+    () => `${address} is there, with ${waitsFor.join(", ")}`,
+    async () => (waitsFor = await app.evaluate(stillToCome)).length === 0,
+  );
 }
 
 /** Every screen with its address; ids are found as a maker finds them, by links. */

@@ -46,14 +46,18 @@ test(`${engine}: a harvest with its photo goes to the rack and into a jar in the
   await app.press("button", "Back");
   await app.press("link", "Into a jar");
   await app.press("button", /^Tincture of fresh herb, water counted/);
-  await app.fill("textbox", "Spirit: Strength on the label", "60");
-  await app.reads("Pour these");
+  await app.fill("textbox", "Strength on the label", "96");
+  await app.reads("Spirit of 96 % vol");
   await app.press("button", "Pour");
   await app.reads("Jar poured.");
-  await app.reads("As poured");
+  // The way that was come is the way back: the harvest, the garden.
+  await app.press("button", "Back");
+  await app.reads("Blue basket");
+  await app.reads("100 g fresh, ");
+  await app.press("button", "Back");
   await app.press("link", "Pantry");
   await app.press("link", /Peppermint/);
-  await app.reads("As poured");
+  await app.reads("Spirit of 96 % vol");
 });
 
 test(`${engine}: a harvest that was undone is gone`, async (t) => {

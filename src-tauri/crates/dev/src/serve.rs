@@ -13,16 +13,21 @@ use std::process::ExitCode;
 use std::sync::Arc;
 
 use api::{App, Code, Failure};
-use tiny_http::{Header, Method, Request, Response, ResponseBox, Server};
+use axum::Router;
+use axum::body::{Body, Bytes, to_bytes};
+use axum::extract::{Request, State};
+use axum::http::request::Parts;
+use axum::http::{HeaderName, HeaderValue, Method, StatusCode, header};
+use axum::response::Response;
 
 use crate::flags::Flags;
 use crate::opened::{self, Journal};
 use crate::{demo, failed};
 
 /// A JSON request is at most this long; a chunk of a photo in base64 fits.
-const LONGEST_JSON: u64 = 2 * 1024 * 1024;
-/// Pictures of a full screen are asked for together.
-const WORKERS: usize = 6;
+const LONGEST_JSON: usize = 2 * 1024 * 1024;
+/// More than the longest photo, whose length is judged by the core.
+const LONGEST_BODY: usize = 80 * 1024 * 1024;
 
 /// Serves until it is ended.
 pub fn main(args: &[String]) -> ExitCode {
@@ -51,26 +56,15 @@ fn serve(flags: Flags) -> Result<(), String> {
         .local_addr()
         .map_err(|error| error.to_string())?
         .port();
-    let server = Server::from_listener(listener, None).map_err(|error| error.to_string())?;
     println!("http://127.0.0.1:{port}/");
     let preview = Arc::new(Preview {
-        server,
         port,
         app: journal.app.clone(),
         dist: dist(),
     });
-    let workers: Vec<_> = (0..WORKERS)
-        .map(|_| {
-            let preview = preview.clone();
-            std::thread::spawn(move || preview.work())
-        })
-        .collect();
-    for worker in workers {
-        worker
-            .join()
-            .map_err(|_| "A worker of the preview broke off.".to_owned())?;
-    }
-    Ok(())
+    preview
+        .listen(listener)
+        .map_err(|error| format!("The preview broke off: {error}."))
 }
 
 /// A journal that is there already is opened as it is.
@@ -88,52 +82,58 @@ fn dist() -> PathBuf {
 }
 
 struct Preview {
-    server: Server,
     port: u16,
     app: Arc<App>,
     dist: PathBuf,
 }
 
 impl Preview {
-    fn work(&self) {
-        while let Ok(mut request) = self.server.recv() {
-            let response = self.answer(&mut request);
-            // The browser may have gone away meanwhile; the next request is not its fault.
-            let _ = request.respond(response);
-        }
+    fn listen(self: Arc<Self>, listener: TcpListener) -> std::io::Result<()> {
+        let router = Router::new().fallback(receive).with_state(self);
+        listener.set_nonblocking(true)?;
+        tokio::runtime::Builder::new_multi_thread()
+            .enable_all()
+            .build()?
+            .block_on(async {
+                let listener = tokio::net::TcpListener::from_std(listener)?;
+                axum::serve(listener, router).await
+            })
     }
 
-    fn answer(&self, request: &mut Request) -> ResponseBox {
-        if !self.is_ours(request) {
-            return plain(403, "This address answers only its own page.");
+    fn answer(&self, head: &Parts, body: &Bytes) -> Response {
+        if !self.is_ours(head) {
+            return plain(
+                StatusCode::FORBIDDEN,
+                "This address answers only its own page.",
+            );
         }
-        let url = request.url().to_owned();
-        let (path, query) = url.split_once('?').unwrap_or((&url, ""));
-        match (request.method().clone(), path) {
-            (Method::Post, "/photo") => {
-                let name = pages::query_value(query, "name");
-                json(self.app.take_photo(request.as_reader(), name.as_deref()))
+        let path = head.uri.path();
+        match head.method {
+            Method::POST if path == "/photo" => {
+                let name = pages::query_value(head.uri.query().unwrap_or_default(), "name");
+                json(self.app.take_photo(body.as_ref(), name.as_deref()))
             }
-            (Method::Post, _) if path.starts_with("/call/") => {
-                self.call(&path["/call/".len()..], request)
+            Method::POST if path.starts_with("/call/") => {
+                self.call(&path["/call/".len()..], head, body)
             }
-            (Method::Get, _) if path.starts_with("/photo/") => {
-                self.picture(&path["/photo/".len()..])
-            }
-            (Method::Get, _) => pages::file(&self.dist, path),
-            _ => plain(405, "Only GET and POST are answered."),
+            Method::GET if path.starts_with("/photo/") => self.picture(&path["/photo/".len()..]),
+            Method::GET => pages::file(&self.dist, path),
+            _ => plain(
+                StatusCode::METHOD_NOT_ALLOWED,
+                "Only GET and POST are answered.",
+            ),
         }
     }
 
     /// A name that resolves to this machine, or a page from elsewhere, must not reach the journal.
-    fn is_ours(&self, request: &Request) -> bool {
+    fn is_ours(&self, head: &Parts) -> bool {
         let hosts = [
             format!("127.0.0.1:{}", self.port),
             format!("localhost:{}", self.port),
         ];
-        let host = header(request, "Host");
+        let host = text(head, header::HOST);
         let host_is_ours = host.is_some_and(|host| hosts.iter().any(|ours| ours == host));
-        let origin_is_ours = header(request, "Origin").is_none_or(|origin| {
+        let origin_is_ours = text(head, header::ORIGIN).is_none_or(|origin| {
             hosts
                 .iter()
                 .any(|ours| origin.strip_prefix("http://") == Some(ours.as_str()))
@@ -141,66 +141,94 @@ impl Preview {
         host_is_ours && origin_is_ours
     }
 
-    fn call(&self, name: &str, request: &mut Request) -> ResponseBox {
+    fn call(&self, name: &str, head: &Parts, body: &Bytes) -> Response {
         // A form of a foreign page can post anything but this type without asking first.
-        if !header(request, "Content-Type").is_some_and(|kind| kind.starts_with("application/json"))
-        {
-            return plain(415, "A command is sent as application/json.");
+        let kind = text(head, header::CONTENT_TYPE);
+        if !kind.is_some_and(|kind| kind.starts_with("application/json")) {
+            return plain(
+                StatusCode::UNSUPPORTED_MEDIA_TYPE,
+                "A command is sent as application/json.",
+            );
         }
-        let mut body = String::new();
-        let read = request
-            .as_reader()
-            .take(LONGEST_JSON + 1)
-            .read_to_string(&mut body);
-        if read.is_err() || body.len() as u64 > LONGEST_JSON {
-            return json(Err(Failure::new(
+        match std::str::from_utf8(body) {
+            Ok(body) if body.len() <= LONGEST_JSON => json(api::call(&self.app, name, body)),
+            _ => json(Err(Failure::new(
                 Code::Invalid,
                 "The request must be JSON text of at most 2 MiB.",
-            )));
+            ))),
         }
-        json(api::call(&self.app, name, &body))
     }
 
-    fn picture(&self, path: &str) -> ResponseBox {
+    fn picture(&self, path: &str) -> Response {
+        let missing = || plain(StatusCode::NOT_FOUND, "There is no such picture.");
         let found = match path.split_once('/') {
             Some((hash, "thumb")) => self.app.thumb(hash),
             Some((hash, "original")) => self.app.original(hash),
-            _ => return plain(404, "There is no such picture."),
+            _ => return missing(),
         };
         match found {
-            Ok(Some(picture)) => Response::from_file(picture.file)
-                .with_header(field("Content-Type", picture.media_type))
-                .with_header(field(
-                    "Cache-Control",
-                    "private, max-age=31536000, immutable",
-                ))
-                .with_header(field("X-Content-Type-Options", "nosniff"))
-                .boxed(),
-            Ok(None) => plain(404, "There is no such picture."),
-            Err(failure) => plain(404, &failure.message),
+            Ok(Some(mut picture)) => {
+                let mut bytes = Vec::new();
+                if picture.file.read_to_end(&mut bytes).is_err() {
+                    return missing();
+                }
+                let headers = [
+                    (header::CONTENT_TYPE, picture.media_type),
+                    (
+                        header::CACHE_CONTROL,
+                        "private, max-age=31536000, immutable",
+                    ),
+                    (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
+                ];
+                with(headers, bytes)
+            }
+            Ok(None) => missing(),
+            Err(failure) => plain(StatusCode::NOT_FOUND, failure.message),
         }
     }
 }
 
-fn header<'a>(request: &'a Request, name: &'static str) -> Option<&'a str> {
-    request
-        .headers()
-        .iter()
-        .find(|header| header.field.equiv(name))
-        .map(|h| h.value.as_str())
+async fn receive(State(preview): State<Arc<Preview>>, request: Request) -> Response {
+    let (head, body) = request.into_parts();
+    let Ok(body) = to_bytes(body, LONGEST_BODY).await else {
+        return plain(
+            StatusCode::PAYLOAD_TOO_LARGE,
+            "This is longer than anything that is kept here.",
+        );
+    };
+    // The core waits for the disk, and other requests must not wait with it.
+    tokio::task::spawn_blocking(move || preview.answer(&head, &body))
+        .await
+        .unwrap_or_else(|_| plain(StatusCode::INTERNAL_SERVER_ERROR, "The core broke off."))
 }
 
-fn field(name: &str, value: &str) -> Header {
-    Header::from_bytes(name, value).unwrap_or_else(|()| unreachable!("header text is plain ASCII"))
+fn text(head: &Parts, name: HeaderName) -> Option<&str> {
+    head.headers.get(name)?.to_str().ok()
 }
 
-fn json(answer: Result<String, Failure>) -> ResponseBox {
-    Response::from_string(api::envelope(answer))
-        .with_header(field("Content-Type", "application/json"))
-        .with_header(field("Cache-Control", "no-store"))
-        .boxed()
+fn with<const N: usize>(
+    headers: [(HeaderName, &'static str); N],
+    body: impl Into<Body>,
+) -> Response {
+    let mut response = Response::new(body.into());
+    for (name, value) in headers {
+        response
+            .headers_mut()
+            .insert(name, HeaderValue::from_static(value));
+    }
+    response
 }
 
-fn plain(status: u16, text: &str) -> ResponseBox {
-    Response::from_string(text).with_status_code(status).boxed()
+fn json(answer: Result<String, Failure>) -> Response {
+    let headers = [
+        (header::CONTENT_TYPE, "application/json"),
+        (header::CACHE_CONTROL, "no-store"),
+    ];
+    with(headers, api::envelope(answer))
+}
+
+fn plain(status: StatusCode, text: impl Into<Body>) -> Response {
+    let mut response = with([(header::CONTENT_TYPE, "text/plain; charset=utf-8")], text);
+    *response.status_mut() = status;
+    response
 }

@@ -1,11 +1,11 @@
 //! The built page as files, with their types and what the page may reach.
 
-use std::fs::File;
 use std::path::{Component, Path};
 
-use tiny_http::{Response, ResponseBox};
+use axum::http::{StatusCode, header};
+use axum::response::Response;
 
-use super::{field, plain};
+use super::{plain, with};
 
 /// The same refusals as the window of the app has, so that both hosts break alike.
 const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; font-src 'self'; \
@@ -13,31 +13,34 @@ const POLICY: &str = "default-src 'none'; script-src 'self'; style-src 'self'; f
     form-action 'none'; frame-ancestors 'none'";
 
 /// A file below `dist`; a path without an ending is the page itself.
-pub fn file(dist: &Path, path: &str) -> ResponseBox {
+pub fn file(dist: &Path, path: &str) -> Response {
     let wanted = Path::new(path.trim_start_matches('/'));
     if !wanted
         .components()
         .all(|part| matches!(part, Component::Normal(_)))
     {
-        return plain(404, "There is no such file.");
+        return plain(StatusCode::NOT_FOUND, "There is no such file.");
     }
     let ending = wanted.extension().and_then(|ending| ending.to_str());
     let (found, ending) = match ending {
         Some(ending) => (dist.join(wanted), ending),
         None => (dist.join("index.html"), "html"),
     };
-    match File::open(&found) {
-        Ok(file) => Response::from_file(file)
-            .with_header(field("Content-Type", media_type(ending)))
-            .with_header(field("Content-Security-Policy", POLICY))
-            .with_header(field("X-Content-Type-Options", "nosniff"))
-            .with_header(field("Referrer-Policy", "no-referrer"))
-            .with_header(field("Cache-Control", "no-cache"))
-            .boxed(),
-        Err(_) if ending == "html" => {
-            plain(404, "The page is not built; run `npm run build` in ui.")
+    match std::fs::read(&found) {
+        Ok(bytes) => {
+            let headers = [
+                (header::CONTENT_TYPE, media_type(ending)),
+                (header::CONTENT_SECURITY_POLICY, POLICY),
+                (header::X_CONTENT_TYPE_OPTIONS, "nosniff"),
+                (header::REFERRER_POLICY, "no-referrer"),
+                (header::CACHE_CONTROL, "no-cache"),
+            ];
+            with(headers, bytes)
         }
-        Err(_) => plain(404, "There is no such file."),
+        Err(_) if ending == "html" => {
+            plain(StatusCode::NOT_FOUND, "The page is not built; run `npm run build` in ui.")
+        }
+        Err(_) => plain(StatusCode::NOT_FOUND, "There is no such file."),
     }
 }
 

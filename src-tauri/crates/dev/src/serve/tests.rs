@@ -5,8 +5,6 @@ use std::net::{TcpListener, TcpStream};
 use std::path::Path;
 use std::sync::Arc;
 
-use tiny_http::Server;
-
 use super::Preview;
 use crate::opened::{self, Journal};
 
@@ -35,13 +33,12 @@ impl Served {
         let listener = TcpListener::bind(("127.0.0.1", 0)).unwrap();
         let port = listener.local_addr().unwrap().port();
         let preview = Arc::new(Preview {
-            server: Server::from_listener(listener, None).unwrap(),
             port,
             app: journal.app.clone(),
             dist: dist.path().to_owned(),
         });
-        // The worker ends with the test's process.
-        std::thread::spawn(move || preview.work());
+        // It ends with the test's process.
+        std::thread::spawn(move || preview.listen(listener));
         Self {
             port,
             _journal: journal,
@@ -171,5 +168,26 @@ fn only_files_of_the_page_are_served_and_under_its_policy() {
         "/missing.js",
     ] {
         assert_eq!(get(path).status, 404, "{path}");
+    }
+}
+
+#[test]
+fn connections_that_come_in_a_burst_are_all_answered() {
+    let served = Served::start();
+    let ask = format!("GET / HTTP/1.1\r\nHost: 127.0.0.1:{}\r\n\r\n", served.port);
+    // A browser opens six at once and keeps them open; none may wait until another closes.
+    let mut open: Vec<TcpStream> = (0..24)
+        .map(|_| TcpStream::connect(("127.0.0.1", served.port)).unwrap())
+        .collect();
+    for stream in &mut open {
+        stream.write_all(ask.as_bytes()).unwrap();
+    }
+    for stream in &mut open {
+        stream
+            .set_read_timeout(Some(std::time::Duration::from_secs(5)))
+            .unwrap();
+        let mut start = [0; 12];
+        stream.read_exact(&mut start).unwrap();
+        assert_eq!(&start, b"HTTP/1.1 200");
     }
 }
