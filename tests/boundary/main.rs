@@ -1,5 +1,7 @@
 //! Who may name whom: the arrows of the crates, of the page's folders, and of the outside libraries.
 
+#![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
+
 mod bindings;
 mod crates;
 mod page;

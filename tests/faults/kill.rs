@@ -1,5 +1,7 @@
 //! A phone whose battery dies at any moment loses nothing that it said it had kept.
 
+#![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
+
 use std::collections::BTreeMap;
 use std::io::{BufRead, BufReader};
 use std::path::Path;
