@@ -273,6 +273,7 @@ impl Maker {
             ml,
             g: 0.8 * ml,
             supply: pick(&self.supplies, supply).ok(),
+            added: None,
         }];
         self.jars.push(JarId(id));
         let now = self.now;
@@ -293,6 +294,7 @@ impl Maker {
                 place: None,
                 note: None,
                 failed: None,
+                marc_of: None,
             };
             w.record(&JarId(id), &jar)
         })

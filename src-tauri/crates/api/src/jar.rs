@@ -3,15 +3,26 @@
 mod advise;
 mod compose;
 mod correct;
+mod judged;
+mod life;
 mod lots;
+mod marc;
 mod page;
 mod plan;
 mod pour;
 mod proposal;
+mod recipe;
+mod retention;
 mod said;
 mod wire;
 
 pub use advise::*;
+pub(crate) use judged::{Judged, preparation_of};
+pub(crate) use life::refuse_failed;
+pub use life::*;
+pub use marc::*;
+pub(crate) use page::{card, herbs, pours};
 pub use plan::*;
 pub use proposal::*;
+pub use recipe::*;
 pub use wire::*;

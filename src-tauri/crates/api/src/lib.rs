@@ -10,6 +10,7 @@ mod asked;
 mod bed;
 #[cfg(feature = "ts")]
 mod bindings;
+mod bottle;
 mod clock;
 mod command;
 mod deed;
@@ -22,6 +23,7 @@ mod mixture;
 mod photo;
 mod setting;
 mod supply;
+mod trace;
 mod tray;
 mod wire;
 mod words;

@@ -47,7 +47,7 @@ impl Command for FailJar {
     }
 }
 
-fn written(app: &App, done: Changed, id: &JarId) -> Result<JarWritten, Failure> {
+pub(super) fn written(app: &App, done: Changed, id: &JarId) -> Result<JarWritten, Failure> {
     let jar = app.read(|reading| page(app, reading, id))?;
     Ok(JarWritten { done, jar })
 }

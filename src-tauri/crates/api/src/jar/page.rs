@@ -1,19 +1,20 @@
 //! `jar.list` and `jar.show`: the jars with their day, and the recipe as poured.
 
 use chrono::{DateTime, FixedOffset};
-use formulary::compose::{self, as_poured};
-use formulary::preparations::{self, PlantState as State, Preparation};
-use journal::{Jar, JarId, PlantState, days_since};
-use physics::quantity::grams;
-use store::{JarFilter, Reading};
+use formulary::preparations;
+use journal::{Jar, JarId, Source, days_since};
+use store::{JarFilter, JarRow, Reading};
 
+use super::judged::{Judged, preparation_of};
+use super::marc::MarcOf;
 use super::proposal::PourLine;
 use super::said::remarked;
 use super::wire::{JarCard, JarPage, JarPlant, JarShown, JarState, Jars, ListJars, ShowJar, Step};
+use super::{life, retention};
 use crate::herb::Known;
 use crate::mixture::{self, Liquid};
 use crate::wire::{Interval, Lot, Note, Status};
-use crate::{App, Code, Command, Failure, asked};
+use crate::{App, Command, Failure, asked, bottle};
 
 /// More jars than any shelf holds.
 const MOST_JARS: usize = 10_000;
@@ -32,10 +33,8 @@ impl Command for ListJars {
                 limit: MOST_JARS,
             };
             let rows = reading.jars(&filter)?.rows;
-            let cards: Result<Vec<_>, Failure> = rows
-                .iter()
-                .map(|row| card(reading, &row.id, &row.jar, now))
-                .collect();
+            let cards: Result<Vec<_>, Failure> =
+                rows.iter().map(|row| card(reading, row, now)).collect();
             let mut jars = cards?;
             let rank = |state| match state {
                 JarState::Due => 0,
@@ -63,12 +62,8 @@ impl Command for ShowJar {
     }
 }
 
-fn card(
-    reading: &Reading<'_>,
-    id: &JarId,
-    jar: &Jar,
-    now: DateTime<FixedOffset>,
-) -> Result<JarCard, Failure> {
+/// The common names of what is in a jar, each once.
+pub(crate) fn herbs(reading: &Reading<'_>, jar: &Jar) -> Result<Vec<String>, Failure> {
     let mut herbs: Vec<String> = Vec::new();
     for plant in &jar.plants {
         let common = Known::written(reading, &plant.herb)?.common;
@@ -76,10 +71,21 @@ fn card(
             herbs.push(common);
         }
     }
+    Ok(herbs)
+}
+
+/// A jar in a list.
+pub(crate) fn card(
+    reading: &Reading<'_>,
+    row: &JarRow,
+    now: DateTime<FixedOffset>,
+) -> Result<JarCard, Failure> {
+    let jar = &row.jar;
+    let herbs = herbs(reading, jar)?;
     let preparation = preparation_of(jar);
     let (due_from, due_to) = jar.due();
     Ok(JarCard {
-        id: id.to_string(),
+        id: row.id.to_string(),
         code: jar.code.to_string(),
         name: jar.name.clone(),
         preparation: jar.preparation.clone(),
@@ -91,7 +97,7 @@ fn card(
         day: u32::try_from(days_since(jar.poured_at, now)).unwrap_or_default(),
         due_from: due_from.to_string(),
         due_to: due_to.to_string(),
-        state: jar.state(now.date_naive()).into(),
+        state: jar.state(row.is_strained, now.date_naive()).into(),
         strength_percent_vol: jar.strength_percent_vol.into(),
         glycerol_percent_mass: jar.glycerol_percent_mass.into(),
         poured_ml: jar.poured_ml(),
@@ -101,60 +107,69 @@ fn card(
 
 /// A jar with its recipe as poured and the chain back to its beds.
 pub(super) fn page(app: &App, reading: &Reading<'_>, id: &JarId) -> Result<JarPage, Failure> {
-    let jar = reading.get::<Jar>(id)?;
-    let preparation = preparation_of(&jar).ok_or_else(|| {
-        let message = format!(
-            "This jar is a preparation that this version does not know, {:?}; update the app to see it.",
-            jar.preparation
-        );
-        Failure::new(Code::NotFound, message)
-    })?;
+    let row = reading.jar(id)?;
+    let jar = &row.jar;
+    let judged = Judged::of(reading, jar)?;
     let mut plants = Vec::new();
-    let mut judged = Vec::new();
-    for plant in &jar.plants {
-        let known = Known::written(reading, &plant.herb)?;
-        judged.push(compose::Plant {
-            herb: known.table_name().to_owned(),
-            part: plant.part.clone(),
-            state: state(plant.state),
-            mass_g: plant.mass_g,
-            moisture_wet_percent: Some(plant.moisture_wet_percent),
-        });
+    for (plant, known) in jar.plants.iter().zip(&judged.known) {
         plants.push(with_its_chain(reading, plant, known)?);
     }
-    let mut poured = Vec::new();
-    for pour in &jar.pours {
-        poured.push((mixture::ingredient(&pour.item)?, grams(pour.g)));
-    }
-    let judged = as_poured(preparation, &poured, &judged)?;
-    let pours = jar.pours.iter().map(|pour| PourLine {
-        kind: mixture::as_item(&pour.item).kind,
-        name: pour.name.clone(),
-        ml: pour.ml,
-        g: pour.g,
-        supply: pour.supply.map(|id| id.to_string()),
-    });
-    let steps = preparation.steps().into_iter().map(|step| Step {
+    let steps = judged.preparation.steps().into_iter().map(|step| Step {
         title: step.title.to_owned(),
         text: step.text,
         source: step.source,
         status: step.status.into(),
     });
     let mut reasons: Vec<Note> = plants.iter().map(water_it_brought).collect();
-    reasons.extend(remarked(&judged.liquid));
+    reasons.extend(remarked(&judged.poured.liquid));
+    let recipe = reading.recipe_of(id)?;
+    let left = reading.left(Source::Jar(*id))?.get().max(0.0);
     Ok(JarPage {
-        card: card(reading, id, &jar, app.now())?,
-        pours: pours.collect(),
+        card: card(reading, &row, app.now())?,
+        pours: pours(jar),
         plants,
         ratio_ml_per_g: jar.ratio_ml_per_g(),
-        liquid: Liquid::from(&judged.liquid),
-        keeping: judged.keeping.into(),
-        cautions: judged.cautions.into_iter().map(Note::from).collect(),
+        shakes: life::shakes(reading, id)?,
+        strainings: life::strainings(reading, id)?,
+        expected_out: retention::expected(reading, jar, &judged)?,
+        bottles: bottle::cards_of(reading, id, jar, app.now())?,
+        left_ml: row.is_strained.then_some(left),
+        marc_of: marc_of(reading, jar)?,
+        stars: recipe.as_ref().and_then(|(_, recipe)| recipe.stars),
+        recipe: recipe.map(|(id, _)| id.to_string()),
+        liquid: Liquid::from(&judged.poured.liquid),
+        keeping: judged.poured.keeping.into(),
+        cautions: judged.poured.cautions.into_iter().map(Note::from).collect(),
         reasons,
         steps: steps.collect(),
-        note: jar.note,
-        failed_because: jar.failed.map(|failed| failed.reason),
+        note: row.jar.note,
+        failed_because: row.jar.failed.map(|failed| failed.reason),
     })
+}
+
+/// What was poured, the toppings up among it.
+pub(crate) fn pours(jar: &Jar) -> Vec<PourLine> {
+    let lines = jar.pours.iter().map(|pour| PourLine {
+        kind: mixture::as_item(&pour.item).kind,
+        name: pour.name.clone(),
+        ml: pour.ml,
+        g: pour.g,
+        supply: pour.supply.map(|id| id.to_string()),
+    });
+    lines.collect()
+}
+
+fn marc_of(reading: &Reading<'_>, jar: &Jar) -> Result<Option<MarcOf>, Failure> {
+    let Some(id) = jar.marc_of else {
+        return Ok(None);
+    };
+    let first = reading.get::<Jar>(&id)?;
+    Ok(Some(MarcOf {
+        jar: id.to_string(),
+        code: first.code.to_string(),
+        ratio_ml_per_g: first.ratio_ml_per_g(),
+        name: first.name,
+    }))
 }
 
 fn water_it_brought(plant: &JarPlant) -> Note {
@@ -173,7 +188,7 @@ fn water_it_brought(plant: &JarPlant) -> Note {
 fn with_its_chain(
     reading: &Reading<'_>,
     plant: &journal::Plant,
-    known: Known,
+    known: &Known,
 ) -> Result<JarPlant, Failure> {
     let origin = plant.lot.map(|lot| reading.lot(lot)).transpose()?;
     let code = origin.as_ref().map(|row| {
@@ -185,7 +200,7 @@ fn with_its_chain(
     Ok(JarPlant {
         lot: plant.lot.map(Lot::from),
         herb: plant.herb.to_string(),
-        common: known.common,
+        common: known.common.clone(),
         part: plant.part.clone(),
         state: plant.state.into(),
         mass_g: plant.mass_g,
@@ -197,24 +212,6 @@ fn with_its_chain(
             .map(|row| row.harvest.picked_at.to_rfc3339()),
         bed: origin.and_then(|row| row.bed).map(|bed| bed.name),
     })
-}
-
-fn state(state: PlantState) -> State {
-    match state {
-        PlantState::Fresh => State::Fresh,
-        PlantState::Dried => State::Dried,
-    }
-}
-
-fn preparation_of(jar: &Jar) -> Option<&'static Preparation> {
-    let is_fresh = jar
-        .plants
-        .iter()
-        .any(|plant| plant.state == PlantState::Fresh);
-    preparations::find(
-        &jar.preparation,
-        if is_fresh { State::Fresh } else { State::Dried },
-    )
 }
 
 /// What a jar is called until the maker names it: "Peppermint and Sage glycerite".

@@ -1,12 +1,15 @@
 //! `plan.bottles`: backwards from the bottles to what to pick, pour and buy, and when.
 
-use formulary::plan;
+use formulary::{plan, preparations};
 use serde::{Deserialize, Serialize};
+use store::Reading;
 
 use super::advise::herb_name;
 use super::compose::shelf;
 use super::proposal::PourLine;
+use super::retention;
 use super::said::{kind_of, state};
+use crate::herb::Known;
 use crate::mixture::{self, IngredientKind, StockItem};
 use crate::wire::{Interval, Note, PlantState};
 use crate::{App, Command, Failure, asked};
@@ -51,6 +54,20 @@ pub struct BottlePlan {
     pub notes: Vec<Note>,
 }
 
+/// What the marc of this herb kept in the maker's own jars, strained as the last of them was.
+fn own_retention(
+    reading: &Reading<'_>,
+    wish: &PlanBottles,
+) -> Result<Option<physics::Interval>, Failure> {
+    let known = Known::asked(reading, &wish.herb);
+    let preparation = preparations::find(&wish.preparation, state(wish.state));
+    match (known, preparation) {
+        (Ok(known), Some(preparation)) => retention::latest(reading, &known.key, &preparation.key),
+        // What is no herb or no preparation the plan itself refuses.
+        _ => Ok(None),
+    }
+}
+
 impl Command for PlanBottles {
     const NAME: &'static str = "plan.bottles";
     type Reply = BottlePlan;
@@ -73,6 +90,7 @@ impl Command for PlanBottles {
                     shelf(reading, &items)?
                 }
             };
+            let own_retention_ml_per_g = own_retention(reading, &self)?;
             Ok(plan::Wish {
                 herb: herb_name(reading, &self.herb),
                 part: self.part,
@@ -81,7 +99,7 @@ impl Command for PlanBottles {
                 bottles: self.bottles,
                 bottle_ml: self.bottle_ml,
                 ready_on,
-                own_retention_ml_per_g: None,
+                own_retention_ml_per_g,
                 stock,
                 yearly_use_ml: self.yearly_use_ml,
                 gifts: self.gifts.unwrap_or(false),

@@ -4,6 +4,7 @@ use journal::{Amount, Jar, JarId, Plant, Pour, Source, SteepDays};
 use store::Writing;
 
 use super::compose::Composed;
+use super::marc;
 use super::page::{self, named};
 use super::proposal::{Days, Verdict};
 use super::wire::{JarWritten, PourJar};
@@ -22,6 +23,15 @@ impl Command for PourJar {
         let poured_at = asked::past("poured_at", self.poured_at.as_deref(), app.now())?;
         let name = asked::text(self.name.clone());
         let (done, ()) = app.perform(|writing| {
+            let marc_of = self
+                .marc_of
+                .as_deref()
+                .map(|jar| {
+                    let id = asked::id("marc_of", jar)?;
+                    marc::used_up(writing, &id).map_err(|why| why.renamed("marc_of"))?;
+                    Ok::<_, Failure>(id)
+                })
+                .transpose()?;
             let composed = Composed::of(writing, &self.composition)
                 .map_err(|why| why.within("composition"))?;
             refuse_what_must_not_be_made(&composed)?;
@@ -48,6 +58,7 @@ impl Command for PourJar {
                 place: asked::text(self.place),
                 note: asked::text(self.note),
                 failed: None,
+                marc_of,
             };
             writing.record(&id, &jar)?;
             let poured = words::figure(jar.poured_ml());
@@ -118,6 +129,7 @@ fn pours(composed: &Composed) -> Result<Vec<Pour>, Failure> {
                 .as_deref()
                 .map(|id| asked::id("supply", id))
                 .transpose()?,
+            added: None,
         })
     };
     measured.map(pour).collect()

@@ -2,7 +2,11 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::life::{ShakeLine, StrainingLine};
+use super::marc::MarcOf;
 use super::proposal::{Composition, Keeping, PourLine};
+use super::retention::ExpectedOut;
+use crate::bottle::BottleCard;
 use crate::mixture::Liquid;
 use crate::wire::{Changed, Interval, Lot, Note, PlantState, Status, bare_request};
 
@@ -74,6 +78,7 @@ pub struct PourJar {
     pub place: Option<String>,
     pub note: Option<String>,
     pub shake: Option<bool>,
+    pub marc_of: Option<String>,
 }
 
 /// Jars, what is due first.
@@ -187,6 +192,15 @@ pub struct JarPage {
     pub steps: Vec<Step>,
     pub note: Option<String>,
     pub failed_because: Option<String>,
+    pub shakes: Vec<ShakeLine>,
+    pub strainings: Vec<StrainingLine>,
+    pub expected_out: Vec<ExpectedOut>,
+    pub bottles: Vec<BottleCard>,
+    /// Strained liquid that no bottle holds yet; nothing before it is strained.
+    pub left_ml: Option<f64>,
+    pub marc_of: Option<MarcOf>,
+    pub recipe: Option<String>,
+    pub stars: Option<u8>,
 }
 
 /// The answer to [`ListJars`].

@@ -185,6 +185,26 @@ impl Reading<'_> {
         )
     }
 
+    /// What was taken from bottles since a moment, with the jar of each.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn used_since(&self, ms: i64) -> Result<Vec<(JarId, Use)>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT bottle.jar, \"use\".body FROM \"use\" JOIN bottle ON bottle.id = \"use\".bottle
+             WHERE \"use\".at_ms >= ?1 ORDER BY \"use\".at_ms, \"use\".id",
+        )?;
+        let mut rows = statement.query([ms])?;
+        let mut uses = Vec::new();
+        while let Some(row) = rows.next()? {
+            uses.push((
+                row.get::<_, String>(0)?.parse()?,
+                parsed(&row.get::<_, String>(1)?)?,
+            ));
+        }
+        Ok(uses)
+    }
+
     /// How a bottle was found, earliest first.
     ///
     /// # Errors

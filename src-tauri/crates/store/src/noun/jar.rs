@@ -129,6 +129,19 @@ impl Reading<'_> {
             .ok_or_else(|| Failure::not_found(Noun::Jar))
     }
 
+    /// The jar in which the marc of another was covered again.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn jar_on_marc_of(&self, id: &JarId) -> Result<Option<Jar>, Failure> {
+        let found = all::<Jar>(
+            self.conn,
+            "SELECT id, body FROM jar WHERE marc_of = ?1 ORDER BY poured_ms, id LIMIT 1",
+            [id.to_string()],
+        )?;
+        Ok(found.into_iter().next().map(|(_, jar)| jar))
+    }
+
     /// The jars that stand on their plants, the longest first.
     ///
     /// # Errors

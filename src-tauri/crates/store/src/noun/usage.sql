@@ -5,3 +5,4 @@ CREATE TABLE "use" (
     at_ms  INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX use_of_bottle ON "use" (bottle, at_ms);
+CREATE INDEX use_by_time ON "use" (at_ms);

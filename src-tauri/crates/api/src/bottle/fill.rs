@@ -1,0 +1,140 @@
+//! `bottle.fill`: never more than came out of the jar.
+
+use journal::{Bottle, BottleId, Jar, JarId, Source};
+use store::Writing;
+
+use super::list::cards_of;
+use super::wire::{BottleSize, BottlesFilled, FillBottles};
+use crate::jar::{Judged, refuse_failed};
+use crate::{App, Code, Command, Failure, asked, words};
+
+/// More than anybody fills in one go.
+const MOST: u32 = 500;
+
+impl Command for FillBottles {
+    const NAME: &'static str = "bottle.fill";
+    type Reply = BottlesFilled;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let jar_id: JarId = asked::id("jar", &self.jar)?;
+        let filled_at = asked::past("filled_at", self.filled_at.as_deref(), app.now())?;
+        let sizes = sizes(&self.bottles)?;
+        let (place, note) = (asked::text(self.place), asked::text(self.note));
+        let ids: Vec<BottleId> = sizes.iter().map(|_| BottleId(app.new_id())).collect();
+        let (done, jar) = app.perform(|writing| {
+            let row = writing
+                .jar(&jar_id)
+                .map_err(|why| Failure::from(why).renamed("jar"))?;
+            let jar = row.jar;
+            refuse_failed(&jar, "bottled")?;
+            let strainings = writing.strainings(&jar_id)?;
+            let Some((_, first)) = strainings.first() else {
+                let message = format!("{} is not strained yet; strain it first.", jar.name);
+                return Err(Failure::invalid("jar", message));
+            };
+            refuse_more_than_came_out(writing, &jar_id, &sizes)?;
+            let judged = Judged::of(writing, &jar)?;
+            let dates = judged.dates(writing, &jar, first.at.date_naive())?;
+            if let Some(last) = dates.best_before
+                && judged.only_the_date_counts
+                && filled_at.date_naive() > last
+            {
+                let message = format!(
+                    "Fresh herb in oil is not kept beyond {last}: botulism cannot be seen, smelt or tasted, so throw it away."
+                );
+                return Err(Failure::invalid("jar", message));
+            }
+            for (id, size_ml) in ids.iter().zip(&sizes) {
+                let bottle = Bottle {
+                    code: writing.free_code(id.0)?,
+                    jar: jar_id,
+                    filled_at,
+                    size_ml: *size_ml,
+                    best_before: dates.best_before,
+                    check_on: dates.check_on,
+                    only_the_date_counts: judged.only_the_date_counts,
+                    place: place.clone(),
+                    note: note.clone(),
+                    end: None,
+                };
+                writing.record(id, &bottle)?;
+            }
+            let count = sizes.len();
+            let bottles = if count == 1 { "bottle" } else { "bottles" };
+            Ok((
+                format!("Filled {count} {bottles} from {} ({})", jar.name, jar.code),
+                jar,
+            ))
+        })?;
+        app.read(|reading| {
+            let filled: Vec<String> = ids.iter().map(ToString::to_string).collect();
+            let mut bottles = cards_of(reading, &jar_id, &jar, app.now())?;
+            bottles.retain(|card| filled.contains(&card.id));
+            Ok(BottlesFilled {
+                done,
+                bottles,
+                rest_ml: reading.left(Source::Jar(jar_id))?.get().max(0.0),
+            })
+        })
+    }
+}
+
+fn sizes(asked: &[BottleSize]) -> Result<Vec<f64>, Failure> {
+    let mut sizes = Vec::new();
+    for (at, size) in asked.iter().enumerate() {
+        let field = |name: &str| format!("bottles[{at}].{name}");
+        if !size.ml.is_finite() || !(1.0..=10_000.0).contains(&size.ml) {
+            let message = format!(
+                "A bottle must hold between 1 and 10000 mL; {} is not.",
+                size.ml
+            );
+            return Err(Failure::invalid(&field("ml"), message));
+        }
+        if !(1..=MOST).contains(&size.count) {
+            let message = format!(
+                "The bottles must number between 1 and {MOST}; {} is not.",
+                size.count
+            );
+            return Err(Failure::invalid(&field("count"), message));
+        }
+        sizes.extend(std::iter::repeat_n(size.ml, size.count as usize));
+    }
+    if sizes.is_empty() || sizes.len() > MOST as usize {
+        let message = format!("Fill between 1 and {MOST} bottles at a time.");
+        return Err(Failure::invalid("bottles", message));
+    }
+    Ok(sizes)
+}
+
+/// The ledger refuses this too, but cannot say how many bottles were asked for.
+fn refuse_more_than_came_out(
+    writing: &Writing<'_>,
+    jar: &JarId,
+    sizes: &[f64],
+) -> Result<(), Failure> {
+    let came_out: f64 = writing
+        .strainings(jar)?
+        .iter()
+        .map(|(_, it)| it.came_out_ml)
+        .sum();
+    let left = writing.left(Source::Jar(*jar))?.get();
+    let allowance = Source::Jar(*jar)
+        .allowance(journal::Amount::of(came_out))
+        .get();
+    let asked: f64 = sizes.iter().sum();
+    if asked > left + allowance + 1e-9 {
+        let jar: Jar = writing.get(jar)?;
+        let message = format!(
+            "{} mL would be filled, but {} mL are left of what came out of {} (2 % is allowed for reading the jug).",
+            words::figure(asked),
+            words::figure(left.max(0.0)),
+            jar.name
+        );
+        let field = Some("bottles".to_owned());
+        return Err(Failure {
+            field,
+            ..Failure::new(Code::NotEnough, message)
+        });
+    }
+    Ok(())
+}

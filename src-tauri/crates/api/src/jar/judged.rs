@@ -1,0 +1,157 @@
+//! A poured jar as the formulary judges it: its liquid, its keeping, its dry matter, its dates.
+
+use chrono::{Days, NaiveDate};
+use formulary::compose::{self, AsPoured, as_poured};
+use formulary::keep;
+use formulary::preparations::{self, PlantState as State, Preparation, Solvent};
+use journal::{Interval, Jar, PlantState, Stock, Supply};
+use physics::quantity::grams;
+use store::Reading;
+
+use crate::herb::Known;
+use crate::{Code, Failure, mixture};
+
+/// A jar as the formulary judges it.
+pub(crate) struct Judged {
+    pub preparation: &'static Preparation,
+    pub poured: AsPoured,
+    /// The herbs of the jar's plants, in their order.
+    pub known: Vec<Known>,
+    /// What there is to strain: the liquid, and the oil that stands beside it.
+    pub liquid_ml: Interval,
+    /// The plants without their water.
+    pub dry_matter_g: Interval,
+    /// Whether fresh plant lies in oil, so that no look and no smell can tell that it went bad.
+    pub only_the_date_counts: bool,
+}
+
+/// When a bottle should be looked at and when it should be used up.
+pub(crate) struct BottleDates {
+    pub best_before: Option<NaiveDate>,
+    pub check_on: Option<NaiveDate>,
+}
+
+impl Judged {
+    /// Judges a jar by what went into it.
+    pub fn of(reading: &Reading<'_>, jar: &Jar) -> Result<Self, Failure> {
+        let preparation = preparation_of(jar).ok_or_else(|| {
+            let message = format!(
+                "This jar is a preparation that this version does not know, {:?}; update the app to see it.",
+                jar.preparation
+            );
+            Failure::new(Code::NotFound, message)
+        })?;
+        let (mut known, mut plants) = (Vec::new(), Vec::new());
+        let mut dry_matter_g = Interval::exact(0.0);
+        for plant in &jar.plants {
+            let herb = Known::written(reading, &plant.herb)?;
+            plants.push(compose::Plant {
+                herb: herb.table_name().to_owned(),
+                part: plant.part.clone(),
+                state: state(plant.state),
+                mass_g: plant.mass_g,
+                moisture_wet_percent: Some(plant.moisture_wet_percent),
+            });
+            known.push(herb);
+            let dry = |moisture: f64| plant.mass_g * (1.0 - moisture / 100.0);
+            let moisture = plant.moisture_wet_percent;
+            dry_matter_g.low += dry(moisture.high);
+            dry_matter_g.value += dry(moisture.value);
+            dry_matter_g.high += dry(moisture.low);
+        }
+        let mut poured = Vec::new();
+        let mut oil_ml = 0.0;
+        for pour in &jar.pours {
+            poured.push((mixture::ingredient(&pour.item)?, grams(pour.g)));
+            if matches!(pour.item, Stock::Oil { .. }) {
+                oil_ml += pour.ml;
+            }
+        }
+        let poured = as_poured(preparation, &poured, &plants)?;
+        let is_oil = preparation.grade == Solvent::Oil;
+        let liquid_ml = if is_oil {
+            // The herb's water does not come out with the oil.
+            Interval::exact(oil_ml)
+        } else {
+            poured.liquid.volume_ml.map_monotone(|ml| ml + oil_ml)
+        };
+        Ok(Self {
+            preparation,
+            poured,
+            known,
+            liquid_ml,
+            dry_matter_g,
+            only_the_date_counts: is_oil && is_fresh(jar),
+        })
+    }
+
+    /// The dates of a bottle of this jar, strained on a day.
+    ///
+    /// The formulary counts from the last day of the usual time; a jar strained sooner or later is
+    /// counted from the day it was strained on, and what must be used now from the day of pouring.
+    pub fn dates(
+        &self,
+        reading: &Reading<'_>,
+        jar: &Jar,
+        strained_on: NaiveDate,
+    ) -> Result<BottleDates, Failure> {
+        let verdict = self.poured.keeping.verdict;
+        let poured_on = jar.poured_at.date_naive();
+        let counted_from = if verdict == preparations::Verdict::UseNow {
+            poured_on
+        } else {
+            let usual = self.preparation.steep_days.high.ceil().max(0.0) as u64;
+            strained_on
+                .checked_sub_days(Days::new(usual))
+                .unwrap_or(poured_on)
+        };
+        let dates = keep::dates(
+            self.preparation,
+            verdict,
+            counted_from,
+            oil_best_before(reading, jar)?,
+        );
+        Ok(BottleDates {
+            best_before: dates.stop_using,
+            check_on: dates.check_on.filter(|_| !self.only_the_date_counts),
+        })
+    }
+}
+
+/// The earliest date on the labels of the oils that were poured.
+fn oil_best_before(reading: &Reading<'_>, jar: &Jar) -> Result<Option<NaiveDate>, Failure> {
+    let mut earliest: Option<NaiveDate> = None;
+    for pour in &jar.pours {
+        if let (Stock::Oil { .. }, Some(id)) = (&pour.item, pour.supply) {
+            let label = reading
+                .find::<Supply>(&id)?
+                .and_then(|supply| supply.best_before);
+            earliest = earliest.into_iter().chain(label).min();
+        }
+    }
+    Ok(earliest)
+}
+
+/// Whether any of its plants went in fresh.
+pub(crate) fn is_fresh(jar: &Jar) -> bool {
+    jar.plants
+        .iter()
+        .any(|plant| plant.state == PlantState::Fresh)
+}
+
+fn state(state: PlantState) -> State {
+    match state {
+        PlantState::Fresh => State::Fresh,
+        PlantState::Dried => State::Dried,
+    }
+}
+
+/// What the formulary says of the jar's preparation.
+pub(crate) fn preparation_of(jar: &Jar) -> Option<&'static Preparation> {
+    let state = if is_fresh(jar) {
+        State::Fresh
+    } else {
+        State::Dried
+    };
+    preparations::find(&jar.preparation, state)
+}
