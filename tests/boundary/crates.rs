@@ -5,23 +5,36 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::{files, top};
 
 /// From left to right: a crate may name only the crates that stand after its colon.
-const ARROWS: [(&str, &[&str]); 9] = [
+const ARROWS: [(&str, &[&str]); 11] = [
     ("physics", &[]),
     ("formulary", &["physics"]),
     ("journal", &["formulary", "physics"]),
     ("store", &["journal", "formulary", "physics"]),
-    ("photo", &[]),
+    ("disk", &[]),
+    ("archive", &["disk"]),
+    ("photo", &["disk"]),
     ("label", &["journal", "formulary", "physics"]),
     (
         "api",
-        &["store", "photo", "label", "journal", "formulary", "physics"],
+        &[
+            "store",
+            "archive",
+            "photo",
+            "disk",
+            "label",
+            "journal",
+            "formulary",
+            "physics",
+        ],
     ),
     (
         "dev",
         &[
             "api",
             "store",
+            "archive",
             "photo",
+            "disk",
             "label",
             "journal",
             "formulary",
@@ -32,8 +45,10 @@ const ARROWS: [(&str, &[&str]); 9] = [
 ];
 
 /// Outside libraries that would let a crate do what another one is there for.
-const OWNERS: [(&str, &[&str]); 5] = [
+const OWNERS: [(&str, &[&str]); 7] = [
     ("rusqlite", &["store"]),
+    ("zip", &["archive"]),
+    ("age", &["archive"]),
     ("image", &["photo"]),
     ("kamadak-exif", &["photo"]),
     ("tauri", &["trugbook"]),

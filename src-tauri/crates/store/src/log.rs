@@ -64,29 +64,38 @@ impl Store {
         &self,
         mut each: impl FnMut(Deed) -> Result<(), Failure>,
     ) -> Result<(), Failure> {
-        let mut deeds = self.conn.prepare(
-            "SELECT number, id, milliseconds, counter, device, text, revokes
-             FROM deed ORDER BY milliseconds, counter, device, id",
-        )?;
+        let mut deeds = self
+            .conn
+            .prepare("SELECT number FROM deed ORDER BY milliseconds, counter, device, id")?;
         let mut rows = deeds.query([])?;
         while let Some(row) = rows.next()? {
-            each(Deed {
-                id: row.get::<_, String>(1)?.parse()?,
-                at: HybridTime {
-                    milliseconds: row.get(2)?,
-                    counter: row.get(3)?,
-                },
-                device: row.get::<_, String>(4)?.parse()?,
-                text: row.get(5)?,
-                revokes: row
-                    .get::<_, Option<String>>(6)?
-                    .map(|id| id.parse())
-                    .transpose()?,
-                changes: changes(&self.conn, row.get(0)?)?,
-            })?;
+            each(deed(&self.conn, row.get(0)?)?)?;
         }
         Ok(())
     }
+}
+
+/// The deed of this number.
+pub(crate) fn deed(conn: &Connection, number: i64) -> Result<Deed, Failure> {
+    let mut statement = conn.prepare_cached(
+        "SELECT id, milliseconds, counter, device, text, revokes FROM deed WHERE number = ?1",
+    )?;
+    let mut rows = statement.query([number])?;
+    let row = rows.next()?.ok_or(Failure::NoSuchDeed)?;
+    Ok(Deed {
+        id: row.get::<_, String>(0)?.parse()?,
+        at: HybridTime {
+            milliseconds: row.get(1)?,
+            counter: row.get(2)?,
+        },
+        device: row.get::<_, String>(3)?.parse()?,
+        text: row.get(4)?,
+        revokes: row
+            .get::<_, Option<String>>(5)?
+            .map(|id| id.parse())
+            .transpose()?,
+        changes: changes(conn, number)?,
+    })
 }
 
 pub(crate) fn latest(conn: &Connection) -> Result<Option<HybridTime>, Failure> {

@@ -1,10 +1,12 @@
 //! Uniting two logs.
 
+use std::collections::BTreeMap;
+
 use journal::{Deed, Noun};
-use rusqlite::TransactionBehavior;
+use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
 use crate::project::{Touched, project, settle_revocations};
-use crate::{Done, Failure, Store, log};
+use crate::{Done, Failure, Store, log, migrate};
 
 /// What came in.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -13,7 +15,25 @@ pub struct Absorbed {
     pub deeds: usize,
     /// The nouns of which some row reads differently now.
     pub changed: Vec<Noun>,
+    /// How many rows of each noun came, changed or went.
+    pub rows: BTreeMap<Noun, RowTally>,
+    /// What the first of them say, in their order.
+    pub told: Vec<String>,
 }
+
+/// How the rows of a noun have changed.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq)]
+pub struct RowTally {
+    /// Rows that were not there before.
+    pub new: u64,
+    /// Rows that read differently now.
+    pub changed: u64,
+    /// Rows that are gone.
+    pub gone: u64,
+}
+
+/// More lines than anyone reads.
+const TOLD: usize = 200;
 
 impl Store {
     /// Takes in the deeds of another log, all or nothing. A deed that is known
@@ -27,27 +47,104 @@ impl Store {
     /// # Errors
     /// [`Failure::Refused`] when a row cannot be read; a failure to write.
     pub fn absorb(&mut self, deeds: impl IntoIterator<Item = Deed>) -> Result<Absorbed, Failure> {
+        self.absorb_each(deeds.into_iter().map(Ok), None)
+    }
+
+    /// Takes in the deeds of another journal, as [`Store::absorb`] does. `aside` names the file
+    /// to which [`Store::snapshot`] wrote this journal before, and is noted with the deeds.
+    ///
+    /// # Errors
+    /// As [`Store::absorb`], and a failure to read the other journal; nothing is taken in then.
+    pub fn absorb_from(&mut self, other: &Store, aside: Option<&str>) -> Result<Absorbed, Failure> {
+        let missing = self.missing(other)?;
+        let deeds = missing
+            .into_iter()
+            .map(|number| log::deed(&other.conn, number));
+        self.absorb_each(deeds, aside)
+    }
+
+    /// The numbers of the deeds that only `other` has, in the order that counts.
+    fn missing(&self, other: &Store) -> Result<Vec<i64>, Failure> {
+        let mut all = other
+            .conn
+            .prepare("SELECT number, id FROM deed ORDER BY milliseconds, counter, device, id")?;
+        let mut rows = all.query([])?;
+        let mut missing = Vec::new();
+        while let Some(row) = rows.next()? {
+            if log::number_of(&self.conn, &row.get::<_, String>(1)?)?.is_none() {
+                missing.push(row.get(0)?);
+            }
+        }
+        Ok(missing)
+    }
+
+    /// How many deeds another journal lacks, and how many this one lacks.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn differs_from(&self, other: &Store) -> Result<(u64, u64), Failure> {
+        Ok((
+            other.missing(self)?.len() as u64,
+            self.missing(other)?.len() as u64,
+        ))
+    }
+
+    fn absorb_each(
+        &mut self,
+        deeds: impl Iterator<Item = Result<Deed, Failure>>,
+        aside: Option<&str>,
+    ) -> Result<Absorbed, Failure> {
         let tx = self
             .conn
             .transaction_with_behavior(TransactionBehavior::Immediate)?;
         let mut arrived = Vec::new();
+        let mut told = Vec::new();
         let mut last = None;
         for deed in deeds {
+            let deed = deed?;
             if log::number_of(&tx, &deed.id.to_string())?.is_none() {
                 last = Some(deed.id);
                 arrived.push(log::append(&tx, &deed)?);
+                if told.len() < TOLD {
+                    told.push(deed.text);
+                }
             }
         }
         let mut touched = Touched::default();
+        let mut rows: BTreeMap<Noun, RowTally> = BTreeMap::new();
         for (noun, id) in settle_revocations(&tx, &arrived)? {
+            let before = body(&tx, noun, &id)?;
             let row = log::folded(&tx, noun, &id)?;
             project(&tx, noun, &id, &row, &mut touched)?;
+            let tally = rows.entry(noun).or_default();
+            match (before, body(&tx, noun, &id)?) {
+                (None, Some(_)) => tally.new += 1,
+                (Some(_), None) => tally.gone += 1,
+                (before, after) if before != after => tally.changed += 1,
+                _ => {}
+            }
+        }
+        rows.retain(|_, tally| *tally != RowTally::default());
+        if let Some(aside) = aside.filter(|_| !arrived.is_empty()) {
+            migrate::tell(&tx, crate::whole::ASIDE, aside)?;
         }
         tx.commit()?;
         let changed = last.map_or_else(Vec::new, |deed| Done::of(deed, &touched).changed);
         Ok(Absorbed {
             deeds: arrived.len(),
             changed,
+            rows,
+            told,
         })
     }
+}
+
+pub(crate) fn body(conn: &Connection, noun: Noun, id: &str) -> Result<Option<String>, Failure> {
+    Ok(conn
+        .prepare_cached(&format!(
+            "SELECT body FROM \"{}\" WHERE id = ?1",
+            noun.as_str()
+        ))?
+        .query_row([id], |row| row.get(0))
+        .optional()?)
 }

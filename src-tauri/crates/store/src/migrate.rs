@@ -85,7 +85,7 @@ pub(crate) fn bring_up_to_date(
     }
 }
 
-fn tell(conn: &Connection, key: &str, value: &str) -> Result<(), Failure> {
+pub(crate) fn tell(conn: &Connection, key: &str, value: &str) -> Result<(), Failure> {
     conn.execute(
         "INSERT OR REPLACE INTO about (key, value) VALUES (?1, ?2)",
         [key, value],

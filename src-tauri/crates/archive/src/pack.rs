@@ -1,0 +1,191 @@
+//! Writing the file.
+
+use std::io::{self, BufWriter, Read, Write};
+use std::path::{Path, PathBuf};
+
+use disk::{Disk, Draft};
+use zip::write::{SimpleFileOptions, StreamWriter};
+use zip::{CompressionMethod, DateTime, ZipWriter};
+
+use crate::manifest::{self, is_plain};
+use crate::sealed::Sink;
+use crate::{Entry, FORMAT, Manifest, Progress, Trouble};
+
+/// What the comment of the ZIP begins with; the digits of the hash follow and end the file.
+pub(crate) const WITNESS: &str = "blake3 ";
+pub(crate) const DIGITS: usize = 64;
+
+/// Sizes are known only after an entry is written; from this size on room for a long one is kept.
+const LARGE: u64 = 0xF000_0000;
+
+/// A file while it is written; dropped before [`Packer::finish`], nothing is left of it.
+pub struct Packer<'a> {
+    zip: Option<ZipWriter<StreamWriter<Witness<Sink<BufWriter<Draft>>>>>>,
+    entries: Vec<Entry>,
+    disk: &'a Disk,
+    progress: &'a Progress,
+    temporary: PathBuf,
+    target: PathBuf,
+}
+
+impl<'a> Packer<'a> {
+    /// Begins a file that shall lie at `target`, sealed if there is a passphrase.
+    ///
+    /// # Errors
+    /// [`Trouble::StorageFull`] or [`Trouble::Disk`].
+    pub fn begin(
+        disk: &'a Disk,
+        target: &Path,
+        passphrase: Option<&str>,
+        progress: &'a Progress,
+    ) -> Result<Self, Trouble> {
+        let mut name = target.file_name().unwrap_or_default().to_owned();
+        name.push(".part");
+        let temporary = target.with_file_name(name);
+        // One that an interrupted run left is of no use to anyone.
+        disk.remove(&temporary)?;
+        let draft = disk.create(&temporary)?;
+        let mut packer = Self {
+            zip: None,
+            entries: Vec::new(),
+            disk,
+            progress,
+            temporary,
+            target: target.to_owned(),
+        };
+        let sink = Sink::new(BufWriter::with_capacity(256 * 1024, draft), passphrase)?;
+        packer.zip = Some(ZipWriter::new_stream(Witness::new(sink)));
+        Ok(packer)
+    }
+
+    /// Adds an entry of about `bytes` bytes from a stream; returns its true size.
+    ///
+    /// # Errors
+    /// [`Trouble::Foreign`] for a name that is not plain, [`Trouble::Cancelled`],
+    /// [`Trouble::StorageFull`] or [`Trouble::Disk`].
+    pub fn add(&mut self, name: &str, bytes: u64, mut from: impl Read) -> Result<&Entry, Trouble> {
+        if !is_plain(name) || name == manifest::NAME {
+            return Err(Trouble::Foreign(manifest::shortened(name)));
+        }
+        let progress = self.progress;
+        let zip = self.begun(name, bytes)?;
+        let mut hasher = blake3::Hasher::new();
+        let mut buffer = vec![0; 64 * 1024];
+        let mut length = 0;
+        loop {
+            let count = match from.read(&mut buffer) {
+                Ok(0) => break,
+                Ok(count) => count,
+                Err(error) if error.kind() == io::ErrorKind::Interrupted => continue,
+                Err(error) => return Err(error.into()),
+            };
+            hasher.update(&buffer[..count]);
+            zip.write_all(&buffer[..count])?;
+            length += count as u64;
+            progress.advance(count as u64)?;
+        }
+        self.entries.push(Entry {
+            name: name.to_owned(),
+            bytes: length,
+            blake3: hasher.finalize().to_hex().to_string(),
+        });
+        Ok(&self.entries[self.entries.len() - 1])
+    }
+
+    /// Writes the manifest, makes the file durable and gives it its name; returns its size.
+    ///
+    /// # Errors
+    /// [`Trouble::StorageFull`] or [`Trouble::Disk`]; what lay at the target is untouched then.
+    pub fn finish(mut self, kind: &str, about: serde_json::Value) -> Result<u64, Trouble> {
+        let manifest = Manifest {
+            format: FORMAT,
+            kind: kind.to_owned(),
+            about,
+            entries: std::mem::take(&mut self.entries),
+        };
+        let text = serde_json::to_vec_pretty(&manifest).map_err(io::Error::from)?;
+        let bytes = text.len() as u64;
+        self.begun(manifest::NAME, bytes)?.write_all(&text)?;
+        let mut zip = self.zip.take().ok_or(Trouble::NotOurs)?;
+        // The digits are put in when all that stands before them is known.
+        zip.set_comment(format!("{WITNESS}{}", "0".repeat(DIGITS)))?;
+        let sink = zip.finish()?.into_inner().finish()?;
+        let draft = sink
+            .finish()?
+            .into_inner()
+            .map_err(|error| error.into_error())?;
+        draft.sync()?;
+        drop(draft);
+        let size = std::fs::metadata(&self.temporary)?.len();
+        // After this moment the file is there, and stopping comes too late.
+        self.progress.advance(0)?;
+        self.disk.rename(&self.temporary, &self.target)?;
+        Ok(size)
+    }
+
+    fn begun(
+        &mut self,
+        name: &str,
+        bytes: u64,
+    ) -> Result<&mut ZipWriter<StreamWriter<Witness<Sink<BufWriter<Draft>>>>>, Trouble> {
+        let zip = self.zip.as_mut().ok_or(Trouble::NotOurs)?;
+        // The same content makes the same file, whenever it is written.
+        let options = SimpleFileOptions::default()
+            .compression_method(CompressionMethod::Stored)
+            .last_modified_time(DateTime::DEFAULT)
+            .unix_permissions(0o644)
+            .large_file(bytes >= LARGE);
+        zip.start_file(name, options)?;
+        Ok(zip)
+    }
+}
+
+impl Drop for Packer<'_> {
+    fn drop(&mut self) {
+        // Closed first: not every system removes an open file. After a rename there is nothing here.
+        self.zip = None;
+        let _ = std::fs::remove_file(&self.temporary);
+    }
+}
+
+/// Hashes everything but the last digits, and puts the hash in their place.
+struct Witness<W: Write> {
+    out: W,
+    hasher: blake3::Hasher,
+    held: Vec<u8>,
+}
+
+impl<W: Write> Witness<W> {
+    fn new(out: W) -> Self {
+        Self {
+            out,
+            hasher: blake3::Hasher::new(),
+            held: Vec::with_capacity(DIGITS),
+        }
+    }
+
+    fn finish(mut self) -> io::Result<W> {
+        let digits = self.hasher.finalize().to_hex();
+        self.out.write_all(digits.as_bytes())?;
+        Ok(self.out)
+    }
+}
+
+impl<W: Write> Write for Witness<W> {
+    fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
+        let over = (self.held.len() + bytes.len()).saturating_sub(DIGITS);
+        let from_held = over.min(self.held.len());
+        let from_new = over - from_held;
+        for piece in [&self.held[..from_held], &bytes[..from_new]] {
+            self.hasher.update(piece);
+            self.out.write_all(piece)?;
+        }
+        self.held.drain(..from_held);
+        self.held.extend_from_slice(&bytes[from_new..]);
+        Ok(bytes.len())
+    }
+
+    fn flush(&mut self) -> io::Result<()> {
+        self.out.flush()
+    }
+}

@@ -1,0 +1,256 @@
+//! The journal as a whole: copied while it is in use, put in the place of
+//! another, counted, listed.
+
+use std::path::Path;
+use std::thread::sleep;
+use std::time::{Duration, Instant};
+
+use journal::Noun;
+use rusqlite::backup::{Backup, StepResult};
+use rusqlite::{Connection, OpenFlags};
+
+use crate::open::about;
+use crate::{Failure, Store, migrate, noun};
+
+/// Names the file that holds what this journal was before it was last replaced or merged. It is
+/// written with what it belongs to, so it is never about another state than the one it is in.
+pub(crate) const ASIDE: &str = "aside";
+/// What belongs to the device and not to what is written down.
+const OF_DEVICE: &[&str] = &["device", "backup"];
+/// 4 MB at a time.
+const PAGES: i32 = 1024;
+const PATIENCE: Duration = Duration::from_secs(5);
+
+impl Store {
+    /// Writes the journal as it stands to a new file, while others go on reading and writing.
+    /// The copy is one plain file with no log beside it. `tick` hears of the pages done and
+    /// of all pages, and stops the copying by an error.
+    ///
+    /// # Errors
+    /// What `tick` fails with, [`Failure::StorageFull`], or a failure to read or write; what was
+    /// written is then no journal, and is the caller's to remove.
+    pub fn snapshot<E: From<Failure>>(
+        &self,
+        to: &Path,
+        mut tick: impl FnMut(u64, u64) -> Result<(), E>,
+    ) -> Result<(), E> {
+        // One reading holds the state still, so that the copy is never begun anew by a write.
+        let still = self.conn.unchecked_transaction().map_err(Failure::from)?;
+        about(&still, "tables")?;
+        let mut copy = Connection::open(to).map_err(Failure::from)?;
+        copy_over(&still, &mut copy, PAGES, &mut tick)?;
+        copy.pragma_update(None, "journal_mode", "DELETE")
+            .map_err(Failure::from)?;
+        copy.close().map_err(|(_, error)| Failure::from(error))?;
+        Ok(())
+    }
+
+    /// Puts the journal in the file `with` in the place of this one, in one transaction: a kill
+    /// leaves this one or that one. This device keeps its name. The file `with` is brought up to
+    /// date and changed; `aside` names the file to which this journal was written before.
+    ///
+    /// # Errors
+    /// Those of [`Store::open`] for `with`; [`Failure::StorageFull`], [`Failure::Busy`]; this
+    /// journal is then as before.
+    pub fn replace(&mut self, with: &Path, aside: &str) -> Result<(), Failure> {
+        let other = Store::open(with, self.device)?;
+        for key in OF_DEVICE {
+            match about(&self.conn, key)? {
+                Some(value) => migrate::tell(&other.conn, key, &value)?,
+                None => {
+                    other
+                        .conn
+                        .execute("DELETE FROM about WHERE key = ?1", [key])?;
+                }
+            }
+        }
+        migrate::tell(&other.conn, ASIDE, aside)?;
+        copy_over(&other.conn, &mut self.conn, -1, &mut |_, _| {
+            Ok::<_, Failure>(())
+        })?;
+        self.conn.flush_prepared_statement_cache();
+        Ok(())
+    }
+
+    /// The name of the file that holds what this journal was before it was last replaced or merged.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn aside(&self) -> Result<Option<String>, Failure> {
+        about(&self.conn, ASIDE)
+    }
+
+    /// What this device noted under a key of its own, no deed.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn noted(&self, key: &str) -> Result<Option<String>, Failure> {
+        about(&self.conn, key)
+    }
+
+    /// Notes something that belongs to this file and is no deed.
+    ///
+    /// # Errors
+    /// A failure to write.
+    pub fn note(&mut self, key: &str, value: &str) -> Result<(), Failure> {
+        migrate::tell(&self.conn, key, value)
+    }
+
+    /// How many rows each noun has.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn census(&self) -> Result<Vec<(Noun, u64)>, Failure> {
+        Noun::ALL
+            .iter()
+            .map(|noun| {
+                let sql = format!("SELECT count(*) FROM \"{}\"", noun.as_str());
+                let count: i64 = self.conn.query_row(&sql, [], |row| row.get(0))?;
+                Ok((*noun, count.unsigned_abs()))
+            })
+            .collect()
+    }
+
+    /// Hands every row of a noun to `each`, in the order of the ids: the id, and the noun as JSON.
+    ///
+    /// # Errors
+    /// What `each` fails with, or a failure to read.
+    pub fn each_row<E: From<Failure>>(
+        &self,
+        noun: Noun,
+        mut each: impl FnMut(&str, &str) -> Result<(), E>,
+    ) -> Result<(), E> {
+        let sql = format!("SELECT id, body FROM \"{}\" ORDER BY id", noun.as_str());
+        let mut statement = self.conn.prepare(&sql).map_err(Failure::from)?;
+        let mut rows = statement.query([]).map_err(Failure::from)?;
+        while let Some(row) = rows.next().map_err(Failure::from)? {
+            let id: String = row.get(0).map_err(Failure::from)?;
+            let body: String = row.get(1).map_err(Failure::from)?;
+            each(&id, &body)?;
+        }
+        Ok(())
+    }
+
+    /// Whether the file is damaged where it can be seen without reading all of it: the log can
+    /// be counted and the tables that are made from it are there.
+    ///
+    /// # Errors
+    /// [`Failure::Damaged`] or a failure to read.
+    pub fn glance(&self) -> Result<(), Failure> {
+        for table in noun::MADE {
+            let sql = format!("SELECT EXISTS (SELECT 1 FROM \"{table}\")");
+            self.conn.query_row(&sql, [], |_| Ok(()))?;
+        }
+        crate::log::latest(&self.conn).map(|_| ())
+    }
+}
+
+fn copy_over<E: From<Failure>>(
+    from: &Connection,
+    to: &mut Connection,
+    pages: i32,
+    tick: &mut impl FnMut(u64, u64) -> Result<(), E>,
+) -> Result<(), E> {
+    let backup = Backup::new(from, to).map_err(Failure::from)?;
+    let begun = Instant::now();
+    loop {
+        let step = backup.step(pages).map_err(Failure::from)?;
+        let progress = backup.progress();
+        let all = u64::try_from(progress.pagecount).unwrap_or(0);
+        tick(
+            all - u64::try_from(progress.remaining).unwrap_or(0).min(all),
+            all,
+        )?;
+        match step {
+            StepResult::Done => return Ok(()),
+            StepResult::Busy | StepResult::Locked if begun.elapsed() > PATIENCE => {
+                return Err(Failure::Busy.into());
+            }
+            StepResult::Busy | StepResult::Locked => sleep(Duration::from_millis(10)),
+            _ => {}
+        }
+    }
+}
+
+/// A connection that only reads, for a file that may be damaged.
+pub(crate) fn only_to_read(path: &Path) -> Result<Connection, Failure> {
+    Ok(Connection::open_with_flags(
+        path,
+        OpenFlags::SQLITE_OPEN_READ_ONLY | OpenFlags::SQLITE_OPEN_NO_MUTEX,
+    )?)
+}
+
+#[cfg(test)]
+mod tests {
+    use std::path::PathBuf;
+
+    use journal::{Bed, BedId, DeedId, DeviceId};
+    use uuid::Uuid;
+
+    use super::*;
+
+    fn bed(store: &mut Store, number: u128, name: &str) {
+        let now = chrono::DateTime::parse_from_rfc3339("2025-06-01T08:00:00Z").unwrap();
+        let bed = Bed {
+            name: name.into(),
+            wild: false,
+            area_m2: None,
+            note: None,
+        };
+        store
+            .perform(DeedId(Uuid::from_u128(number)), now, |w| {
+                w.record(&BedId(Uuid::from_u128(number)), &bed)?;
+                Ok::<_, Failure>(("Added a bed".into(), ()))
+            })
+            .unwrap();
+    }
+
+    fn folder() -> (tempfile::TempDir, PathBuf, PathBuf) {
+        let folder = tempfile::tempdir().unwrap();
+        let (a, b) = (folder.path().join("a"), folder.path().join("b"));
+        (folder, a, b)
+    }
+
+    #[test]
+    fn a_snapshot_has_every_row_and_no_log_beside_it() {
+        let (folder, path, copy) = folder();
+        let mut store = Store::open(&path, DeviceId(Uuid::from_u128(1))).unwrap();
+        bed(&mut store, 10, "Terrace");
+        store.snapshot(&copy, |_, _| Ok::<_, Failure>(())).unwrap();
+        assert_eq!(
+            std::fs::read_dir(folder.path()).unwrap().count(),
+            4,
+            "a with two, and b"
+        );
+        let there = Store::open(&copy, DeviceId(Uuid::from_u128(2))).unwrap();
+        assert_eq!(there.tables().unwrap(), store.tables().unwrap());
+        assert_eq!(there.device(), store.device());
+        assert_eq!(store.differs_from(&there).unwrap(), (0, 0));
+    }
+
+    #[test]
+    fn another_journal_takes_the_place_under_open_readers_and_the_device_keeps_its_name() {
+        let (_folder, path, other) = folder();
+        let mut here = Store::open(&path, DeviceId(Uuid::from_u128(1))).unwrap();
+        let reader = Store::open(&path, DeviceId(Uuid::from_u128(1))).unwrap();
+        let mut there = Store::open(&other, DeviceId(Uuid::from_u128(2))).unwrap();
+        bed(&mut here, 10, "Terrace");
+        for number in 20..60 {
+            bed(&mut there, number, "Lower bank");
+        }
+        let expected = there.tables().unwrap();
+        drop(there);
+        assert_eq!(reader.census().unwrap()[1], (Noun::Bed, 1));
+        here.replace(&other, "before-1").unwrap();
+        for store in [&here, &reader] {
+            assert_eq!(store.tables().unwrap(), expected);
+            assert_eq!(store.aside().unwrap().as_deref(), Some("before-1"));
+        }
+        assert_eq!(here.audit().unwrap(), Vec::<String>::new());
+        bed(&mut here, 99, "Upper bank");
+        drop((here, reader));
+        let again = Store::open(&path, DeviceId(Uuid::from_u128(3))).unwrap();
+        assert_eq!(again.device(), DeviceId(Uuid::from_u128(1)));
+        assert_eq!(again.census().unwrap()[1], (Noun::Bed, 41));
+    }
+}
