@@ -5,5 +5,9 @@ import { openBook } from "./state";
 import { language } from "./words";
 
 document.documentElement.lang = language;
+// Asked for before the first pictures, or they would wait behind every thumbnail of the garden.
+for (const face of ["600 1em Alegreya", "italic 500 1em Alegreya", "500 1em 'Alegreya Sans'", "700 1em 'Alegreya Sans'"]) {
+  void document.fonts.load(face);
+}
 const target = document.getElementById("app");
 if (target) mount(App, { target, props: { book: await openBook() } });

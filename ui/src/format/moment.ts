@@ -2,7 +2,6 @@ import { locale } from "../words";
 
 const day = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short" });
 const dayOfYear = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", year: "numeric" });
-const weekday = new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long" });
 const month = new Intl.DateTimeFormat(locale, { month: "long", year: "numeric" });
 const clock = new Intl.DateTimeFormat(locale, { hour: "numeric", minute: "2-digit" });
 
@@ -15,10 +14,6 @@ function moment(text: string): Date {
 export function shortDay(text: string): string {
   const at = moment(text);
   return (at.getFullYear() === new Date().getFullYear() ? day : dayOfYear).format(at);
-}
-
-export function longDay(at: Date): string {
-  return weekday.format(at);
 }
 
 export function monthOf(text: string): string {
