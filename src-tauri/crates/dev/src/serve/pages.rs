@@ -37,9 +37,10 @@ pub fn file(dist: &Path, path: &str) -> Response {
             ];
             with(headers, bytes)
         }
-        Err(_) if ending == "html" => {
-            plain(StatusCode::NOT_FOUND, "The page is not built; run `npm run build` in ui.")
-        }
+        Err(_) if ending == "html" => plain(
+            StatusCode::NOT_FOUND,
+            "The page is not built; run `npm run build` in ui.",
+        ),
         Err(_) => plain(StatusCode::NOT_FOUND, "There is no such file."),
     }
 }
