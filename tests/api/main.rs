@@ -8,6 +8,7 @@ mod garden;
 mod herbs;
 mod jars;
 mod mixtures;
+mod pantry;
 mod photos;
 mod rack;
 mod refusals;
