@@ -1,1 +1,245 @@
-//! x
+//! Whatever the maker writes and however small the label: nothing overlaps, nothing leaves the label, nothing goes unsaid.
+
+use label::{Kind, Label, Size, single_pdf, single_svg};
+use proptest::prelude::*;
+
+use crate::records::{bitters, comfrey, full, lemon_balm};
+
+/// A text or the code, as the box of its ink in mm.
+#[derive(Debug, Clone)]
+struct Ink {
+    left: f64,
+    top: f64,
+    right: f64,
+    bottom: f64,
+    words: String,
+}
+
+fn number(line: &str, name: &str) -> f64 {
+    let start = line
+        .find(&format!(" {name}=\""))
+        .unwrap_or_else(|| panic!("no {name} in {line}"))
+        + name.len()
+        + 3;
+    line[start..].split('"').next().unwrap().parse().unwrap()
+}
+
+/// What an SVG shows: each text from a third below its base line to a capital's height above it.
+fn inks(svg: &str) -> Vec<Ink> {
+    let mut inks = Vec::new();
+    for line in svg.lines() {
+        if line.starts_with("<text") {
+            let (x, y, size) = (
+                number(line, "x"),
+                number(line, "y"),
+                number(line, "font-size"),
+            );
+            inks.push(Ink {
+                left: x,
+                top: y - 0.65 * size,
+                right: x + number(line, "textLength"),
+                bottom: y + 0.2 * size,
+                words: line
+                    .split('>')
+                    .nth(1)
+                    .unwrap()
+                    .split('<')
+                    .next()
+                    .unwrap()
+                    .to_owned(),
+            });
+        } else if line.starts_with("<path") {
+            let place = line
+                .split("translate(")
+                .nth(1)
+                .unwrap()
+                .split(')')
+                .next()
+                .unwrap();
+            let (x, y) = place.split_once(' ').unwrap();
+            let module: f64 = line
+                .split("scale(")
+                .nth(1)
+                .unwrap()
+                .split(')')
+                .next()
+                .unwrap()
+                .parse()
+                .unwrap();
+            // The finder pattern of the top right corner ends the first row.
+            let first: Vec<&str> = line
+                .split(" d=\"")
+                .nth(1)
+                .unwrap()
+                .split('M')
+                .filter(|run| {
+                    run.split(' ')
+                        .nth(1)
+                        .is_some_and(|rest| rest.starts_with("0h"))
+                })
+                .collect();
+            let (column, length) = first.last().unwrap().split_once(" 0h").unwrap();
+            let side: f64 = column.parse::<f64>().unwrap()
+                + length.split('v').next().unwrap().parse::<f64>().unwrap();
+            let (left, top): (f64, f64) = (x.parse().unwrap(), y.parse().unwrap());
+            // Its white rim of four modules belongs to it.
+            let rim = 4.0 * module;
+            inks.push(Ink {
+                left: left - rim,
+                top: top - rim,
+                right: left + side * module + rim,
+                bottom: top + side * module,
+                words: "the code".into(),
+            });
+        }
+    }
+    inks
+}
+
+fn is_sound(svg: &str, size: Size) -> Result<(), String> {
+    let inks = inks(svg);
+    for (at, one) in inks.iter().enumerate() {
+        if one.left < -1e-3
+            || one.top < -1e-3
+            || one.right > size.width_mm + 1e-3
+            || one.bottom > size.height_mm + 1e-3
+        {
+            return Err(format!("leaves the label: {one:?} on {size:?}"));
+        }
+        for other in &inks[at + 1..] {
+            let across = one.right.min(other.right) - one.left.max(other.left);
+            let down = one.bottom.min(other.bottom) - one.top.max(other.top);
+            if across > 0.02 && down > 0.02 {
+                return Err(format!("overlap on {size:?}: {one:?} and {other:?}"));
+            }
+        }
+    }
+    Ok(())
+}
+
+#[test]
+fn a_small_label_says_what_it_left_out_and_the_rest_still_stands() {
+    let label = full(Kind::Gift);
+    let drawn = single_svg(&label, Size::new(60.0, 36.0).unwrap()).unwrap();
+    let remark = drawn
+        .remarks
+        .iter()
+        .find(|remark| remark.contains("no room"))
+        .expect("something had to go");
+    assert!(
+        remark.starts_with("A label of 60 × 36 mm has no room for "),
+        "{remark}"
+    );
+    let text: Vec<String> = inks(&drawn.bytes)
+        .into_iter()
+        .map(|ink| ink.words)
+        .collect();
+    let text = text.join(" ").replace('\u{a0}', " ");
+    for words in [
+        "Valeriana officinalis",
+        "Best before",
+        "sora-318",
+        "Contains alcohol",
+        "Not in pregnancy",
+    ] {
+        assert!(text.contains(words), "`{words}` must stand: {text}");
+    }
+}
+
+#[test]
+fn a_label_too_small_for_what_must_stand_names_the_height_that_would_do() {
+    let label = full(Kind::Bottle);
+    let refusal = single_pdf(&label, Size::new(50.0, 15.0).unwrap()).unwrap_err();
+    assert_eq!(refusal.field, "label.height_mm");
+    let height: f64 = refusal
+        .message
+        .split("a height of ")
+        .nth(1)
+        .unwrap()
+        .split(' ')
+        .next()
+        .unwrap()
+        .parse()
+        .unwrap();
+    assert!(
+        single_pdf(&label, Size::new(50.0, height).unwrap()).is_ok(),
+        "{}",
+        refusal.message
+    );
+    assert!(
+        single_pdf(&label, Size::new(50.0, height - 1.0).unwrap()).is_err(),
+        "a smaller one would not: {}",
+        refusal.message
+    );
+}
+
+#[test]
+fn letters_the_type_lacks_are_named() {
+    let label = Label {
+        note: Some("良い 🌿".into()),
+        ..full(Kind::Bottle)
+    };
+    let drawn = single_svg(&label, Size::new(100.0, 70.0).unwrap()).unwrap();
+    assert!(
+        drawn
+            .remarks
+            .iter()
+            .any(|remark| remark.contains("い 良 🌿")),
+        "{:?}",
+        drawn.remarks
+    );
+}
+
+#[test]
+fn a_gift_without_its_maker_is_told() {
+    let label = Label {
+        maker: None,
+        ..full(Kind::Gift)
+    };
+    let drawn = single_svg(&label, Size::new(100.0, 70.0).unwrap()).unwrap();
+    assert!(
+        drawn
+            .remarks
+            .iter()
+            .any(|remark| remark.contains("who made it")),
+        "{:?}",
+        drawn.remarks
+    );
+}
+
+fn labels() -> impl Strategy<Value = Label> {
+    let texts = "[A-Za-zäöüßéčž ,.:-]{1,90}";
+    let base = prop_oneof![
+        Just(lemon_balm()),
+        Just(comfrey()),
+        Just(full(Kind::Jar)),
+        Just(full(Kind::Bottle)),
+        Just(full(Kind::Gift)),
+        Just(bitters()),
+    ];
+    (
+        base,
+        "[A-Z][a-zäöüé]{1,14}( [a-zA-Zäöü]{1,18}){0,7}",
+        prop::collection::vec(texts, 0..4),
+        texts,
+    )
+        .prop_map(|(label, name, cautions, note)| Label {
+            name,
+            cautions,
+            note: Some(note),
+            ..label
+        })
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::with_cases(400) })]
+
+    #[test]
+    fn nothing_overlaps_or_leaves_the_label(label in labels(), width in 25.0..140.0f64, height in 15.0..110.0f64) {
+        let size = Size::new(width, height).unwrap();
+        match single_svg(&label, size) {
+            Ok(drawn) => is_sound(&drawn.bytes, size).map_err(TestCaseError::fail)?,
+            Err(refusal) => prop_assert!(refusal.message.ends_with('.'), "{}", refusal.message),
+        }
+    }
+}

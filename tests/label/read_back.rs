@@ -17,12 +17,16 @@ fn pantry() -> Vec<(Label, Size)> {
     ]
 }
 
+fn named(label: &Label) -> String {
+    format!("{}-{:?}", label.lot, label.kind).to_lowercase()
+}
+
 #[test]
 fn zbar_reads_lot_and_name_from_the_page_of_every_label() {
     let folder = folder("single");
     for (label, size) in pantry() {
         let drawn = single_pdf(&label, size).unwrap();
-        let pages = pictures_of(&folder, &label.lot, &drawn.bytes);
+        let pages = pictures_of(&folder, &named(&label), &drawn.bytes);
         assert_eq!(pages.len(), 1, "a label is one page");
         assert_eq!(
             codes_in(&pages[0]),
@@ -76,7 +80,7 @@ fn pdftotext_reads_every_item_of_a_label() {
             "{:?}",
             drawn.remarks
         );
-        let text = text_of(&folder, &label.lot, &drawn.bytes);
+        let text = text_of(&folder, &named(&label), &drawn.bytes);
         let mut expected: Vec<String> = label::items::of(&label)
             .iter()
             .flat_map(|item| item.text())

@@ -4,7 +4,7 @@ use chrono::{Datelike, NaiveDate};
 
 use crate::face::Face;
 use crate::figure::trimmed;
-use crate::flow::{BODY_PT, Column, Flow};
+use crate::flow::{BODY_PT, Column, Flow, fitted};
 use crate::items::written;
 use crate::jpeg::Jpeg;
 use crate::page::{Ink, rule};
@@ -159,7 +159,7 @@ fn title(flow: &mut Flow, book: &Book, photos: &mut Photos<'_>) {
         .and_then(Jpeg::read);
     if let Some(jpeg) = first {
         flow.space(16.0);
-        let (width, _) = crate::flow::fitted(&jpeg, 96.0, 110.0);
+        let (width, _) = fitted(&jpeg, 96.0, 110.0);
         let y = flow.y();
         flow.picture(jpeg, middle - width / 2.0, y, 96.0, 110.0);
     }
@@ -167,12 +167,8 @@ fn title(flow: &mut Flow, book: &Book, photos: &mut Photos<'_>) {
 
 fn entry(flow: &mut Flow, entry: &Entry, photos: &mut Photos<'_>) {
     let picture = entry.photo.as_deref().and_then(photos).and_then(Jpeg::read);
-    let indent = if picture.is_some() {
-        PHOTO_MM.0 + GAP_MM
-    } else {
-        0.0
-    };
-    let width = flow.width() - indent;
+    // Words keep the left edge and photos the right one, so that entries with and without a photo line up.
+    let width = flow.width() - PHOTO_MM.0 - GAP_MM;
     let name = [Run::new(Face::Title, Ink::Plain, entry.herb.clone())];
     let lines = entry_lines(entry);
     let text: f64 = flow.height_of(&name, 15.0, width)
@@ -180,20 +176,22 @@ fn entry(flow: &mut Flow, entry: &Entry, photos: &mut Photos<'_>) {
             .iter()
             .map(|line| flow.height_of(line, BODY_PT, width))
             .sum::<f64>();
-    let tall = picture.as_ref().map_or(0.0, |jpeg| {
-        crate::flow::fitted(jpeg, PHOTO_MM.0, PHOTO_MM.1).1
-    });
+    let size = picture
+        .as_ref()
+        .map(|jpeg| fitted(jpeg, PHOTO_MM.0, PHOTO_MM.1));
+    let tall = size.map_or(0.0, |(_, height)| height);
     // An entry stays whole unless its note alone is longer than half a page.
     flow.need(text.max(tall).min(120.0));
-    let (left, top) = (flow.left(), flow.y());
-    if let Some(jpeg) = picture {
-        flow.picture(jpeg, left, top, PHOTO_MM.0, PHOTO_MM.1);
+    let (left, top, page) = (flow.left(), flow.y(), flow.number());
+    if let (Some(jpeg), Some((across, _))) = (picture, size) {
+        let x = left + flow.width() - across;
+        flow.picture(jpeg, x, top, PHOTO_MM.0, PHOTO_MM.1);
     }
-    flow.paragraph(&name, 15.0, indent, width);
+    flow.paragraph(&name, 15.0, 0.0, width);
     for line in &lines {
-        flow.paragraph(line, BODY_PT, indent, width);
+        flow.paragraph(line, BODY_PT, 0.0, width);
     }
-    if flow.y() > top {
+    if flow.number() == page {
         flow.down_to(top + tall);
     }
     flow.space(8.0);

@@ -6,17 +6,19 @@ use crate::page::{Ink, MM_PER_PT, Mark, rule};
 use crate::qr::{self, Modules};
 use crate::record::Label;
 use crate::sheet::Size;
-use crate::wrap::{Run, wrap};
+use crate::wrap::{Run, Words};
 use crate::{Refusal, link};
 
 /// The smallest type: its x-height is 0.9 mm, what food law asks of the smallest packages (from memory).
 const SMALLEST_PT: f64 = 5.75;
 /// The largest type for the small lines; larger labels gain room, not shouting.
 const LARGEST_PT: f64 = 11.0;
+const STEP_PT: f64 = 0.25;
+/// Below this a label is read more easily in larger type with its lines run together.
+const RUN_ON_BELOW_PT: f64 = 7.0;
 /// A module narrower than this blurs on kitchen printers and in phone cameras (common practice, no source).
 const NARROWEST_MODULE_MM: f64 = 0.33;
 const WIDEST_MODULE_MM: f64 = 0.55;
-const STEP_PT: f64 = 0.25;
 
 /// A label as marks from its own top left corner, with what the maker should know.
 pub(crate) struct Laid {
@@ -39,12 +41,12 @@ pub(crate) fn lay(label: &Label, size: Size) -> Result<Laid, Refusal> {
         ));
     }
     let code = qr::encode(&link::of(&label.lot, &label.name));
-    let mut remarks = Vec::new();
-    let mut items = items::of(label);
     let mut code = code.as_ref();
+    let all = items::of(label);
+    let mut items = all.clone();
     let mut left_out: Vec<&str> = Vec::new();
     let marks = loop {
-        if let Some(marks) = largest(label, &items, code, size) {
+        if let Some(marks) = largest(&Copy::of(label, &items, code), size) {
             break marks;
         }
         let next = items
@@ -61,43 +63,39 @@ pub(crate) fn lay(label: &Label, size: Size) -> Result<Laid, Refusal> {
             None => return Err(too_small(label, &items, size)),
         }
     };
+    let remarks = remarks(label, &all, size, &left_out);
+    Ok(Laid { marks, remarks })
+}
+
+fn remarks(label: &Label, items: &[Item], size: Size, left_out: &[&str]) -> Vec<String> {
+    let (lot, mut remarks) = (&label.lot, Vec::new());
     if !left_out.is_empty() {
+        let (size, what) = (size.words(), listed(left_out));
         remarks.push(format!(
-            "A label of {} has no room for {} of {}; a larger one would.",
-            size.words(),
-            listed(&left_out),
-            label.lot
+            "A label of {size} has no room for {what} of {lot}; a larger one would."
         ));
     }
     let missing = items::missing(label);
     if !missing.is_empty() {
+        let what = listed(&missing);
         remarks.push(format!(
-            "The label of {} should also say {}, which is not written down yet.",
-            label.lot,
-            listed(&missing)
+            "The label of {lot} should also say {what}, which is not written down yet."
         ));
     }
-    remarks.extend(unprintable(&label.name, &items).map(|letters| {
-        format!(
-            "The label of {} leaves out letters that its type does not have: {letters}.",
-            label.lot
-        )
-    }));
-    Ok(Laid { marks, remarks })
-}
-
-fn unprintable(name: &str, items: &[Item]) -> Option<String> {
-    let all: String = items
-        .iter()
-        .flat_map(Item::text)
-        .chain([name.to_owned()])
-        .collect();
-    let letters: Vec<String> = unknown_letters(&all).iter().map(char::to_string).collect();
-    (!letters.is_empty()).then(|| letters.join(" "))
+    let words = items.iter().flat_map(Item::text);
+    let letters = unknown_letters(&words.chain([label.name.clone()]).collect::<String>());
+    if !letters.is_empty() {
+        let letters: Vec<String> = letters.iter().map(char::to_string).collect();
+        let letters = letters.join(" ");
+        remarks.push(format!(
+            "The label of {lot} leaves out letters that its type does not have: {letters}."
+        ));
+    }
+    remarks
 }
 
 /// `a`, `a and b`, `a, b and c`.
-pub(crate) fn listed(words: &[&str]) -> String {
+fn listed(words: &[&str]) -> String {
     match words {
         [] => String::new(),
         [one] => (*one).to_owned(),
@@ -106,21 +104,28 @@ pub(crate) fn listed(words: &[&str]) -> String {
 }
 
 fn too_small(label: &Label, items: &[Item], size: Size) -> Refusal {
+    let copy = Copy::of(label, items, None);
+    // The heights beyond the asked one, in whole millimetres.
     let enough = (1..=Size::TALLEST_MM as u32)
-        .map(|height| Size {
-            height_mm: f64::from(height),
-            ..size
-        })
-        .filter(|taller| taller.height_mm > size.height_mm)
-        .find(|taller| largest(label, items, None, *taller).is_some());
+        .map(f64::from)
+        .filter(|height_mm| *height_mm > size.height_mm)
+        .find(|height_mm| {
+            largest(
+                &copy,
+                Size {
+                    height_mm: *height_mm,
+                    ..size
+                },
+            )
+            .is_some()
+        });
     let name = &label.name;
     match enough {
-        Some(enough) => Refusal::new(
+        Some(height) => Refusal::new(
             "label.height_mm",
             format!(
-                "What must stand on the label of {name} does not fit on {}: at this width it needs a height of {:.0} mm.",
-                size.words(),
-                enough.height_mm
+                "What must stand on the label of {name} does not fit on {}: at this width it needs a height of {height:.0} mm.",
+                size.words()
             ),
         ),
         None => Refusal::new(
@@ -133,12 +138,87 @@ fn too_small(label: &Label, items: &[Item], size: Size) -> Refusal {
     }
 }
 
+/// What is to be set, measured once for all sizes of type.
+struct Copy<'a> {
+    name: Words,
+    lot: Words,
+    lot_width: f64,
+    code: Option<&'a Modules>,
+    /// A line for every item.
+    apart: Lots,
+    /// Items of a kind run together, for small labels.
+    run_on: Lots,
+}
+
+/// The paragraphs in their three places.
+struct Lots {
+    plants: Vec<Words>,
+    facts: Vec<Words>,
+    foot: Vec<Words>,
+}
+
+impl<'a> Copy<'a> {
+    fn of(label: &Label, items: &[Item], code: Option<&'a Modules>) -> Self {
+        let lot = Run::strong(label.lot.trim());
+        let lot_width = lot.face.width(&lot.text, 1.0);
+        let place = |place: Place| -> Vec<Vec<Run>> {
+            let mut lines: Vec<Vec<Run>> = items
+                .iter()
+                .filter(|item| item.place == place)
+                .flat_map(|item| item.lines.clone())
+                .collect();
+            if place == Place::Facts && code.is_none() {
+                lines.insert(0, vec![Run::soft("Lot "), lot.clone()]);
+            }
+            lines
+        };
+        let each = |lines: Vec<Vec<Run>>| lines.iter().map(|line| Words::of(line)).collect();
+        let one = |lines: Vec<Vec<Run>>, between: &str| {
+            let mut joined: Vec<Run> = Vec::new();
+            for line in lines {
+                if !joined.is_empty() {
+                    joined.push(Run::soft(between));
+                }
+                joined.extend(line);
+            }
+            vec![Words::of(&joined)]
+        };
+        Self {
+            name: Words::of(&[Run::new(Face::Title, Ink::Plain, label.name.trim())]),
+            lot: Words::of(std::slice::from_ref(&lot)),
+            lot_width,
+            code,
+            apart: Lots {
+                plants: each(place(Place::Plants)),
+                facts: each(place(Place::Facts)),
+                foot: each(place(Place::Foot)),
+            },
+            run_on: Lots {
+                plants: one(place(Place::Plants), "; "),
+                facts: one(place(Place::Facts), " · "),
+                foot: one(place(Place::Foot), " "),
+            },
+        }
+    }
+}
+
 /// The label in the largest type that fits, or nothing.
-fn largest(label: &Label, items: &[Item], code: Option<&Modules>, size: Size) -> Option<Vec<Mark>> {
+fn largest(copy: &Copy<'_>, size: Size) -> Option<Vec<Mark>> {
+    let lay = |body_pt: f64, lots: &Lots| Attempt::new(size, body_pt).lay(copy, lots);
+    // What does not fit in the smallest type fits in none.
+    lay(SMALLEST_PT, &copy.run_on)?;
     let steps = ((LARGEST_PT - SMALLEST_PT) / STEP_PT) as u32;
-    (0..=steps)
-        .map(|step| LARGEST_PT - STEP_PT * f64::from(step))
-        .find_map(|body_pt| Attempt::new(size, body_pt).lay(label, items, code))
+    let sizes = || (0..=steps).map(|step| LARGEST_PT - STEP_PT * f64::from(step));
+    sizes()
+        .filter(|body_pt| *body_pt >= RUN_ON_BELOW_PT)
+        .find_map(|body_pt| lay(body_pt, &copy.apart))
+        .or_else(|| {
+            sizes()
+                .filter(|body_pt| *body_pt <= RUN_ON_BELOW_PT)
+                .find_map(|body_pt| {
+                    lay(body_pt, &copy.apart).or_else(|| lay(body_pt, &copy.run_on))
+                })
+        })
 }
 
 /// One try at one size of type.
@@ -164,30 +244,20 @@ impl Attempt {
         }
     }
 
-    fn lay(mut self, label: &Label, items: &[Item], code: Option<&Modules>) -> Option<Vec<Mark>> {
-        let lot = Run::strong(label.lot.clone());
-        if let Some(code) = code {
-            self.code(code, &lot)?;
+    fn lay(mut self, copy: &Copy<'_>, lots: &Lots) -> Option<Vec<Mark>> {
+        if let Some(code) = copy.code {
+            self.code(code, copy)?;
         }
-        let mut y = self.name(&label.name)?;
-        y += self.leading * 0.1;
-        let mut facts: Vec<Vec<Run>> = lines_at(items, Place::Plants);
-        let plants = facts.len();
-        facts.extend(lines_at(items, Place::Facts));
-        if code.is_none() {
-            facts.insert(plants, vec![Run::soft("Lot "), lot]);
-        }
-        for (at, line) in facts.iter().enumerate() {
+        let mut y = self.name(&copy.name)? + self.leading * 0.2;
+        for line in &lots.plants {
             y = self.paragraph(line, y)?;
-            if at + 1 == plants {
-                y += self.leading * 0.35;
-            }
         }
-        let foot = lines_at(items, Place::Foot);
-        if !foot.is_empty() {
-            y = self.foot(&foot, y)?;
+        y += self.leading * 0.35;
+        for line in &lots.facts {
+            y = self.paragraph(line, y)?;
         }
-        (y <= self.bottom() + 1e-6).then_some(self.marks)
+        self.foot(&lots.foot, y)?;
+        Some(self.marks)
     }
 
     fn bottom(&self) -> f64 {
@@ -204,105 +274,100 @@ impl Attempt {
     }
 
     /// The code in the corner with the lot below it, both read by whoever holds the bottle.
-    fn code(&mut self, code: &Modules, lot: &Run) -> Option<()> {
+    fn code(&mut self, code: &Modules, copy: &Copy<'_>) -> Option<()> {
         let share = (self.size.width_mm * 0.30).min(self.size.height_mm * 0.5);
-        let module = (share / code.side as f64).clamp(NARROWEST_MODULE_MM, WIDEST_MODULE_MM);
-        let side = module * code.side as f64;
+        let side = code.side as f64;
+        let module = (share / side).clamp(NARROWEST_MODULE_MM, WIDEST_MODULE_MM);
+        let side = module * side;
         // ISO/IEC 18004 asks for four modules of white around the code.
         let quiet = 4.0 * module;
         let edge = self.margin.max(quiet);
         let (x, y) = (self.size.width_mm - edge - side, edge);
         let lot_pt = (self.body_pt * 1.15).max(7.5);
-        let width = lot.face.width(&lot.text, lot_pt);
-        let left = x.min(self.size.width_mm - self.margin - width) - quiet;
-        let top = y + side + quiet * 0.5;
+        let right = self.size.width_mm - self.margin;
+        let left = x.min(right - copy.lot_width * lot_pt) - quiet;
+        let top = y + side + quiet;
         let tall = lot_pt * MM_PER_PT * 1.15;
+        // Beside the code the name needs a column worth reading.
         if left - self.margin < self.size.width_mm * 0.4 || top + tall > self.bottom() {
             return None;
         }
+        let modules = code.clone();
         self.marks.push(Mark::Code {
             x,
             y,
             module,
-            modules: code.clone(),
+            modules,
         });
-        let lines = wrap(std::slice::from_ref(lot), lot_pt, |_| f64::INFINITY);
-        let right = self.size.width_mm - self.margin;
-        self.marks.extend(lines.marks(top, lot_pt, tall, |width| {
-            (x + side / 2.0 - width / 2.0).min(right - width)
-        }));
+        let lines = copy.lot.wrap(lot_pt, |_| f64::INFINITY)?;
+        let middle = x + side / 2.0;
+        let place = |width: f64| (middle - width / 2.0).min(right - width);
+        self.marks.extend(lines.marks(top, tall, place));
         self.corner = Some((left, top + tall));
         Some(())
     }
 
     /// The name as large as it can be in two lines, or in three where it is long.
-    fn name(&mut self, name: &str) -> Option<f64> {
-        let run = [Run::new(Face::Title, Ink::Plain, name.trim())];
-        let top = self.margin;
-        for (most, sizes) in [
+    fn name(&mut self, name: &Words) -> Option<f64> {
+        let tries = [
             (1, [2.1, 1.9, 1.7]),
             (2, [1.9, 1.7, 1.5]),
             (3, [1.5, 1.35, 1.2]),
-        ] {
+            (4, [1.35, 1.2, 1.0]),
+        ];
+        for (most, sizes) in tries {
             for size in sizes {
                 let size_pt = self.body_pt * size;
                 let leading = size_pt * MM_PER_PT * 1.05;
-                let lines = wrap(&run, size_pt, |at| self.room(top + leading * at as f64));
-                if lines.count() <= most && !lines.has_cut_word {
-                    // Capitals begin at the margin, not their line's box.
-                    let lift = size_pt * MM_PER_PT * 0.16;
-                    self.marks
-                        .extend(lines.marks(top - lift, size_pt, leading, |_| self.margin));
-                    return Some(top - lift + leading * lines.count() as f64);
+                // Capitals begin at the margin, not their line's box.
+                let top = self.margin - size_pt * MM_PER_PT * 0.16;
+                let lines = name.wrap(size_pt, |at| self.room(top + leading * at as f64));
+                if let Some(lines) = lines.filter(|lines| lines.count() <= most) {
+                    let marks = lines.marks(top, leading, |_| self.margin);
+                    self.marks.extend(marks);
+                    return Some(top + leading * lines.count() as f64);
                 }
             }
         }
         None
     }
 
-    fn paragraph(&mut self, line: &[Run], top: f64) -> Option<f64> {
-        let lines = wrap(line, self.body_pt, |at| {
-            self.room(top + self.leading * at as f64)
-        });
+    fn paragraph(&mut self, words: &Words, top: f64) -> Option<f64> {
+        let lines = words.wrap(self.body_pt, |at| self.room(top + self.leading * at as f64))?;
         let end = top + self.leading * lines.count() as f64;
-        if lines.has_cut_word || end > self.bottom() + 1e-6 {
+        if end > self.bottom() + 1e-6 {
             return None;
         }
-        self.marks
-            .extend(lines.marks(top, self.body_pt, self.leading, |_| self.margin));
+        let marks = lines.marks(top, self.leading, |_| self.margin);
+        self.marks.extend(marks);
         Some(end)
     }
 
     /// How to keep it and what to beware of, at the bottom edge under a rule, clear of the corner where there is room.
-    fn foot(&mut self, foot: &[Vec<Run>], after: f64) -> Option<f64> {
+    fn foot(&mut self, foot: &[Words], after: f64) -> Option<()> {
+        if foot.is_empty() {
+            return Some(());
+        }
         let gap = self.leading * 0.5;
         let full = self.size.width_mm - 2.0 * self.margin;
-        let height: f64 = foot
-            .iter()
-            .map(|line| wrap(line, self.body_pt, |_| full).count() as f64 * self.leading)
-            .sum();
-        let lowest = self.bottom() - height;
+        let mut count = 0;
+        for line in foot {
+            count += line.wrap(self.body_pt, |_| full)?.count();
+        }
+        let lowest = self.bottom() - self.leading * count as f64;
         let clear = self.corner.map_or(0.0, |(_, bottom)| bottom);
-        let top = if lowest - gap * 0.5 >= clear {
+        let is_clear = lowest - gap * 0.5 >= clear;
+        let mut y = if is_clear {
             lowest.max(after + gap)
         } else {
             after + gap
         };
-        let width = self.room(top - gap * 0.5);
+        let width = self.room(y - gap * 0.5);
         self.marks
-            .push(rule(self.margin, top - gap * 0.5, width, Ink::Accent));
-        let mut y = top;
+            .push(rule(self.margin, y - gap * 0.5, width, Ink::Accent));
         for line in foot {
             y = self.paragraph(line, y)?;
         }
-        Some(y)
+        Some(())
     }
-}
-
-fn lines_at(items: &[Item], place: Place) -> Vec<Vec<Run>> {
-    items
-        .iter()
-        .filter(|item| item.place == place)
-        .flat_map(|item| item.lines.clone())
-        .collect()
 }

@@ -79,7 +79,11 @@ impl Face {
             let Some(id) = font.glyph_index(letter) else {
                 continue;
             };
-            if let Some(before) = glyphs.last_mut() {
+            // Spaces are not kerned, so that a line is as wide as its words and the spaces between them.
+            if let Some(before) = glyphs.last_mut()
+                && letter != ' '
+                && before.letter != ' '
+            {
                 before.kern = f64::from(self.kerning(GlyphId(before.id), id)) * scale;
             }
             let advance = f64::from(font.glyph_hor_advance(id).unwrap_or(0)) * scale;
@@ -104,33 +108,44 @@ impl Face {
     }
 
     fn kerning(self, left: GlyphId, right: GlyphId) -> i16 {
-        let Some(table) = self.font().tables().gpos else {
-            return 0;
-        };
-        for lookup in table.lookups {
-            for pair in lookup.subtables.into_iter::<PositioningSubtable<'_>>() {
-                let PositioningSubtable::Pair(pair) = pair else {
-                    continue;
-                };
-                let Some(row) = pair.coverage().get(left) else {
-                    continue;
-                };
-                match pair {
-                    PairAdjustment::Format1 { sets, .. } => {
-                        if let Some((first, _)) = sets.get(row).and_then(|set| set.get(right)) {
-                            return first.x_advance;
-                        }
+        for pair in self.pairs() {
+            let Some(row) = pair.coverage().get(left) else {
+                continue;
+            };
+            match pair {
+                PairAdjustment::Format1 { sets, .. } => {
+                    if let Some((first, _)) = sets.get(row).and_then(|set| set.get(right)) {
+                        return first.x_advance;
                     }
-                    PairAdjustment::Format2 {
-                        classes, matrix, ..
-                    } => {
-                        let classes = (classes.0.get(left), classes.1.get(right));
-                        return matrix.get(classes).map_or(0, |(first, _)| first.x_advance);
-                    }
+                }
+                PairAdjustment::Format2 {
+                    classes, matrix, ..
+                } => {
+                    let classes = (classes.0.get(left), classes.1.get(right));
+                    return matrix.get(classes).map_or(0, |(first, _)| first.x_advance);
                 }
             }
         }
         0
+    }
+
+    /// The kerning of the face, found once: looking for it at every letter takes longer than all the rest.
+    fn pairs(self) -> &'static [PairAdjustment<'static>] {
+        static PAIRS: [OnceLock<Vec<PairAdjustment<'static>>>; 4] = [const { OnceLock::new() }; 4];
+        PAIRS[self as usize].get_or_init(|| {
+            let Some(table) = self.font().tables().gpos else {
+                return Vec::new();
+            };
+            table
+                .lookups
+                .into_iter()
+                .flat_map(|lookup| lookup.subtables.into_iter::<PositioningSubtable<'_>>())
+                .filter_map(|subtable| match subtable {
+                    PositioningSubtable::Pair(pair) => Some(pair),
+                    _ => None,
+                })
+                .collect()
+        })
     }
 }
 

@@ -7,7 +7,7 @@ use crate::jpeg::Jpeg;
 use crate::page::{Ink, MM_PER_PT, Mark, Page, rule};
 use crate::pdf::Writer;
 use crate::sheet::Paper;
-use crate::wrap::{Run, wrap};
+use crate::wrap::{Run, Words};
 
 /// How photos are asked for: the upright JPEG of a key, small enough to print a few centimetres wide.
 pub type Photos<'a> = dyn FnMut(&str) -> Option<Vec<u8>> + 'a;
@@ -60,6 +60,11 @@ impl Flow {
 
     pub(crate) fn y(&self) -> f64 {
         self.y
+    }
+
+    /// The page that is being filled, counted from one.
+    pub(crate) fn number(&self) -> usize {
+        self.number
     }
 
     fn bottom(&self) -> f64 {
@@ -133,31 +138,32 @@ impl Flow {
     pub(crate) fn paragraph(&mut self, runs: &[Run], size_pt: f64, indent: f64, width: f64) {
         self.note_unknown(runs);
         let leading = size_pt * MM_PER_PT * LEADING;
-        let lines = wrap(runs, size_pt, |_| width);
-        for line in lines.each() {
+        let words = Words::of(runs);
+        let lines = words.fill(size_pt, width);
+        let left = SIDE_MM + indent;
+        for at in 0..lines.count() {
             self.need(leading);
-            let (top, left) = (self.y, SIDE_MM + indent);
-            self.page
-                .marks
-                .extend(line.marks(top, size_pt, leading, |_| left));
+            let marks = lines.line(at, self.y, leading, |_| left);
+            self.page.marks.extend(marks);
             self.y += leading;
         }
     }
 
     /// How tall a paragraph will be.
     pub(crate) fn height_of(&self, runs: &[Run], size_pt: f64, width: f64) -> f64 {
-        wrap(runs, size_pt, |_| width).count() as f64 * size_pt * MM_PER_PT * LEADING
+        Words::of(runs).fill(size_pt, width).count() as f64 * size_pt * MM_PER_PT * LEADING
     }
 
     /// A paragraph in the middle of the page.
     pub(crate) fn centred(&mut self, runs: &[Run], size_pt: f64) {
         self.note_unknown(runs);
         let leading = size_pt * MM_PER_PT * LEADING;
-        let lines = wrap(runs, size_pt, |_| self.width());
+        let words = Words::of(runs);
+        let lines = words.fill(size_pt, self.width());
         let (top, middle) = (self.y, self.page.width / 2.0);
         self.page
             .marks
-            .extend(lines.marks(top, size_pt, leading, |width| middle - width / 2.0));
+            .extend(lines.marks(top, leading, |width| middle - width / 2.0));
         self.y += leading * lines.count() as f64;
     }
 
@@ -207,7 +213,9 @@ impl Flow {
                 .iter()
                 .zip(row)
                 .map(|(column, cell)| {
-                    wrap(&[Run::text(cell.clone())], size_pt, |_| room(column)).count()
+                    Words::of(&[Run::text(cell.clone())])
+                        .fill(size_pt, room(column))
+                        .count()
                 })
                 .max()
                 .unwrap_or(1);
@@ -238,7 +246,8 @@ impl Flow {
             let runs = [run];
             self.note_unknown(&runs);
             let across = width * column.share;
-            let lines = wrap(&runs, size_pt, |_| across - 3.0);
+            let words = Words::of(&runs);
+            let lines = words.fill(size_pt, across - 3.0);
             let (top, right) = (self.y, left + across - 3.0);
             let place = |width: f64| {
                 if column.is_figure {
@@ -247,9 +256,7 @@ impl Flow {
                     left
                 }
             };
-            self.page
-                .marks
-                .extend(lines.marks(top, size_pt, leading, place));
+            self.page.marks.extend(lines.marks(top, leading, place));
             end = end.max(top + leading * lines.count() as f64);
             left += across;
         }

@@ -1,6 +1,6 @@
 //! Which items a label carries, after the trade's table of label items, and what each says.
 
-use chrono::NaiveDate;
+use chrono::{Datelike, NaiveDate};
 
 use crate::face::Face;
 use crate::figure::trimmed;
@@ -335,59 +335,74 @@ impl Strength {
 }
 
 fn begun(label: &Label) -> Vec<Vec<Run>> {
-    let mut line = day("Made", label.made_on);
-    match (label.due_from, label.due_to) {
-        (Some(from), Some(to)) if from != to => {
-            next(&mut line);
-            line.push(Run::text("due "));
-            line.push(Run::strong(format!(
-                "{}\u{a0}– {}",
-                written(from),
-                written(to)
-            )));
-        }
-        (Some(on), _) | (None, Some(on)) => {
-            next(&mut line);
-            line.push(Run::text("due "));
-            line.push(Run::strong(written(on)));
-        }
-        (None, None) => {}
-    }
-    filled(line)
-}
-
-fn dates(label: &Label) -> Vec<Vec<Run>> {
-    let mut line = Vec::new();
-    for (word, on) in [
-        ("Made", label.made_on),
-        ("strained", label.strained_on),
-        ("bottled", label.bottled_on),
-    ] {
-        let part = day(word, on);
-        if !part.is_empty() {
-            next(&mut line);
-            line.extend(part);
-        }
-    }
-    if let Some(first) = line.first_mut() {
-        first.text = capital(&first.text);
-    }
-    let mut lines = filled(line);
-    if let Some(on) = label.best_before {
-        lines.push(vec![Run::text("Best before "), Run::strong(written(on))]);
+    let mut lines = days(&[("made", label.made_on)]);
+    let due = match (label.due_from, label.due_to) {
+        (Some(from), Some(to)) if from != to => Some(span(from, to)),
+        (Some(on), _) | (None, Some(on)) => Some(written(on)),
+        (None, None) => None,
+    };
+    if let Some(due) = due {
+        lines.push(vec![Run::text("Due "), Run::strong(due)]);
     }
     lines
 }
 
-fn day(word: &str, on: Option<NaiveDate>) -> Vec<Run> {
-    on.map(|on| vec![Run::text(format!("{word} {}", written(on)))])
-        .unwrap_or_default()
+fn dates(label: &Label) -> Vec<Vec<Run>> {
+    let mut lines = days(&[
+        ("made", label.made_on),
+        ("strained", label.strained_on),
+        ("bottled", label.bottled_on),
+    ]);
+    if let Some(on) = label.best_before {
+        lines.push(vec![Run::text("Best\u{a0}before "), Run::strong(written(on))]);
+    }
+    lines
 }
 
-fn next(line: &mut [Run]) {
-    if let Some(last) = line.last_mut() {
-        last.text.push_str(", ");
+/// `Made 12 Jun, strained and bottled 10 Jul 2026`: a day and a year are said once.
+fn days(given: &[(&str, Option<NaiveDate>)]) -> Vec<Vec<Run>> {
+    let mut told: Vec<(String, NaiveDate)> = Vec::new();
+    for (word, on) in given.iter().filter_map(|(word, on)| Some((*word, (*on)?))) {
+        match told.last_mut() {
+            Some((words, day)) if *day == on => {
+                words.push_str("\u{a0}and\u{a0}");
+                words.push_str(word);
+            }
+            _ => told.push((word.to_owned(), on)),
+        }
     }
+    let parts: Vec<String> = told
+        .iter()
+        .enumerate()
+        .map(|(at, (words, on))| {
+            let is_same_year = told
+                .get(at + 1)
+                .is_some_and(|(_, next)| next.year() == on.year());
+            let day = if is_same_year {
+                day_and_month(*on)
+            } else {
+                written(*on)
+            };
+            format!("{words}\u{a0}{day}")
+        })
+        .collect();
+    filled(match parts.is_empty() {
+        true => Vec::new(),
+        false => vec![Run::text(capital(&parts.join(", ")))],
+    })
+}
+
+fn span(from: NaiveDate, to: NaiveDate) -> String {
+    let begin = if from.year() == to.year() {
+        day_and_month(from)
+    } else {
+        written(from)
+    };
+    format!("{begin} – {}", written(to))
+}
+
+fn day_and_month(on: NaiveDate) -> String {
+    on.format("%-d\u{a0}%b").to_string()
 }
 
 /// A day as it is read the same everywhere: the month in letters.
@@ -442,7 +457,7 @@ fn ethanol(label: &Label) -> Vec<Vec<Run>> {
 
 fn maker(label: &Label) -> Vec<Vec<Run>> {
     one(label.maker.as_deref(), |maker| {
-        Run::soft(format!("Made by {maker}"))
+        Run::soft(format!("Maker: {maker}"))
     })
 }
 

@@ -108,7 +108,7 @@ fn step(flow: &mut Flow, step: &Step, is_last: bool, photos: &mut Photos<'_>) {
             .sum::<f64>();
     let tall = size.map_or(0.0, |(_, height)| height);
     flow.need(text.max(tall).min(120.0));
-    let (left, top) = (flow.left(), flow.y());
+    let (left, top, page) = (flow.left(), flow.y(), flow.number());
     if let (Some(jpeg), Some((across, _))) = (picture, size) {
         let x = left + flow.width() - across;
         flow.picture(jpeg, x, top, PHOTO_MM.0, PHOTO_MM.1);
@@ -125,7 +125,7 @@ fn step(flow: &mut Flow, step: &Step, is_last: bool, photos: &mut Photos<'_>) {
     for line in &lines {
         flow.paragraph(line, BODY_PT, INDENT_MM, width);
     }
-    if flow.y() > top {
+    if flow.number() == page {
         flow.down_to(top + tall);
         let end = flow.y();
         if !is_last {

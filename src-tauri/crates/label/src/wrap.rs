@@ -1,5 +1,8 @@
 //! Breaking rich text into lines.
 
+use std::borrow::Cow;
+use std::ops::Range;
+
 use crate::face::Face;
 use crate::page::{Ink, MM_PER_PT, Mark};
 
@@ -13,11 +16,8 @@ pub(crate) struct Run {
 
 impl Run {
     pub(crate) fn new(face: Face, ink: Ink, text: impl Into<String>) -> Self {
-        Self {
-            face,
-            ink,
-            text: text.into(),
-        }
+        let text = text.into();
+        Self { face, ink, text }
     }
 
     pub(crate) fn text(text: impl Into<String>) -> Self {
@@ -37,168 +37,230 @@ impl Run {
     }
 }
 
-/// Lines of text, not yet placed.
-#[derive(Debug, Clone, Default)]
-pub(crate) struct Lines {
-    lines: Vec<(Vec<Run>, f64)>,
-    /// Whether a word was wider than its line and had to be cut.
-    pub(crate) has_cut_word: bool,
+/// What stands between two spaces: runs that stick together, each with its width at one point.
+#[derive(Debug, Clone, PartialEq)]
+struct Word {
+    runs: Vec<(Run, f64)>,
+    width: f64,
 }
 
-impl Lines {
+impl Word {
+    fn new(runs: Vec<Run>) -> Self {
+        let runs: Vec<(Run, f64)> = runs
+            .into_iter()
+            .map(|run| {
+                let width = run.face.width(&run.text, 1.0);
+                (run, width)
+            })
+            .collect();
+        let width = runs.iter().map(|(_, width)| width).sum();
+        Self { runs, width }
+    }
+
+    /// The space after the word, in its last face.
+    fn space(&self) -> f64 {
+        self.runs
+            .last()
+            .map_or(0.0, |(run, _)| run.face.width(" ", 1.0))
+    }
+
+    /// Pieces no wider than `room` at one point; a single letter stays whole.
+    fn pieces(&self, room: f64) -> Vec<Self> {
+        let mut pieces: Vec<Vec<Run>> = Vec::new();
+        let mut used = f64::INFINITY;
+        for (run, _) in &self.runs {
+            for letter in run.text.chars() {
+                let width = run.face.width(letter.encode_utf8(&mut [0; 4]), 1.0);
+                if used + width > room {
+                    pieces.push(Vec::new());
+                    used = 0.0;
+                }
+                used += width;
+                let piece = pieces.last_mut().expect("the first letter opened one");
+                let one = Run::new(run.face, run.ink, letter);
+                stick(piece, one);
+            }
+        }
+        pieces.into_iter().map(Self::new).collect()
+    }
+}
+
+/// Text measured once, to be set at any size.
+#[derive(Debug, Clone, PartialEq, Default)]
+pub(crate) struct Words(Vec<Word>);
+
+impl Words {
+    /// Splits at spaces and line ends; a no-break space holds words together.
+    pub(crate) fn of(runs: &[Run]) -> Self {
+        let mut words: Vec<Vec<Run>> = Vec::new();
+        // A run may begin in the middle of a word: a comma in another face stays with the word before it.
+        let mut is_open = false;
+        for run in runs {
+            for (at, piece) in run.text.split([' ', '\n', '\t', '\r']).enumerate() {
+                is_open &= at == 0;
+                if piece.is_empty() {
+                    continue;
+                }
+                let piece = Run::new(run.face, run.ink, piece);
+                match words.last_mut() {
+                    Some(word) if is_open => stick(word, piece),
+                    _ => words.push(vec![piece]),
+                }
+                is_open = true;
+            }
+        }
+        Self(words.into_iter().map(Word::new).collect())
+    }
+
+    /// Breaks into lines; `room` tells how wide the n-th may be in mm. Nothing where a word is wider than its line.
+    pub(crate) fn wrap(&self, size_pt: f64, room: impl Fn(usize) -> f64) -> Option<Lines<'_>> {
+        let mut lines: Vec<(Range<usize>, f64)> = Vec::new();
+        for (at, word) in self.0.iter().enumerate() {
+            let width = word.width * size_pt;
+            let count = lines.len();
+            if let Some((range, used)) = lines.last_mut() {
+                let longer = *used + self.0[at - 1].space() * size_pt + width;
+                // A hair for the last digit of a sum, so that a text fits in exactly its own width.
+                if longer <= room(count - 1) + 1e-9 {
+                    (range.end, *used) = (at + 1, longer);
+                    continue;
+                }
+            }
+            if width > room(lines.len()) + 1e-9 {
+                return None;
+            }
+            lines.push((at..at + 1, width));
+        }
+        Some(Lines {
+            words: Cow::Borrowed(&self.0),
+            lines,
+            size_pt,
+        })
+    }
+
+    /// Breaks into lines of one width, cutting words that are wider.
+    pub(crate) fn fill(&self, size_pt: f64, room: f64) -> Lines<'_> {
+        if let Some(lines) = self.wrap(size_pt, |_| room) {
+            return lines;
+        }
+        let cut = Self(
+            self.0
+                .iter()
+                .flat_map(|word| {
+                    if word.width * size_pt > room {
+                        word.pieces(room / size_pt)
+                    } else {
+                        vec![word.clone()]
+                    }
+                })
+                .collect(),
+        );
+        let lines = cut
+            .wrap(size_pt, |_| room)
+            .map(|lines| lines.lines)
+            // Even a letter is wider than the room: each piece gets a line of its own.
+            .unwrap_or_else(|| (0..cut.0.len()).map(|at| (at..at + 1, room)).collect());
+        Lines {
+            words: Cow::Owned(cut.0),
+            lines,
+            size_pt,
+        }
+    }
+}
+
+/// Joins runs of one face and ink.
+fn stick(word: &mut Vec<Run>, run: Run) {
+    match word.last_mut() {
+        Some(last) if last.face == run.face && last.ink == run.ink => last.text.push_str(&run.text),
+        _ => word.push(run),
+    }
+}
+
+/// Lines of text, not yet placed.
+#[derive(Debug, Clone)]
+pub(crate) struct Lines<'a> {
+    words: Cow<'a, [Word]>,
+    lines: Vec<(Range<usize>, f64)>,
+    size_pt: f64,
+}
+
+impl Lines<'_> {
     pub(crate) fn count(&self) -> usize {
         self.lines.len()
     }
 
-    /// Each line by itself.
-    pub(crate) fn each(&self) -> impl Iterator<Item = Self> {
-        self.lines.iter().map(|line| Self {
-            lines: vec![line.clone()],
-            has_cut_word: false,
-        })
+    /// The marks of all lines, the first line's top at `top`; `place` tells where a line of a width begins.
+    pub(crate) fn marks(&self, top: f64, leading: f64, place: impl Fn(f64) -> f64) -> Vec<Mark> {
+        (0..self.count())
+            .flat_map(|at| self.line(at, top + leading * at as f64, leading, &place))
+            .collect()
     }
 
-    /// The marks of the lines, the first line's top at `top`; `place` tells where a line of a width begins.
-    pub(crate) fn marks(
+    /// The marks of one line.
+    pub(crate) fn line(
         &self,
+        at: usize,
         top: f64,
-        size_pt: f64,
         leading: f64,
         place: impl Fn(f64) -> f64,
     ) -> Vec<Mark> {
-        let mut marks = Vec::new();
-        for (at, (runs, width)) in self.lines.iter().enumerate() {
-            let mut x = place(*width);
-            // The base line sits where the letters of a line are optically centred in it.
-            let y = top + leading * at as f64 + leading / 2.0 + 0.3 * size_pt * MM_PER_PT;
-            for run in runs {
-                let width = run.face.width(&run.text, size_pt);
-                marks.push(Mark::Text {
-                    x,
-                    y,
-                    size_pt,
-                    face: run.face,
-                    ink: run.ink,
-                    text: run.text.clone(),
-                });
-                x += width;
+        let size_pt = self.size_pt;
+        // The base line sits where the letters of a line are optically centred in it.
+        let y = top + leading / 2.0 + 0.3 * size_pt * MM_PER_PT;
+        let (range, width) = &self.lines[at];
+        let mut x = place(*width);
+        let mut marks: Vec<Mark> = Vec::new();
+        for at in range.clone() {
+            let mut needs_space = at > range.start;
+            if needs_space {
+                x += self.words[at - 1].space() * size_pt;
+            }
+            for (run, width) in &self.words[at].runs {
+                match marks.last_mut() {
+                    Some(Mark::Text {
+                        face, ink, text, ..
+                    }) if *face == run.face && *ink == run.ink => {
+                        if needs_space {
+                            text.push(' ');
+                        }
+                        text.push_str(&run.text);
+                    }
+                    _ => marks.push(Mark::Text {
+                        x,
+                        y,
+                        size_pt,
+                        face: run.face,
+                        ink: run.ink,
+                        text: run.text.clone(),
+                    }),
+                }
+                needs_space = false;
+                x += width * size_pt;
             }
         }
         marks
     }
 }
 
-/// Breaks runs at their spaces; `room` tells how wide the n-th line may be, in mm. A no-break space holds words together.
-pub(crate) fn wrap(runs: &[Run], size_pt: f64, room: impl Fn(usize) -> f64) -> Lines {
-    let mut lines = Lines::default();
-    let mut line: Vec<Run> = Vec::new();
-    for word in words(runs) {
-        let mut word = word;
-        loop {
-            let mut longer = line.clone();
-            let space = !line.is_empty();
-            for (at, run) in word.iter().enumerate() {
-                append(&mut longer, run, space && at == 0);
-            }
-            let width = width_of(&longer, size_pt);
-            let room = room(lines.lines.len());
-            if width <= room {
-                line = longer;
-                break;
-            }
-            if !line.is_empty() {
-                let width = width_of(&line, size_pt);
-                lines.lines.push((std::mem::take(&mut line), width));
-                continue;
-            }
-            lines.has_cut_word = true;
-            let (head, tail) = cut(&word, size_pt, room);
-            let width = width_of(&head, size_pt);
-            lines.lines.push((head, width));
-            if tail.is_empty() {
-                break;
-            }
-            word = tail;
-        }
-    }
-    if !line.is_empty() {
-        let width = width_of(&line, size_pt);
-        lines.lines.push((line, width));
-    }
-    lines
-}
-
-/// Words as runs that stick together: a comma in another face stays with the word before it.
-fn words(runs: &[Run]) -> Vec<Vec<Run>> {
-    let mut words: Vec<Vec<Run>> = Vec::new();
-    let mut is_open = false;
-    for run in runs {
-        for (at, piece) in run.text.split([' ', '\n', '\t']).enumerate() {
-            is_open &= at == 0;
-            if piece.is_empty() {
-                continue;
-            }
-            let piece = Run {
-                text: piece.to_owned(),
-                ..run.clone()
-            };
-            match words.last_mut() {
-                Some(word) if is_open => word.push(piece),
-                _ => words.push(vec![piece]),
-            }
-            is_open = true;
-        }
-    }
-    words
-}
-
-fn append(line: &mut Vec<Run>, run: &Run, space: bool) {
-    if let Some(last) = line.last_mut() {
-        if space {
-            last.text.push(' ');
-        }
-        if last.face == run.face && last.ink == run.ink {
-            last.text.push_str(&run.text);
-            return;
-        }
-    }
-    line.push(run.clone());
-}
-
-/// Cuts a word so that the head fits; one letter always goes.
-fn cut(word: &[Run], size_pt: f64, room: f64) -> (Vec<Run>, Vec<Run>) {
-    let (mut head, mut tail): (Vec<Run>, Vec<Run>) = (Vec::new(), Vec::new());
-    let mut is_full = false;
-    for run in word {
-        for letter in run.text.chars() {
-            let piece = Run {
-                text: letter.to_string(),
-                ..run.clone()
-            };
-            if !is_full {
-                let mut longer = head.clone();
-                append(&mut longer, &piece, false);
-                is_full = !head.is_empty() && width_of(&longer, size_pt) > room;
-                if !is_full {
-                    head = longer;
-                    continue;
-                }
-            }
-            append(&mut tail, &piece, false);
-        }
-    }
-    (head, tail)
-}
-
-pub(crate) fn width_of(runs: &[Run], size_pt: f64) -> f64 {
-    runs.iter()
-        .map(|run| run.face.width(&run.text, size_pt))
-        .sum()
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    fn texts(marks: &[Mark]) -> Vec<(f64, f64, String)> {
+        marks
+            .iter()
+            .filter_map(|mark| match mark {
+                Mark::Text {
+                    x,
+                    size_pt,
+                    face,
+                    text,
+                    ..
+                } => Some((*x, x + face.width(text, *size_pt), text.clone())),
+                _ => None,
+            })
+            .collect()
+    }
 
     #[test]
     fn no_line_is_wider_than_its_room_and_no_letter_is_lost() {
@@ -208,11 +270,12 @@ mod tests {
             Run::text(", fresh leaf and Donaudampfschifffahrtsgesellschaft"),
         ];
         for room in [9.0, 14.0, 30.0, 90.0] {
-            let lines = wrap(&runs, 9.0, |_| room);
+            let words = Words::of(&runs);
+            let marks = words.fill(9.0, room).marks(0.0, 4.0, |_| 0.0);
             let mut letters = String::new();
-            for (runs, width) in &lines.lines {
-                assert!(*width <= room + 1e-9, "{width} in {room}");
-                letters.extend(runs.iter().map(|run| run.text.as_str()));
+            for (_, right, text) in texts(&marks) {
+                assert!(right <= room + 1e-6, "{right} in {room}: {text}");
+                letters.push_str(&text);
             }
             letters.retain(|letter| letter != ' ');
             assert_eq!(
@@ -224,11 +287,19 @@ mod tests {
 
     #[test]
     fn a_comma_stays_with_its_word() {
-        let lines = wrap(
-            &[Run::italic("officinalis"), Run::text(", leaf")],
-            9.0,
-            |_| 16.0,
+        let words = Words::of(&[Run::italic("officinalis"), Run::text(", leaf")]);
+        let lines = words.wrap(9.0, |_| 16.0).unwrap();
+        let first = texts(&lines.line(0, 0.0, 4.0, |_| 0.0));
+        assert_eq!(first[1].2, ",");
+        assert!((first[1].0 - first[0].1).abs() < 1e-9, "no gap before it");
+    }
+
+    #[test]
+    fn a_word_wider_than_its_line_is_reported() {
+        assert!(
+            Words::of(&[Run::text("Calendula")])
+                .wrap(9.0, |_| 5.0)
+                .is_none()
         );
-        assert_eq!(lines.lines[0].0[1].text.trim_end(), ",");
     }
 }
