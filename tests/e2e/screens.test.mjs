@@ -37,6 +37,7 @@ async function addresses(app) {
   const fresh = await behind("/start-tray", "#/start-tray/");
   const supply = await behind("/shelf", "#/supply/");
   return {
+    "first-words": "/garden",
     garden: "/garden",
     pick: "/pick",
     harvest: `/harvest/${harvest}`,
@@ -54,6 +55,7 @@ async function addresses(app) {
     pantry: "/pantry",
     fill: "/fill",
     "fill-with": `/fill?lot=harvest:${fresh}`,
+    "fill-proposal": `/fill?lot=harvest:${fresh}`,
     jar: `/jar/${jar}`,
     "correct-jar": `/correct-jar/${jar}`,
     fail: `/fail/${jar}`,
@@ -68,6 +70,15 @@ async function addresses(app) {
     deeds: "/deeds",
   };
 }
+
+/** What is done on a screen before it is looked at. */
+const doings = {
+  garden: (app) => app.press("button", "I have read this"),
+  async "fill-proposal"(app) {
+    await app.press("button", /^Tincture of fresh herb, water counted/);
+    await app.reads("Pour these");
+  },
+};
 
 const looks = [
   { width: 360, height: 740, dark: false, text: 1, withAxe: true },
@@ -91,6 +102,7 @@ for (const look of looks) {
     const wrong = {};
     for (const [screen, address] of Object.entries(await addresses(app))) {
       await goTo(app, address);
+      await doings[screen]?.(app);
       await app.picture(path.join(pictures, name, `${screen}.png`));
       const found = [...(await app.evaluate(geometry)), ...(withAxe ? await app.evaluate(barriers) : [])];
       if (found.length > 0) wrong[screen] = found;
@@ -98,3 +110,36 @@ for (const look of looks) {
     assert.deepEqual(wrong, {}, JSON.stringify(wrong, null, 2));
   });
 }
+
+test(`${engine}: the measures see the faults that are planted`, async (t) => {
+  const app = await withApp(t, { width: 360, height: 740 });
+  await goTo(app, "/more");
+  await app.load(axe);
+  assert.deepEqual([await app.evaluate(geometry), await app.evaluate(barriers)], [[], []], "without a fault");
+  await app.evaluate(() => {
+    const planted = document.createElement("div");
+    planted.style.display = "flex";
+    planted.style.width = "400px";
+    for (const name of ["Small", "Near", "Pale", "Grey"]) {
+      const button = document.createElement("button");
+      button.textContent = name;
+      Object.assign(button.style, { minWidth: "60px", minHeight: "60px", color: "#222", background: "#fff" });
+      planted.append(button);
+    }
+    planted.children[0].style.minHeight = "0";
+    planted.children[0].style.height = "30px";
+    planted.children[1].style.marginRight = "20px";
+    planted.children[2].style.color = "#888";
+    planted.children[3].style.color = "#666";
+    planted.append(document.createElement("input"));
+    document.querySelector("main").append(planted);
+  });
+  const measured = (await app.evaluate(geometry)).join("\n");
+  assert.match(measured, /button "Small" is \d+ x 30 px/);
+  assert.match(measured, /button "Small" and button "Near" are 0 px apart/);
+  assert.match(measured, /the page is \d+ px wide in 360 px/);
+  const read = (await app.evaluate(barriers)).join("\n");
+  assert.match(read, /^color-contrast: button/m);
+  assert.match(read, /^color-contrast-enhanced: button/m);
+  assert.match(read, /^label: input/m);
+});
