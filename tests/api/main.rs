@@ -15,3 +15,4 @@ mod refusals;
 mod shelf;
 mod spine;
 mod world;
+mod year;

@@ -61,6 +61,11 @@ export type BedWritten = { bed: Bed, deed: string, changed: Array<Noun>, };
 export type Beds = { beds: Array<Bed>, };
 
 /**
+ * The rest was thrown away.
+ */
+export type BinBottle = { bottle: string, reason: string, at?: string, };
+
+/**
  * Part of a harvest was thrown away.
  */
 export type BinHarvest = { id: string, mass_g: number, reason?: string, };
@@ -71,9 +76,70 @@ export type BinHarvest = { id: string, mass_g: number, reason?: string, };
 export type Binned = { id: string, mass_g: number, reason: string | null, at: string, };
 
 /**
+ * A bottle in a list.
+ */
+export type BottleCard = { id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, jar: string, filled_at: string, size_ml: number, left_ml: number, state: BottleState, best_before: string | null, check_on: string | null, 
+/**
+ * Whether it must not be used any more.
+ */
+bin_it: boolean, only_the_date_counts: boolean, place: string | null, strength_percent_vol: Interval, };
+
+/**
+ * A bottle with everything about it.
+ */
+export type BottlePage = { strained_on: string | null, liquid: Liquid, keeping: Keeping, storage: Array<Note>, signs: Array<Note>, cautions: Array<Note>, arithmetic: BottleSums, uses: Array<UseLine>, checks: Array<CheckLine>, given_to: GivenTo | null, ended_at: string | null, binned_because: string | null, chain: Chain, note: string | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, jar: string, filled_at: string, size_ml: number, left_ml: number, state: BottleState, best_before: string | null, check_on: string | null, 
+/**
+ * Whether it must not be used any more.
+ */
+bin_it: boolean, only_the_date_counts: boolean, place: string | null, strength_percent_vol: Interval, };
+
+/**
  * The answer to [`PlanBottles`].
  */
 export type BottlePlan = { pick_fresh_g: Interval, dry_g: Interval | null, pours: Array<PourLine>, retained_ml: Interval, start_on: string, pick_by: string, buy: Array<ToBuy>, notes: Array<Note>, };
+
+/**
+ * The answer to [`ShowBottle`].
+ */
+export type BottleShown = { bottle: BottlePage, };
+
+/**
+ * So many bottles of one size.
+ */
+export type BottleSize = { ml: number, count: number, };
+
+/**
+ * Where a bottle is in its life.
+ */
+export type BottleState = "to check" | "open" | "on the shelf" | "finished" | "binned" | "given";
+
+/**
+ * The trade's small sums about a bottle. No dose is among them.
+ */
+export type BottleSums = { 
+/**
+ * Dried herb (of fresh herb: dry matter) that a millilitre stands for, by what was poured.
+ */
+dried_equivalent_g_per_ml: Interval | null, 
+/**
+ * The same with the water that the plants brought counted in.
+ */
+dried_equivalent_with_plant_water_g_per_ml: Interval | null, ethanol_g_per_ml: Interval, ethanol_g_bottle: Interval, drops_per_ml: Interval | null, cost: number | null, currency: string | null, notes: Array<Note>, };
+
+/**
+ * A bottle was written.
+ */
+export type BottleWritten = { bottle: BottlePage, deed: string, changed: Array<Noun>, };
+
+/**
+ * The answer to [`ListBottles`].
+ */
+export type Bottles = { bottles: Array<BottleCard>, stock: Array<StockLine>, };
+
+/**
+ * Bottles were filled.
+ */
+export type BottlesFilled = { bottles: Array<BottleCard>, rest_ml: number, deed: string, changed: Array<Noun>, };
 
 /**
  * One thing the herb can become.
@@ -81,14 +147,58 @@ export type BottlePlan = { pick_fresh_g: Interval, dry_g: Interval | null, pours
 export type Candidate = { preparation: string, name: string, verdict: Verdict, keeping: Keeping, reasons: Array<AdviceReason>, pours: Array<PourLine>, liquid: Liquid, steep_days: Days, best_before_days: Interval | null, };
 
 /**
+ * The chain from a bottle back to its beds.
+ */
+export type Chain = { bottle: BottleCard | null, jar: JarCard, pours: Array<PourLine>, plants: Array<ChainPlant>, 
+/**
+ * Where the marc comes from, if it was covered a second time.
+ */
+marc_of: Chain | null, };
+
+/**
+ * A plant of the jar, back to its bed.
+ */
+export type ChainPlant = { herb: string, common: string, part: string, state: PlantState, mass_g: number, code: string | null, harvest: string | null, bed: string | null, bed_id: string | null, picked_at: string | null, photo: string | null, tray: ChainTray | null, };
+
+/**
+ * The tray on which a plant dried.
+ */
+export type ChainTray = { id: string, code: string, name: string, started_at: string, taken_down_at: string | null, weighings: Array<ChainWeighing>, };
+
+/**
+ * A weigh-in of the chain.
+ */
+export type ChainWeighing = { at: string, gross_g: number, };
+
+/**
  * A change to the settings; what is left out stays.
  */
 export type ChangeSettings = { units?: Units, scheme?: Scheme, cautions_seen?: boolean, };
 
 /**
+ * It was looked at.
+ */
+export type CheckBottle = { bottle: string, outcome: Outcome, note?: string, at?: string, };
+
+/**
+ * One look.
+ */
+export type CheckLine = { id: string, at: string, outcome: Outcome, note: string | null, };
+
+/**
  * Why a command failed, as far as a page acts on it.
  */
 export type Code = "unknown_command" | "invalid" | "not_found" | "confirm_look_alike" | "confirm_odd" | "not_enough" | "storage";
+
+/**
+ * The composition with which the marc of a jar is covered once more.
+ */
+export type ComposeMarc = { jar: string, };
+
+/**
+ * A recipe with this year's plants.
+ */
+export type ComposeRecipe = { recipe: string, plants?: Array<Plant>, };
 
 /**
  * What the maker has chosen so far.
@@ -111,6 +221,11 @@ export type Controls = { ratio_ml_per_g: Control, strength_percent_vol: Control 
 export type CorrectBed = { id: string, name?: string, wild?: boolean, area_m2?: number, note?: string, };
 
 /**
+ * A change to a bottle; what is left out stays.
+ */
+export type CorrectBottle = { id: string, place?: string, note?: string, size_ml?: number, };
+
+/**
  * A change to a harvest; what is left out stays, an empty text is cleared.
  */
 export type CorrectHarvest = { id: string, herb?: string, part?: string, gross_g?: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface?: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, };
@@ -126,6 +241,11 @@ export type CorrectHerb = { key: string, common?: string, latin?: string, parts?
 export type CorrectJar = { id: string, name?: string, place?: string, note?: string, };
 
 /**
+ * A change to a recipe; what is left out stays.
+ */
+export type CorrectRecipe = { id: string, name?: string, note?: string, stars?: number, };
+
+/**
  * A change to a bottle; what is left out stays.
  */
 export type CorrectSupply = { id: string, name?: string, item?: StockItem, size_ml?: number, price?: number, currency?: string, bought_on?: string, best_before?: string, };
@@ -139,6 +259,23 @@ export type CorrectTray = { tray: string, name?: string, tare_g?: number, note?:
  * A change to a weigh-in; what is left out stays.
  */
 export type CorrectWeighing = { id: string, gross_g?: number, at?: string, };
+
+/**
+ * A dropper was counted.
+ */
+export type CountDropper = { name: string, 
+/**
+ * Three counts or more, each of the drops in one millilitre.
+ */
+drops_in_1_ml: Array<number>, 
+/**
+ * What it holds when it is filled once.
+ */
+holds_ml?: number, 
+/**
+ * What it was counted with.
+ */
+liquid?: string, };
 
 /**
  * A point of the drying curve with its band.
@@ -176,6 +313,21 @@ export type DescribeMixture = { pours: Array<Pour>, plants?: Array<WetPlant>, te
 export type Direction = "for" | "against";
 
 /**
+ * A dropper: the middle of its counts, and how far apart they were.
+ */
+export type DropperLine = { id: string, name: string, liquid: string | null, drops_in_1_ml: Array<number>, drops_per_ml: Interval, holds_ml: number | null, };
+
+/**
+ * A dropper was written.
+ */
+export type DropperWritten = { dropper: DropperLine, deed: string, changed: Array<Noun>, };
+
+/**
+ * The answer to [`ListDroppers`].
+ */
+export type Droppers = { droppers: Array<DropperLine>, };
+
+/**
  * What is known of the dry matter before anything was weighed: a log-normal.
  */
 export type DryMatterPrior = { ln_dry_matter_fraction_mean: number, ln_dry_matter_fraction_sd: number, };
@@ -191,6 +343,21 @@ export type DryWeight = { dry_mass_g: Interval, water_wet_percent: Interval, bas
 export type DryingEstimated = { dry_matter_g: Interval, target_mass_g: Interval, moisture_now_wet_percent: Interval | null, hours_left: Interval | null, is_dry: boolean, basis: Basis, notes: Array<Note>, };
 
 /**
+ * The answer to [`ListDue`], by harm and then by day.
+ */
+export type Due = { due: Array<DueLine>, };
+
+/**
+ * One thing to do. Harm: 3 it can hurt somebody, 2 a batch is lost, 1 it grows worse, 0 habit.
+ */
+export type DueLine = { what: DueWhat, on: string, overdue_days: number, harm: number, noun: Noun, id: string, title: string, text: string, };
+
+/**
+ * What is to be done.
+ */
+export type DueWhat = "bin" | "use before" | "take down" | "strain" | "check" | "weigh" | "shake";
+
+/**
  * A drying run as figures.
  */
 export type EstimateDrying = { herb?: string, part?: string, prior?: DryMatterPrior, fresh_mass_g: number, scale_step_g?: number, target_moisture_wet_percent?: number, weighings?: Array<WeighingFigure>, own_dry_matter_fractions?: Array<number>, sample?: OvenSample, air?: Air, };
@@ -199,6 +366,11 @@ export type EstimateDrying = { herb?: string, part?: string, prior?: DryMatterPr
  * What will this weigh dry?
  */
 export type EstimateHarvest = { herb: string, part: string, fresh_mass_g: number, surface_wet?: boolean, };
+
+/**
+ * What is expected to come out when it is strained this way.
+ */
+export type ExpectedOut = { how: How, came_out_ml: Interval, retained_ml_per_g_dry: Interval, basis: string, source: string | null, status: Status, };
 
 /**
  * One labelled statement about a herb.
@@ -228,9 +400,29 @@ field: string | null,
 message: string, };
 
 /**
+ * Bottles were filled from a strained jar.
+ */
+export type FillBottles = { jar: string, bottles: Array<BottleSize>, place?: string, filled_at?: string, note?: string, };
+
+/**
+ * The rest was used up.
+ */
+export type FinishBottle = { bottle: string, at?: string, };
+
+/**
  * A limit that the liquid was held against.
  */
 export type GateLine = { gate: string, limit: number, predicted: Interval, unit: string, margin: number, decided: boolean, source: string | null, status: Status, };
+
+/**
+ * Somebody was given it.
+ */
+export type GiveBottle = { bottle: string, to: string, at?: string, note?: string, };
+
+/**
+ * Who was given it.
+ */
+export type GivenTo = { to: string, at: string, };
 
 /**
  * A harvest in a list.
@@ -283,6 +475,21 @@ export type HerbWritten = { herb: HerbLine, deed: string, changed: Array<Noun>, 
 export type Herbs = { herbs: Array<HerbLine>, };
 
 /**
+ * Something that was found.
+ */
+export type Hit = { noun: Noun, id: string, title: string, line: string, at: string | null, };
+
+/**
+ * The answer to [`Search`].
+ */
+export type Hits = { hits: Array<Hit>, };
+
+/**
+ * How the liquid was got out of the marc.
+ */
+export type How = "dripped" | "wrung" | "pressed";
+
+/**
  * The kinds of liquid (and sugar) that are poured.
  */
 export type IngredientKind = "water" | "spirit" | "glycerin" | "vinegar" | "wine" | "sugar" | "syrup" | "honey" | "juice" | "oil";
@@ -305,7 +512,11 @@ export type JarCard = { id: string, code: string, name: string, preparation: str
 /**
  * A jar with its recipe as poured.
  */
-export type JarPage = { pours: Array<PourLine>, plants: Array<JarPlant>, ratio_ml_per_g: number | null, liquid: Liquid, keeping: Keeping, cautions: Array<Note>, reasons: Array<Note>, steps: Array<Step>, note: string | null, failed_because: string | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, };
+export type JarPage = { pours: Array<PourLine>, plants: Array<JarPlant>, ratio_ml_per_g: number | null, liquid: Liquid, keeping: Keeping, cautions: Array<Note>, reasons: Array<Note>, steps: Array<Step>, note: string | null, failed_because: string | null, shakes: Array<ShakeLine>, strainings: Array<StrainingLine>, expected_out: Array<ExpectedOut>, bottles: Array<BottleCard>, 
+/**
+ * Strained liquid that no bottle holds yet; nothing before it is strained.
+ */
+left_ml: number | null, marc_of: MarcOf | null, recipe: string | null, stars: number | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, };
 
 /**
  * A plant as it went into the jar, with the chain back to its bed.
@@ -343,9 +554,19 @@ export type Jars = { jars: Array<JarCard>, };
 export type JournalAbout = { harvests: number, trays: number, jars: number, photos: number, demo: boolean, version: string, cautions: Array<Note>, };
 
 /**
+ * The recipe of a jar is to be kept.
+ */
+export type KeepRecipe = { jar: string, name: string, note?: string, stars?: number, };
+
+/**
  * The keeping verdict with its reasons.
  */
 export type Keeping = { verdict: Verdict, text: string, gates: Array<GateLine>, };
+
+/**
+ * What is left of the year's plants.
+ */
+export type LeftOver = { fresh_g: number, dry_g: number, bottled_ml: number, unbottled_ml: number, };
 
 /**
  * A liquid with the plants' water in it.
@@ -358,9 +579,24 @@ export type Liquid = { mass_g: Interval, volume_ml: Interval, density_kg_m3: Int
 export type ListBeds = Record<symbol, never>;
 
 /**
+ * Bottles, those to look at first; without a state those that are still here.
+ */
+export type ListBottles = { state?: BottleState, herb?: string, preparation?: string, };
+
+/**
  * The latest deeds, newest first.
  */
 export type ListDeeds = { limit?: number, };
+
+/**
+ * The droppers that were counted.
+ */
+export type ListDroppers = Record<symbol, never>;
+
+/**
+ * Everything that is due by a day, today if none is named, and in the days after it.
+ */
+export type ListDue = { on?: string, days?: number, };
 
 /**
  * Harvests, the latest first; `before` is the id of the last one seen.
@@ -383,9 +619,19 @@ export type ListJars = { state?: JarState, };
 export type ListLots = { herb?: string, state?: PlantState, };
 
 /**
+ * The bottles that are wanted.
+ */
+export type ListPlans = Record<symbol, never>;
+
+/**
  * What a herb can become.
  */
 export type ListPreparations = Record<symbol, never>;
+
+/**
+ * The recipes that were kept.
+ */
+export type ListRecipes = Record<symbol, never>;
 
 /**
  * Everything on the shelf that can be poured.
@@ -423,9 +669,33 @@ export type LotLine = { lot: Lot, code: string, herb: string, common: string, pa
 export type Lots = { lots: Array<LotLine>, };
 
 /**
+ * What was made of one preparation and the same herbs.
+ */
+export type MadeRow = { preparation: string, preparation_name: string, herbs: Array<string>, jars: number, failed: number, came_out_ml: number, bottles: number, bottled_ml: number, given: number, 
+/**
+ * What is in its bottles now.
+ */
+left_ml: number, };
+
+/**
+ * The jar whose marc is in this one, with its own ratio.
+ */
+export type MarcOf = { jar: string, code: string, name: string, ratio_ml_per_g: number | null, };
+
+/**
  * How much of one item of the stock.
  */
 export type Measure = { index: number, ml: number, g: number, };
+
+/**
+ * All wishes as one list of what to pick and what to buy.
+ */
+export type MergePlans = Record<symbol, never>;
+
+/**
+ * The answer to [`MergePlans`].
+ */
+export type MergedPlan = { wishes: Array<WishPlan>, pick: Array<ToPick>, buy: Array<ToBuyAll>, };
 
 /**
  * The answer to [`DescribeMixture`].
@@ -450,7 +720,12 @@ export type Note = { code: string, text: string, source: string | null, status: 
 /**
  * A kind of thing whose lists and pages a write may have changed.
  */
-export type Noun = "herb" | "bed" | "harvest" | "photo" | "tray" | "weighing" | "supply" | "jar" | "setting";
+export type Noun = "herb" | "bed" | "harvest" | "photo" | "tray" | "weighing" | "supply" | "jar" | "setting" | "shake" | "straining" | "bottle" | "use" | "check" | "recipe" | "dropper" | "plan";
+
+/**
+ * What a look told.
+ */
+export type Outcome = "good" | "doubtful" | "bad";
 
 /**
  * A sample of the lot dried to constant weight.
@@ -493,6 +768,11 @@ export type Place = { lat: number, lon: number, };
 export type PlanBottles = { herb: string, part: string, preparation: string, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, stock?: Array<StockItem>, yearly_use_ml?: number, gifts?: boolean, };
 
 /**
+ * A wish was written.
+ */
+export type PlanWritten = { wish: WishLine, deed: string, changed: Array<Noun>, };
+
+/**
  * A plant that goes into the jar.
  */
 export type Plant = { lot?: Lot, herb: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent?: Interval, };
@@ -515,7 +795,7 @@ export type Pour = { kind: IngredientKind, g?: number, ml?: number, strength_per
 /**
  * The composition was poured.
  */
-export type PourJar = { composition: Composition, name?: string, poured_at?: string, place?: string, note?: string, shake?: boolean, };
+export type PourJar = { composition: Composition, name?: string, poured_at?: string, place?: string, note?: string, shake?: boolean, marc_of?: string, };
 
 /**
  * One liquid of the recipe.
@@ -548,9 +828,39 @@ export type Purpose = "inside" | "outside" | "food";
 export type ReachMixture = { stock: Array<StockItem>, plants?: Array<WetPlant>, targets: Targets, };
 
 /**
+ * A recipe.
+ */
+export type RecipeLine = { id: string, name: string, jar: string | null, preparation: string, preparation_name: string, plants: Array<RecipePlantLine>, stock: Array<StockItem>, ratio_ml_per_g: number | null, strength_percent_vol: number | null, glycerin_percent_vol: number | null, fortify_percent_vol: number | null, stars: number | null, note: string | null, };
+
+/**
+ * A plant of a recipe.
+ */
+export type RecipePlantLine = { herb: string, common: string, part: string, state: PlantState, mass_g: number, };
+
+/**
+ * A recipe was written.
+ */
+export type RecipeWritten = { recipe: RecipeLine, deed: string, changed: Array<Noun>, };
+
+/**
+ * The answer to [`ListRecipes`].
+ */
+export type Recipes = { recipes: Array<RecipeLine>, };
+
+/**
  * Something was picked and weighed.
  */
 export type RecordHarvest = { herb: string, part: string, gross_g: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, };
+
+/**
+ * A jar once more with this year's plants.
+ */
+export type RepeatJar = { jar: string, plants?: Array<Plant>, };
+
+/**
+ * The days between which what is left runs out.
+ */
+export type RunsOut = { low_on: string, high_on: string, because: string, };
 
 /**
  * A sample of the lot was dried to constant weight.
@@ -558,9 +868,24 @@ export type RecordHarvest = { herb: string, part: string, gross_g: number, tare_
 export type SampleTray = { tray: string, fresh_g: number, dry_g: number, scale_step_g?: number, };
 
 /**
+ * Bottles that are wanted by a day.
+ */
+export type SavePlan = { herb: string, part: string, preparation: string, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, gifts?: boolean, };
+
+/**
  * Light or dark.
  */
 export type Scheme = "system" | "light" | "dark";
+
+/**
+ * What is looked for; every word must be found, its beginning is enough.
+ */
+export type Search = { text: string, limit?: number, };
+
+/**
+ * The answer to [`ShowSeason`].
+ */
+export type Season = { year: number, rows: Array<YieldRow>, made: Array<MadeRow>, left: LeftOver, };
 
 /**
  * The settings.
@@ -573,9 +898,24 @@ export type Settings = { units: Units, scheme: Scheme, cautions_seen: boolean, }
 export type SettingsWritten = { deed: string, changed: Array<Noun>, units: Units, scheme: Scheme, cautions_seen: boolean, };
 
 /**
+ * The jar was shaken.
+ */
+export type ShakeJar = { jar: string, at?: string, };
+
+/**
+ * One shaking.
+ */
+export type ShakeLine = { id: string, at: string, };
+
+/**
  * A target that was missed.
  */
 export type Shortfall = { target: string, wanted: number, got: number, };
+
+/**
+ * One bottle, by its id or by the code on its label.
+ */
+export type ShowBottle = { id?: string, code?: string, };
 
 /**
  * One harvest.
@@ -591,6 +931,11 @@ export type ShowHerb = { key: string, };
  * One jar.
  */
 export type ShowJar = { id: string, };
+
+/**
+ * One year of the garden.
+ */
+export type ShowSeason = { year: number, };
 
 /**
  * The settings as they stand.
@@ -621,6 +966,26 @@ export type Step = { title: string, text: string, source: string | null, status:
  * A liquid at hand, and how much of it may or must be used.
  */
 export type StockItem = { kind: IngredientKind, strength_percent_vol?: number, purity_percent_mass?: number, acidity_g_per_100ml?: number, sugar_g_per_l?: number, sugar_percent_mass?: number, water_percent_mass?: number, oil?: string, available_ml?: number, exactly_ml?: number, supply?: string, };
+
+/**
+ * What there is of one preparation of the same herbs.
+ */
+export type StockLine = { preparation: string, preparation_name: string, herbs: Array<string>, bottles: number, left_ml: number, runs_out: RunsOut | null, };
+
+/**
+ * The jar was strained: exactly one of `came_out_ml` and `came_out_g`.
+ */
+export type StrainJar = { jar: string, came_out_ml?: number, came_out_g?: number, how: How, at?: string, note?: string, };
+
+/**
+ * What came out, and what the marc kept after it.
+ */
+export type StrainingLine = { id: string, at: string, how: How, came_out_ml: number, came_out_g: number | null, retained_ml: Interval, retained_ml_per_g_dry: Interval | null, note: string | null, };
+
+/**
+ * A wish is given up or come true.
+ */
+export type StrikePlan = { id: string, };
 
 /**
  * A weigh-in was a mistake.
@@ -673,6 +1038,86 @@ export type TimeFrom = "typed" | "photo" | "clock";
 export type ToBuy = { kind: IngredientKind, name: string, ml: number, };
 
 /**
+ * What the shelf lacks for all wishes.
+ */
+export type ToBuyAll = { kind: IngredientKind, name: string, needed_ml: number, on_the_shelf_ml: number, buy_ml: number, };
+
+/**
+ * What there must be of one plant for all wishes, and what of it is there.
+ */
+export type ToPick = { herb: string, common: string, part: string, 
+/**
+ * Fresh plant for all wishes, before what is there already.
+ */
+pick_fresh_g: Interval, 
+/**
+ * Dried lots of it that are left.
+ */
+dried_left_g: number, 
+/**
+ * Fresh plant of it that is on the rack.
+ */
+drying_fresh_g: number, pick_by: string, };
+
+/**
+ * Liquid was added to a standing jar.
+ */
+export type TopUpJar = { jar: string, pours: Array<TopUpPour>, at?: string, note?: string, };
+
+/**
+ * One liquid that was added.
+ */
+export type TopUpPour = { item: StockItem, ml: number, };
+
+/**
+ * Where does this bottle or jar come from?
+ */
+export type TraceBack = { bottle?: string, jar?: string, };
+
+/**
+ * What became of it? Exactly one of bed, harvest, supply, jar, or both days.
+ */
+export type TraceForward = { bed?: string, harvest?: string, supply?: string, jar?: string, 
+/**
+ * First day of picking.
+ */
+from?: string, 
+/**
+ * Last day of picking.
+ */
+to?: string, };
+
+/**
+ * The answer to [`TraceBack`].
+ */
+export type TracedBack = { chain: Chain, };
+
+/**
+ * The answer to [`TraceForward`].
+ */
+export type TracedForward = { harvests: Array<TracedHarvest>, trays: Array<TracedTray>, jars: Array<TracedJar>, bottles: Array<BottleCard>, people: Array<TracedPerson>, };
+
+/**
+ * A harvest that something came of.
+ */
+export type TracedHarvest = { id: string, code: string, common: string, part: string, picked_at: string, fresh_mass_g: number, };
+
+/**
+ * A jar that holds any of it.
+ */
+export type TracedJar = { id: string, code: string, name: string, preparation_name: string, poured_at: string, failed: boolean, };
+
+/**
+ * Somebody who was given a bottle.
+ */
+export type TracedPerson = { to: string, bottle: string, code: string, name: string, at: string, };
+
+/**
+ * A tray that something came of.
+ */
+export type TracedTray = { id: string, code: string, name: string, harvest: string, started_at: string, };
+
+/**
  * A tray in a list.
  */
 export type TrayCard = { id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, is_dry: boolean, forgotten: boolean, says: string, };
@@ -713,6 +1158,16 @@ export type UndoDeed = { deed: string, };
 export type Units = "metric" | "us";
 
 /**
+ * Some was used: exactly one of the measures. A dropper is one that was counted.
+ */
+export type UseBottle = { bottle: string, ml?: number, teaspoons?: number, tablespoons?: number, droppers?: number, drops?: number, dropper?: string, at?: string, note?: string, };
+
+/**
+ * One use.
+ */
+export type UseLine = { id: string, at: string, ml: number, note: string | null, };
+
+/**
  * Whether it keeps.
  */
 export type Verdict = "keeps" | "keeps cold" | "use now" | "do not make";
@@ -741,6 +1196,30 @@ export type WeighingLine = { id: string, at: string, hours: number, gross_g: num
  * A plant as the liquid meets it.
  */
 export type WetPlant = { mass_g: number, moisture_wet_percent: Moisture, };
+
+/**
+ * A wish.
+ */
+export type WishLine = { id: string, herb: string, common: string, part: string, preparation: string, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, gifts: boolean, };
+
+/**
+ * A wish with its own plan, or why there is none.
+ */
+export type WishPlan = { wish: WishLine, plan: BottlePlan | null, problem: string | null, };
+
+/**
+ * The answer to [`ListPlans`].
+ */
+export type Wishes = { wishes: Array<WishLine>, };
+
+/**
+ * The yield of an herb's part in a bed.
+ */
+export type YieldRow = { herb: string, common: string, part: string, bed: string | null, fresh_g: number, 
+/**
+ * What was taken down dry of it.
+ */
+dry_g: number, harvests: number, photo: string | null, };
 
 /** Every command by its name. */
 export interface Commands {
@@ -783,6 +1262,35 @@ export interface Commands {
   "jar.fail": { request: FailJar; reply: JarWritten };
   "jar.advise": { request: AdviseJar; reply: Advice };
   "plan.bottles": { request: PlanBottles; reply: BottlePlan };
+  "jar.shake": { request: ShakeJar; reply: JarWritten };
+  "jar.top_up": { request: TopUpJar; reply: JarWritten };
+  "jar.strain": { request: StrainJar; reply: JarWritten };
+  "jar.marc": { request: ComposeMarc; reply: Composition };
+  "jar.keep_recipe": { request: KeepRecipe; reply: RecipeWritten };
+  "jar.repeat": { request: RepeatJar; reply: Composition };
+  "recipe.list": { request: ListRecipes; reply: Recipes };
+  "recipe.correct": { request: CorrectRecipe; reply: RecipeWritten };
+  "recipe.compose": { request: ComposeRecipe; reply: Composition };
+  "bottle.fill": { request: FillBottles; reply: BottlesFilled };
+  "bottle.list": { request: ListBottles; reply: Bottles };
+  "bottle.show": { request: ShowBottle; reply: BottleShown };
+  "bottle.use": { request: UseBottle; reply: BottleWritten };
+  "bottle.give": { request: GiveBottle; reply: BottleWritten };
+  "bottle.check": { request: CheckBottle; reply: BottleWritten };
+  "bottle.bin": { request: BinBottle; reply: BottleWritten };
+  "bottle.finish": { request: FinishBottle; reply: BottleWritten };
+  "bottle.correct": { request: CorrectBottle; reply: BottleWritten };
+  "dropper.count": { request: CountDropper; reply: DropperWritten };
+  "dropper.list": { request: ListDroppers; reply: Droppers };
+  "trace.back": { request: TraceBack; reply: TracedBack };
+  "trace.forward": { request: TraceForward; reply: TracedForward };
+  "due.list": { request: ListDue; reply: Due };
+  "search": { request: Search; reply: Hits };
+  "season.show": { request: ShowSeason; reply: Season };
+  "plan.save": { request: SavePlan; reply: PlanWritten };
+  "plan.list": { request: ListPlans; reply: Wishes };
+  "plan.strike": { request: StrikePlan; reply: PlanWritten };
+  "plan.all": { request: MergePlans; reply: MergedPlan };
   "deed.undo": { request: UndoDeed; reply: DeedUndone };
   "deed.list": { request: ListDeeds; reply: Deeds };
   "setting.show": { request: ShowSettings; reply: Settings };

@@ -15,6 +15,7 @@ mod recipe;
 mod retention;
 mod said;
 mod wire;
+mod wishes;
 
 pub use advise::*;
 pub(crate) use judged::{Judged, preparation_of};
@@ -26,3 +27,4 @@ pub use plan::*;
 pub use proposal::*;
 pub use recipe::*;
 pub use wire::*;
+pub use wishes::*;

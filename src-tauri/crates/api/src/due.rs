@@ -1,0 +1,303 @@
+//! `due.list`: what asks for the maker, across garden, rack and pantry.
+
+use chrono::{DateTime, Days, FixedOffset, NaiveDate};
+use formulary::preparations::Verdict;
+use journal::{JarState, days_since};
+use serde::{Deserialize, Serialize};
+use store::{JarRow, Reading};
+
+use crate::bottle::Shown;
+use crate::jar::Judged;
+use crate::tray::{Run, TrayState, card};
+use crate::wire::Noun;
+use crate::{App, Command, Failure, asked};
+
+/// Everything that is due by a day, today if none is named, and in the days after it.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct ListDue {
+    pub on: Option<String>,
+    pub days: Option<u32>,
+}
+
+/// What is to be done.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum DueWhat {
+    #[serde(rename = "bin")]
+    Bin,
+    #[serde(rename = "use before")]
+    UseBefore,
+    #[serde(rename = "take down")]
+    TakeDown,
+    #[serde(rename = "strain")]
+    Strain,
+    #[serde(rename = "check")]
+    Check,
+    #[serde(rename = "weigh")]
+    Weigh,
+    #[serde(rename = "shake")]
+    Shake,
+}
+
+/// One thing to do. Harm: 3 it can hurt somebody, 2 a batch is lost, 1 it grows worse, 0 habit.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct DueLine {
+    pub what: DueWhat,
+    pub on: String,
+    pub overdue_days: u32,
+    pub harm: u8,
+    pub noun: Noun,
+    pub id: String,
+    pub title: String,
+    pub text: String,
+}
+
+/// The answer to [`ListDue`], by harm and then by day.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Due {
+    pub due: Vec<DueLine>,
+}
+
+impl Command for ListDue {
+    const NAME: &'static str = "due.list";
+    type Reply = Due;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let today = match &self.on {
+            Some(day) => asked::date("on", day)?,
+            None => app.now().date_naive(),
+        };
+        let days = self.days.unwrap_or(30);
+        if days > 3660 {
+            let message = format!("The days ahead must be at most 3660; {days} is not.");
+            return Err(Failure::invalid("days", message));
+        }
+        let until = later(today, u64::from(days));
+        app.read(|reading| {
+            let mut list = List {
+                today,
+                until,
+                lines: Vec::new(),
+            };
+            list.trays(app, reading)?;
+            list.jars(reading, app.now())?;
+            list.bottles(reading)?;
+            let mut due = list.lines;
+            due.sort_by(|a, b| {
+                (3 - a.harm, &a.on, a.what, &a.title, &a.id).cmp(&(
+                    3 - b.harm,
+                    &b.on,
+                    b.what,
+                    &b.title,
+                    &b.id,
+                ))
+            });
+            Ok(Due { due })
+        })
+    }
+}
+
+fn later(day: NaiveDate, days: u64) -> NaiveDate {
+    day.checked_add_days(Days::new(days)).unwrap_or(day)
+}
+
+struct List {
+    today: NaiveDate,
+    until: NaiveDate,
+    lines: Vec<DueLine>,
+}
+
+/// What a line is about.
+struct About<'a> {
+    noun: Noun,
+    id: String,
+    title: &'a str,
+}
+
+impl List {
+    fn add(&mut self, what: DueWhat, on: NaiveDate, harm: u8, about: &About<'_>, text: String) {
+        if on > self.until {
+            return;
+        }
+        let overdue = (self.today - on).num_days().max(0);
+        self.lines.push(DueLine {
+            what,
+            on: on.to_string(),
+            overdue_days: u32::try_from(overdue).unwrap_or_default(),
+            harm,
+            noun: about.noun,
+            id: about.id.clone(),
+            title: about.title.to_owned(),
+            text,
+        });
+    }
+
+    /// Trays are weighed daily (common practice, no source) and taken down once they are dry.
+    fn trays(&mut self, app: &App, reading: &Reading<'_>) -> Result<(), Failure> {
+        for row in reading.trays()? {
+            if row.tray.taken_down.is_some() {
+                continue;
+            }
+            let tray = card(app, reading, &row)?;
+            if tray.state == TrayState::Dry {
+                continue;
+            }
+            let title = format!("{}, {}", tray.common, tray.name);
+            let about = About {
+                noun: Noun::Tray,
+                id: tray.id,
+                title: &title,
+            };
+            let last = Run::of(reading, row.clone())?
+                .last_weighed()
+                .map_or(row.tray.started_at, |(_, at)| at)
+                .date_naive();
+            if tray.is_dry {
+                let text = format!(
+                    "It is dry: take it down at {:.0} g.",
+                    tray.stop_gross_g.value
+                );
+                self.add(DueWhat::TakeDown, last, 2, &about, text);
+            } else {
+                let harm = u8::from(tray.forgotten);
+                self.add(
+                    DueWhat::Weigh,
+                    later(last, 1),
+                    harm,
+                    &about,
+                    crate::words::sentence(&tray.says),
+                );
+            }
+        }
+        Ok(())
+    }
+
+    fn jars(&mut self, reading: &Reading<'_>, now: DateTime<FixedOffset>) -> Result<(), Failure> {
+        for (id, jar) in reading.jars_standing()? {
+            let about = About {
+                noun: Noun::Jar,
+                id: id.to_string(),
+                title: &jar.name,
+            };
+            let (from, to) = jar.due();
+            let judged = Judged::of(reading, &jar)?;
+            self.used_now(reading, &jar, &judged, from, &about)?;
+            let text = if self.today > to {
+                format!("It has stood longer than its time, which ended on {to}.")
+            } else {
+                format!("Strain it between {from} and {to}.")
+            };
+            // Fresh plant in oil is not left standing beyond its days.
+            let harm = if judged.only_the_date_counts { 2 } else { 1 };
+            self.add(DueWhat::Strain, from, harm, &about, text);
+            if jar.shake && jar.state(false, self.today) == JarState::Steeping {
+                let shaken = reading.shakes(&id)?;
+                let last = shaken
+                    .last()
+                    .map(|(_, shake)| shake.at.with_timezone(now.offset()));
+                // Poured today it is wet all over; from tomorrow on it is shaken daily.
+                let next = later(last.unwrap_or(jar.poured_at).date_naive(), 1);
+                let day = days_since(jar.poured_at, now).max(0);
+                self.add(
+                    DueWhat::Shake,
+                    next,
+                    0,
+                    &about,
+                    format!("Day {day}: shake it."),
+                );
+            }
+        }
+        for (id, jar) in reading.jars_unbottled()? {
+            let judged = Judged::of(reading, &jar)?;
+            let about = About {
+                noun: Noun::Jar,
+                id: id.to_string(),
+                title: &jar.name,
+            };
+            let strained = reading.strainings(&id)?;
+            if let Some((_, first)) = strained.first() {
+                self.used_now(reading, &jar, &judged, first.at.date_naive(), &about)?;
+            }
+        }
+        Ok(())
+    }
+
+    /// A jar that keeps for days only.
+    fn used_now(
+        &mut self,
+        reading: &Reading<'_>,
+        jar: &journal::Jar,
+        judged: &Judged,
+        strained_on: NaiveDate,
+        about: &About<'_>,
+    ) -> Result<(), Failure> {
+        if judged.poured.keeping.verdict != Verdict::UseNow {
+            return Ok(());
+        }
+        let dates = judged.dates(reading, jar, strained_on)?;
+        if let Some(last) = dates.best_before {
+            self.use_by(last, judged.only_the_date_counts, true, about);
+        }
+        Ok(())
+    }
+
+    /// Use it before its date; once that is past, throw away what can hurt.
+    fn use_by(&mut self, last: NaiveDate, can_hurt: bool, soon: bool, about: &About<'_>) {
+        if can_hurt && self.today > last {
+            let text = format!(
+                "Its date was {last}: botulism cannot be seen, smelt or tasted, so throw it away."
+            );
+            self.add(DueWhat::Bin, later(last, 1), 3, about, text);
+        } else {
+            let harm = if can_hurt { 3 } else { 1 + u8::from(soon) };
+            self.add(
+                DueWhat::UseBefore,
+                last,
+                harm,
+                about,
+                format!("Use it by {last}."),
+            );
+        }
+    }
+
+    fn bottles(&mut self, reading: &Reading<'_>) -> Result<(), Failure> {
+        let mut behind = std::collections::BTreeMap::new();
+        for row in reading.bottles_standing()? {
+            let (bottle, last) = (&row.bottle, row.last_check.as_ref());
+            let next = bottle.next_check(last);
+            let bad = bottle.is_to_be_binned(last, self.today);
+            let is_due = |day: Option<NaiveDate>| day.is_some_and(|day| day <= self.until);
+            if !bad && !is_due(next) && !is_due(bottle.best_before) {
+                continue;
+            }
+            if let std::collections::btree_map::Entry::Vacant(place) = behind.entry(bottle.jar) {
+                let jar: JarRow = reading.jar(&bottle.jar)?;
+                place.insert(Shown::of(reading, &jar.jar)?);
+            }
+            let title = format!("{} ({})", behind[&bottle.jar].name, bottle.code);
+            let about = About {
+                noun: Noun::Bottle,
+                id: row.id.to_string(),
+                title: &title,
+            };
+            if bad && !bottle.only_the_date_counts {
+                let on = last.map_or(self.today, |check| check.at.date_naive());
+                let text = "It was found bad: throw it away.".to_owned();
+                self.add(DueWhat::Bin, on, 3, &about, text);
+                continue;
+            }
+            if let Some(day) = bottle.best_before {
+                self.use_by(day, bottle.only_the_date_counts, false, &about);
+            }
+            if let Some(day) = next {
+                let text = "Look at it, smell it and taste a drop.".to_owned();
+                self.add(DueWhat::Check, day, 1, &about, text);
+            }
+        }
+        Ok(())
+    }
+}

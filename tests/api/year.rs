@@ -1,0 +1,463 @@
+//! A whole year with the clock moved: pick, dry, pour, shake, strain, bottle, give, check, finish;
+//! the list of what is due, the stock, the traces and the season on chosen days.
+
+use serde_json::{Value, json};
+
+use crate::world::{World, number, text};
+
+/// A maker with one bed, and what she has made so far.
+struct Year {
+    world: World,
+    bed: Value,
+    spirit: Value,
+    oil: Value,
+}
+
+/// What a line of the list says, without its words.
+fn due(world: &World, days: u32) -> Vec<(String, String, u64, String)> {
+    let reply = world.call("due.list", json!({"days": days}));
+    let line = |line: &Value| {
+        (
+            text(line, "/what").to_owned(),
+            text(line, "/on").to_owned(),
+            line["harm"].as_u64().unwrap(),
+            text(line, "/title").to_owned(),
+        )
+    };
+    reply["due"].as_array().unwrap().iter().map(line).collect()
+}
+
+fn whats(world: &World) -> Vec<String> {
+    due(world, 0).into_iter().map(|(what, ..)| what).collect()
+}
+
+impl Year {
+    fn begin() -> Self {
+        let world = World::new();
+        world.at("2026-06-10T09:00:00+02:00");
+        let bed = world.call("bed.add", json!({"name": "Lower bank"}))["bed"].clone();
+        let supply = |request: Value| world.call("supply.add", request)["supply"].clone();
+        let spirit = supply(
+            json!({"name": "Grain spirit", "size_ml": 2000, "price": 60, "currency": "EUR",
+            "item": {"kind": "spirit", "strength_percent_vol": 95}}),
+        );
+        let oil = supply(
+            json!({"name": "Olive oil", "size_ml": 1000, "best_before": "2027-02-01",
+            "item": {"kind": "oil", "oil": "olive"}}),
+        );
+        Self {
+            world,
+            bed,
+            spirit,
+            oil,
+        }
+    }
+
+    fn pick(&self, herb: &str, part: &str, grams: f64) -> Value {
+        let request = json!({"herb": herb, "part": part, "gross_g": grams, "surface": "dry",
+            "bed": self.bed["id"], "look_alike_ruled_out": true});
+        self.world.call("harvest.record", request)["harvest"].clone()
+    }
+
+    /// Dries a whole harvest in a week: weighed on the third and the sixth day.
+    fn dry(&self, harvest: &Value, grams: f64, share: f64, day: u32) -> Value {
+        let request = json!({"harvest": harvest["id"], "mass_g": grams, "name": "Tray 1"});
+        let tray = self.world.call("tray.start", request)["tray"].clone();
+        for (days, mass) in [(2, 0.5), (4, share * 1.1), (5, share * 1.01)] {
+            self.world
+                .at(&format!("2026-06-{:02}T09:00:00+02:00", day + days));
+            let gross = (grams * mass).round();
+            self.world.call(
+                "tray.weigh",
+                json!({"tray": tray["id"], "gross_g": gross, "confirm_odd": true}),
+            );
+        }
+        tray
+    }
+
+    fn jar(&self, preparation: &str, plant: Value, extra: Value) -> Value {
+        let mut composition = json!({"preparation": preparation, "plants": [plant],
+            "stock": [{"kind": "spirit", "supply": self.spirit["id"]}, {"kind": "water"}]});
+        for (name, value) in extra.as_object().unwrap() {
+            composition[name] = value.clone();
+        }
+        let request = json!({"composition": composition, "shake": true});
+        self.world.call("jar.pour", request)["jar"].clone()
+    }
+}
+
+#[test]
+fn every_list_is_right_on_every_chosen_day_of_a_year() {
+    let year = Year::begin();
+    let world = &year.world;
+
+    // 10 June: 500 g of peppermint leaf go onto the rack.
+    let mint = year.pick("peppermint", "leaf", 500.0);
+    assert_eq!(whats(world), Vec::<String>::new());
+    let tray = year.dry(&mint, 500.0, 0.22, 10);
+    world.at("2026-06-16T20:00:00+02:00");
+    let lines = due(world, 0);
+    assert_eq!(lines.len(), 1, "{lines:?}");
+    assert!(["weigh", "take down"].contains(&lines[0].0.as_str()));
+    assert!(lines[0].3.contains("Peppermint, Tray 1"));
+    world.call(
+        "tray.take_down",
+        json!({"tray": tray["id"], "gross_g": 110}),
+    );
+    assert_eq!(
+        whats(world),
+        Vec::<String>::new(),
+        "what hangs no more is not weighed"
+    );
+
+    // 17 June: 100 g of it into spirit at 1:5, shaken daily, due after 10 to 28 days (USP, Moore 1995).
+    world.at("2026-06-17T10:00:00+02:00");
+    let plant = json!({"lot": {"kind": "tray", "id": tray["id"]}, "herb": "peppermint", "part": "leaf",
+        "state": "dried", "mass_g": 100});
+    let tincture = year.jar(
+        "tincture",
+        plant,
+        json!({"ratio_ml_per_g": 5, "strength_percent_vol": 50}),
+    );
+    assert_eq!(text(&tincture, "/due_from"), "2026-06-27");
+    assert_eq!(
+        whats(world),
+        Vec::<String>::new(),
+        "it is shaken from the morrow on"
+    );
+    world.at("2026-06-18T10:00:00+02:00");
+    assert_eq!(whats(world), ["shake"]);
+    world.call("jar.shake", json!({"jar": tincture["id"]}));
+    assert_eq!(whats(world), Vec::<String>::new(), "one a day is enough");
+    world.at("2026-06-20T10:00:00+02:00");
+    let lines = due(world, 30);
+    let strain = (
+        "strain".to_owned(),
+        "2026-06-27".to_owned(),
+        1,
+        text(&tincture, "/name").to_owned(),
+    );
+    assert_eq!(
+        lines[0], strain,
+        "harm before date: straining stands before shaking"
+    );
+    assert_eq!(
+        (lines[1].0.as_str(), lines[1].1.as_str()),
+        ("shake", "2026-06-19")
+    );
+
+    // 27 June: due; shaking ends. 20 July: overdue by 23 days from the first, its time ended on the 15th.
+    world.at("2026-06-27T08:00:00+02:00");
+    assert_eq!(whats(world), ["strain"]);
+    assert_eq!(
+        world.call("jar.list", json!({"state": "due"}))["jars"]
+            .as_array()
+            .unwrap()
+            .len(),
+        1
+    );
+    world.at("2026-07-20T08:00:00+02:00");
+    let overdue = world.call("due.list", json!({"days": 0}));
+    assert_eq!(overdue["due"][0]["overdue_days"], 23);
+    assert!(text(&overdue, "/due/0/text").contains("2026-07-15"));
+
+    // 20 July: strained and bottled: 6 x 60 mL and the rest.
+    let strained = world.call(
+        "jar.strain",
+        json!({"jar": tincture["id"], "came_out_ml": 370, "how": "wrung"}),
+    );
+    assert_eq!(strained["jar"]["state"], "strained");
+    assert_eq!(whats(world), Vec::<String>::new());
+    let filled = world.call(
+        "bottle.fill",
+        json!({"jar": tincture["id"], "bottles": [{"ml": 60, "count": 6}], "place": "Cellar"}),
+    );
+    assert_eq!(number(&filled, "/rest_ml"), 10.0);
+    // 36 months from straining (practice), looked at half way.
+    assert_eq!(text(&filled, "/bottles/0/best_before"), "2029-07-19");
+    assert_eq!(text(&filled, "/bottles/0/check_on"), "2028-01-18");
+
+    // 1 August: fresh sage in oil keeps for 4 days and no nose can tell (NCHFP, reviewed 2015).
+    world.at("2026-08-01T10:00:00+02:00");
+    let sage = year.pick("sage", "leaf", 60.0);
+    let plant = json!({"lot": {"kind": "harvest", "id": sage["id"]}, "herb": "sage", "part": "leaf",
+        "state": "fresh", "mass_g": 30});
+    let oil = year.jar(
+        "oil",
+        plant,
+        json!({"stock": [{"kind": "oil", "supply": year.oil["id"]}]}),
+    );
+    let lines = due(world, 10);
+    assert_eq!(
+        (lines[0].0.as_str(), lines[0].1.as_str(), lines[0].2),
+        ("use before", "2026-08-05", 3)
+    );
+    assert_eq!(lines[1].0, "strain");
+    world.call(
+        "jar.strain",
+        json!({"jar": oil["id"], "came_out_ml": 60, "how": "dripped"}),
+    );
+    let oil_bottle = world.call(
+        "bottle.fill",
+        json!({"jar": oil["id"], "bottles": [{"ml": 60, "count": 1}]}),
+    )["bottles"][0]
+        .clone();
+    world.at("2026-08-06T08:00:00+02:00");
+    let lines = due(world, 0);
+    assert_eq!(lines.len(), 1, "{lines:?}");
+    assert_eq!(
+        (lines[0].0.as_str(), lines[0].1.as_str(), lines[0].2),
+        ("bin", "2026-08-06", 3)
+    );
+    let reply = world.call("due.list", json!({"days": 0}));
+    assert!(
+        !text(&reply, "/due/0/text").contains("smell it"),
+        "no smell test is offered"
+    );
+    world.call(
+        "bottle.bin",
+        json!({"bottle": oil_bottle["id"], "reason": "past its date"}),
+    );
+    assert_eq!(whats(world), Vec::<String>::new());
+
+    // Autumn: one bottle is used by the spoon, one is given away.
+    let bottle = |n: usize| filled["bottles"][n].clone();
+    for day in ["05", "12", "19", "26"] {
+        world.at(&format!("2026-10-{day}T08:00:00+02:00"));
+        world.call(
+            "bottle.use",
+            json!({"bottle": bottle(0)["id"], "teaspoons": 1}),
+        );
+    }
+    world.at("2026-11-02T08:00:00+01:00");
+    world.call(
+        "bottle.give",
+        json!({"bottle": bottle(1)["id"], "to": "the neighbour at the mill"}),
+    );
+    let stock = world.call("bottle.list", json!({}));
+    assert_eq!(number(&stock, "/stock/0/left_ml"), 4.0 * 60.0 + 40.0);
+    // 20 mL in 28 days, known to within 1.645/sqrt(4): 280 mL last 215 to 2208 days.
+    assert_eq!(text(&stock, "/stock/0/runs_out/low_on"), "2027-06-05");
+    assert_eq!(text(&stock, "/stock/0/runs_out/high_on"), "2032-11-18");
+    assert_eq!(stock["bottles"].as_array().unwrap().len(), 5);
+    let given = world.call("bottle.list", json!({"state": "given"}));
+    assert_eq!(given["bottles"].as_array().unwrap().len(), 1);
+
+    // Two years on: the bottles ask to be looked at; one is doubtful, one is bad.
+    world.at("2028-01-18T08:00:00+01:00");
+    assert_eq!(whats(world), ["check"; 5]);
+    let check = |n: usize, outcome: &str| {
+        world.call(
+            "bottle.check",
+            json!({"bottle": bottle(n)["id"], "outcome": outcome}),
+        )
+    };
+    check(0, "good");
+    check(2, "doubtful");
+    check(3, "bad");
+    let lines = due(world, 0);
+    assert_eq!(
+        lines.iter().map(|it| it.0.as_str()).collect::<Vec<_>>(),
+        ["bin", "check", "check"]
+    );
+    world.call(
+        "bottle.bin",
+        json!({"bottle": bottle(3)["id"], "reason": "cloudy"}),
+    );
+    world.at("2028-01-25T08:00:00+01:00");
+    assert_eq!(
+        whats(world),
+        ["check"; 3],
+        "the doubtful one again after a week"
+    );
+    world.call("bottle.finish", json!({"bottle": bottle(0)["id"]}));
+
+    // The chain back and forward.
+    let back = world.call("trace.back", json!({"bottle": bottle(1)["id"]}))["chain"].clone();
+    assert_eq!(text(&back, "/plants/0/bed"), "Lower bank");
+    assert_eq!(back["plants"][0]["harvest"], mint["id"]);
+    assert_eq!(
+        back["plants"][0]["tray"]["weighings"]
+            .as_array()
+            .unwrap()
+            .len(),
+        3
+    );
+    assert_eq!(back["pours"][0]["supply"], year.spirit["id"]);
+    let forward = world.call("trace.forward", json!({"bed": year.bed["id"]}));
+    assert_eq!(forward["harvests"].as_array().unwrap().len(), 2);
+    assert_eq!(forward["jars"].as_array().unwrap().len(), 2);
+    assert_eq!(forward["bottles"].as_array().unwrap().len(), 7);
+    assert_eq!(text(&forward, "/people/0/to"), "the neighbour at the mill");
+    let poured = world.call("trace.forward", json!({"supply": year.oil["id"]}));
+    assert_eq!(poured["bottles"].as_array().unwrap().len(), 1);
+    let days = world.call(
+        "trace.forward",
+        json!({"from": "2026-06-10", "to": "2026-06-10"}),
+    );
+    assert_eq!(days["bottles"].as_array().unwrap().len(), 6);
+    world
+        .refused("trace.forward", json!({"from": "2026-06-10"}))
+        .of("invalid", "to");
+    world
+        .refused("trace.forward", json!({}))
+        .of("invalid", "bed");
+
+    // The season.
+    let season = world.call("season.show", json!({"year": 2026}));
+    let row = |common: &str| {
+        let rows = season["rows"].as_array().unwrap();
+        rows.iter()
+            .find(|row| row["common"] == common)
+            .unwrap()
+            .clone()
+    };
+    assert_eq!(
+        (
+            number(&row("Peppermint"), "/fresh_g"),
+            number(&row("Peppermint"), "/dry_g")
+        ),
+        (500.0, 110.0)
+    );
+    assert_eq!(number(&row("Sage"), "/fresh_g"), 60.0);
+    assert_eq!(
+        (
+            number(&season, "/left/fresh_g"),
+            number(&season, "/left/dry_g")
+        ),
+        (30.0, 10.0)
+    );
+    assert_eq!(number(&season, "/left/unbottled_ml"), 10.0);
+    assert_eq!(number(&season, "/left/bottled_ml"), 180.0);
+    let made: u64 = season["made"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .map(|row| row["bottles"].as_u64().unwrap())
+        .sum();
+    assert_eq!(made, 7);
+    assert_eq!(
+        world.call("season.show", json!({"year": 2027}))["rows"],
+        json!([])
+    );
+    world
+        .refused("season.show", json!({"year": 0}))
+        .of("invalid", "year");
+    assert_eq!(world.app().faults().unwrap(), Vec::<String>::new());
+}
+
+#[test]
+fn everything_is_found_by_what_it_hangs_together_with() {
+    let year = Year::begin();
+    let world = &year.world;
+    let mint = year.pick("peppermint", "leaf", 500.0);
+    let plant = json!({"lot": {"kind": "harvest", "id": mint["id"]}, "herb": "peppermint", "part": "leaf",
+        "state": "fresh", "mass_g": 100});
+    let jar = year.jar("tincture", plant, json!({}));
+    world.call(
+        "jar.correct",
+        json!({"id": jar["id"], "note": "Für den Winter, très fort"}),
+    );
+    world.at("2026-07-20T08:00:00+02:00");
+    world.call(
+        "jar.strain",
+        json!({"jar": jar["id"], "came_out_ml": 200, "how": "pressed"}),
+    );
+    let bottle = world.call(
+        "bottle.fill",
+        json!({"jar": jar["id"], "bottles": [{"ml": 60, "count": 1}]}),
+    )["bottles"][0]
+        .clone();
+    world.call(
+        "bottle.give",
+        json!({"bottle": bottle["id"], "to": "Old Ferry"}),
+    );
+    let found = |typed: &str| -> Vec<(String, String)> {
+        let reply = world.call("search", json!({"text": typed}));
+        let hits = reply["hits"].as_array().unwrap().iter();
+        hits.map(|hit| (text(hit, "/noun").to_owned(), text(hit, "/id").to_owned()))
+            .collect()
+    };
+    let is_found = |typed: &str, noun: &str, id: &Value| {
+        let hits = found(typed);
+        let wanted = (noun.to_owned(), id.as_str().unwrap().to_owned());
+        assert!(hits.contains(&wanted), "{typed:?} finds {hits:?}");
+    };
+    is_found("mentha pip", "jar", &jar["id"]);
+    is_found("Peppermint", "harvest", &mint["id"]);
+    is_found("peppermint", "herb", &json!("peppermint"));
+    is_found("lower", "bed", &year.bed["id"]);
+    is_found("lower bank", "harvest", &mint["id"]);
+    is_found("fur winter", "jar", &jar["id"]);
+    is_found("tres", "jar", &jar["id"]);
+    is_found("ferry", "bottle", &bottle["id"]);
+    is_found(text(&bottle, "/code"), "bottle", &bottle["id"]);
+    is_found(
+        &text(&bottle, "/code").replace('-', " ").to_uppercase(),
+        "bottle",
+        &bottle["id"],
+    );
+    is_found("grain", "supply", &year.spirit["id"]);
+    for nothing in [
+        "",
+        "  ",
+        "\"",
+        "xyzzy",
+        "* OR *",
+        "NEAR(",
+        "peppermint xyzzy",
+        "'; DROP TABLE jar; --",
+    ] {
+        assert_eq!(found(nothing), Vec::new(), "{nothing:?}");
+    }
+    // A name that was taken back is no longer found.
+    let deed = world.call(
+        "bed.correct",
+        json!({"id": year.bed["id"], "name": "Orchard"}),
+    );
+    is_found("orchard", "harvest", &mint["id"]);
+    world.call("deed.undo", json!({"deed": deed["deed"]}));
+    assert_eq!(found("orchard"), Vec::new());
+}
+
+#[test]
+fn wishes_become_one_list() {
+    let year = Year::begin();
+    let world = &year.world;
+    let wish = |herb: &str, bottles: u32| {
+        let request = json!({"herb": herb, "part": "leaf", "preparation": "tincture", "state": "dried",
+            "bottles": bottles, "bottle_ml": 60, "ready_on": "2026-12-01", "gifts": true});
+        world.call("plan.save", request)
+    };
+    wish("sage", 6);
+    wish("sage", 3);
+    let mint = wish("peppermint", 40);
+    let all = world.call("plan.all", json!({}));
+    assert_eq!(all["wishes"].as_array().unwrap().len(), 3);
+    let pick = all["pick"].as_array().unwrap();
+    assert_eq!(pick.len(), 2, "the same herb is picked once");
+    let each: f64 = all["wishes"]
+        .as_array()
+        .unwrap()
+        .iter()
+        .filter(|it| it["wish"]["herb"] == "sage")
+        .map(|it| number(it, "/plan/pick_fresh_g/value"))
+        .sum();
+    let sage = pick.iter().find(|it| it["herb"] == "sage").unwrap();
+    assert!((number(sage, "/pick_fresh_g/value") - each).abs() < 1e-6);
+    for line in all["buy"].as_array().unwrap() {
+        let missing = number(line, "/needed_ml") - number(line, "/on_the_shelf_ml");
+        if line["kind"] == "spirit" {
+            assert!(number(line, "/on_the_shelf_ml") == 2000.0);
+            assert!((number(line, "/buy_ml") - missing.max(0.0)).abs() < 1e-6);
+        }
+    }
+    world.call("plan.strike", json!({"id": mint["wish"]["id"]}));
+    assert_eq!(
+        world.call("plan.list", json!({}))["wishes"]
+            .as_array()
+            .unwrap()
+            .len(),
+        2
+    );
+}
