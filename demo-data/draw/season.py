@@ -142,10 +142,11 @@ SUPPLIES = {
     "plain": {"kind": "spirit", "strength_percent_vol": 40},
     "glycerin": {"kind": "glycerin", "purity_percent_mass": 99.5},
     "vinegar": {"kind": "vinegar", "acidity_g_per_100ml": 5},
+    "olive": {"kind": "oil", "oil": "olive"},
 }
 for key, name, size, price, bought in (("water", "Distilled water", 5000, 4.5, "2026-05-30"), ("strong", "Grain spirit 96 %", 3000, 54, "2026-05-30"),
                                        ("plain", "Plain spirit 40 %", 1000, 14, "2026-05-30"), ("glycerin", "Vegetable glycerin 99.5 %", 5000, 32, "2026-05-30"),
-                                       ("vinegar", "Cider vinegar 5 %", 1000, 3.2, "2026-09-12")):
+                                       ("vinegar", "Cider vinegar 5 %", 1000, 3.2, "2026-09-12"), ("olive", "Olive oil", 1000, 12.5, "2026-07-18")):
     do(when(bought[5:], "18:00"), "supply.add", {"name": name, "item": SUPPLIES[key], "size_ml": size, "price": price, "currency": "EUR", "bought_on": bought}, "s_" + key)
 
 
@@ -170,6 +171,50 @@ jar("j_lime", "11-16", "19:00", "Lime flower glycerite", "glycerite-dried", "t_l
 jar("j_nettle", "11-18", "18:45", "Nettle tincture", "tincture-dried", "t_nettle", "nettle", "leaf", "dried", 50, ("strong", "water"), "cupboard, middle", ratio_ml_per_g=5, strength_percent_vol=45)
 jar("j_thyme", "11-21", "17:20", "Thyme glycerite with a little spirit", "glycerite-fortified", "t_thyme", "thyme", "flowering tops", "dried", 40, ("glycerin", "water", "strong"), "cupboard, top", ratio_ml_per_g=5, glycerin_percent_vol=70, fortify_percent_vol=10)
 jar("j_sage", "11-23", "11:30", "Sage glycerite", "glycerite-fresh", "sage", "sage", "leaf", "fresh", 100, ("glycerin", "water"), "window shelf", "Leaves weighed down.", ratio_ml_per_g=2, glycerin_percent_vol=80)
+
+
+def shakes(key, *days):
+    for day in days:
+        do(when(day, "20:30"), "jar.shake", {"jar": f"${key}.jar.id"})
+
+
+def strain(key, day, clock, how, ml, sizes, place, note=None):
+    """What came out, and the bottles it filled an hour later, saved as `<key>_bottles`."""
+    request = {"jar": f"${key}.jar.id", "came_out_ml": ml, "how": how}
+    do(when(day, clock), "jar.strain", request | ({"note": note} if note else {}))
+    hour, minute = clock.split(":")
+    filled = {"jar": f"${key}.jar.id", "bottles": [{"ml": size, "count": count} for size, count in sizes], "place": place}
+    do(when(day, f"{int(hour) + 1}:{minute}"), "bottle.fill", filled, key + "_bottles")
+
+
+def bottle(key, number, day, clock, command, **more):
+    do(when(day, clock), f"bottle.{command}", {"bottle": f"${key}_bottles.bottles.{number}.id"} | more)
+
+
+jar("j_chamomile", "07-02", "19:10", "Chamomile tincture", "tincture-dried", "t_chamomile", "chamomile", "flower", "dried", 40, ("strong", "water"), "cupboard, middle", ratio_ml_per_g=5, strength_percent_vol=50)
+shakes("j_chamomile", "07-03", "07-04", "07-06", "07-07", "07-09", "07-11", "07-14")
+strain("j_chamomile", "07-18", "18:20", "pressed", 158, ((50, 2), (30, 1)), "cupboard, door", "Clear at once.")
+do(when("07-18", "19:45"), "dropper.count", {"name": "Blue dropper", "drops_in_1_ml": [36, 38, 37], "holds_ml": 0.8, "liquid": "Chamomile tincture"}, "d_blue")
+for day, ml in (("08-02", 5), ("08-19", 10), ("09-11", 5), ("10-03", 10), ("10-29", 7.5)):
+    bottle("j_chamomile", 0, day, "21:15", "use", ml=ml)
+bottle("j_chamomile", 2, "09-20", "11:00", "give", to="the neighbours up the lane")
+do(when("07-18", "19:50"), "jar.keep_recipe", {"jar": "$j_chamomile.jar.id", "name": "Chamomile, half strength", "stars": 4, "note": "Presses easily."})
+jar("j_oil", "07-24", "18:00", "Calendula oil", "oil-dried", "t_calendula", "calendula", "flower", "dried", 40, ("olive",), "window shelf", ratio_ml_per_g=8)
+shakes("j_oil", "07-26", "07-30", "08-05", "08-12")
+strain("j_oil", "08-26", "17:30", "wrung", 262, ((100, 2), (50, 1)), "cool shelf")
+bottle("j_oil", 0, "10-04", "10:20", "check", outcome="good", note="Smells of hay, not of wax.")
+bottle("j_oil", 0, "10-04", "10:25", "use", ml=20)
+bottle("j_oil", 2, "10-11", "16:00", "give", to="my sister")
+jar("j_petals", "07-12", "17:30", "Rose petal glycerite", "glycerite-dried", "t_petals", "rose", "petal", "dried", 25, ("glycerin", "water"), "cupboard, top", ratio_ml_per_g=6, glycerin_percent_vol=65)
+strain("j_petals", "08-10", "19:00", "pressed", 112, ((50, 2),), "cupboard, door")
+for day, ml in (("08-21", 10), ("09-05", 15), ("09-30", 15), ("10-16", 10)):
+    bottle("j_petals", 0, day, "20:40", "use", ml=ml)
+bottle("j_petals", 0, "10-16", "20:45", "finish")
+bottle("j_petals", 1, "11-01", "20:00", "use", ml=10)
+harvest("thyme_2", "11-17", "11:20", "thyme", "flowering tops", 60, 180, "step", "last green", "washed", "Dried off on a cloth.")
+jar("j_cold", "11-17", "12:10", "Thyme in oil, for the kitchen", "oil-fresh", "thyme_2", "thyme", "flowering tops", "fresh", 30, ("olive",), "fridge door", ratio_ml_per_g=5)
+strain("j_cold", "11-19", "18:00", "dripped", 120, ((100, 1),), "fridge door")
+bottle("j_cold", 0, "11-20", "12:30", "use", tablespoons=1)
 
 
 def main():
