@@ -117,7 +117,7 @@ fn a_trace_sheet_tells_the_chain_in_order() {
         "42 mL left",
         "Jar tavo-4",
         "540 mL came out",
-        "Harvest kelo-118 12 Jun 2026",
+        "Harvest kelo-118, 12 Jun 2026",
         "640 g fresh",
         "Bed",
         "half shade",

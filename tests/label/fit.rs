@@ -4,6 +4,7 @@ use label::{Kind, Label, Size, single_pdf, single_svg};
 use proptest::prelude::*;
 
 use crate::records::{bitters, comfrey, full, lemon_balm};
+use crate::tools::{folder, pictures_of, text_of};
 
 /// A text or the code, as the box of its ink in mm.
 #[derive(Debug, Clone)]
@@ -143,6 +144,29 @@ fn a_small_label_says_what_it_left_out_and_the_rest_still_stands() {
         "Not in pregnancy",
     ] {
         assert!(text.contains(words), "`{words}` must stand: {text}");
+    }
+}
+
+#[test]
+fn the_smallest_labels_still_tell_what_they_are() {
+    let folder = folder("small");
+    for (width, height) in [(38.0, 34.0), (45.0, 32.0), (30.0, 70.0), (60.0, 36.0)] {
+        let size = Size::new(width, height).unwrap();
+        let drawn = single_pdf(&lemon_balm(), size).unwrap();
+        let name = format!("lemon-balm-{width}");
+        pictures_of(&folder, &name, &drawn.bytes);
+        let text = text_of(&folder, &name, &drawn.bytes);
+        for words in [
+            "Lemon balm glycerite",
+            "tavo-472",
+            "10 Jul 2027",
+            "Keep cold",
+        ] {
+            assert!(
+                text.contains(words),
+                "{width} x {height}: `{words}` in {text}"
+            );
+        }
     }
 }
 

@@ -14,11 +14,13 @@ fn pantry() -> Vec<(Label, Size)> {
         (full(Kind::Bottle), size(80.0, 50.0)),
         (full(Kind::Gift), size(90.0, 60.0)),
         (bitters(), size(100.0, 70.0)),
+        (lemon_balm(), size(50.0, 52.0)),
+        (comfrey(), size(105.0, 74.0)),
     ]
 }
 
-fn named(label: &Label) -> String {
-    format!("{}-{:?}", label.lot, label.kind).to_lowercase()
+fn named(label: &Label, size: Size) -> String {
+    format!("{}-{:?}-{}", label.lot, label.kind, size.width_mm).to_lowercase()
 }
 
 #[test]
@@ -26,7 +28,7 @@ fn zbar_reads_lot_and_name_from_the_page_of_every_label() {
     let folder = folder("single");
     for (label, size) in pantry() {
         let drawn = single_pdf(&label, size).unwrap();
-        let pages = pictures_of(&folder, &named(&label), &drawn.bytes);
+        let pages = pictures_of(&folder, &named(&label, size), &drawn.bytes);
         assert_eq!(pages.len(), 1, "a label is one page");
         assert_eq!(
             codes_in(&pages[0]),
@@ -80,7 +82,7 @@ fn pdftotext_reads_every_item_of_a_label() {
             "{:?}",
             drawn.remarks
         );
-        let text = text_of(&folder, &named(&label), &drawn.bytes);
+        let text = text_of(&folder, &named(&label, size), &drawn.bytes);
         let mut expected: Vec<String> = label::items::of(&label)
             .iter()
             .flat_map(|item| item.text())

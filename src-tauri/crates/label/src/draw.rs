@@ -14,8 +14,8 @@ const SMALLEST_PT: f64 = 5.75;
 /// The largest type for the small lines; larger labels gain room, not shouting.
 const LARGEST_PT: f64 = 11.0;
 const STEP_PT: f64 = 0.25;
-/// Below this a label is read more easily in larger type with its lines run together.
-const RUN_ON_BELOW_PT: f64 = 7.0;
+/// A line for every item is given up below this for larger type with the items run together.
+const SMALLEST_APART_PT: f64 = 6.25;
 /// A module narrower than this blurs on kitchen printers and in phone cameras (common practice, no source).
 const NARROWEST_MODULE_MM: f64 = 0.33;
 const WIDEST_MODULE_MM: f64 = 0.55;
@@ -55,12 +55,15 @@ pub(crate) fn lay(label: &Label, size: Size) -> Result<Laid, Refusal> {
             .filter_map(|(at, item)| item.may_go.map(|rank| (rank, at)))
             .min();
         match next {
-            Some((_, at)) => left_out.push(items.remove(at).what),
-            None if code.is_some() => {
+            Some((rank, at)) if rank < items::AFTER_THE_CODE || code.is_none() => {
+                left_out.push(items.remove(at).what);
+            }
+            // What the code opens is in the journal too; a poison line may be needed when no phone is at hand.
+            _ if code.is_some() => {
                 code = None;
                 left_out.push("the code for the phone");
             }
-            None => return Err(too_small(label, &items, size)),
+            _ => return Err(too_small(label, &items, size)),
         }
     };
     let remarks = remarks(label, &all, size, &left_out);
@@ -195,7 +198,7 @@ impl<'a> Copy<'a> {
             },
             run_on: Lots {
                 plants: one(place(Place::Plants), "; "),
-                facts: one(place(Place::Facts), " · "),
+                facts: one(place(Place::Facts), "\u{a0}· "),
                 foot: one(place(Place::Foot), " "),
             },
         }
@@ -210,15 +213,9 @@ fn largest(copy: &Copy<'_>, size: Size) -> Option<Vec<Mark>> {
     let steps = ((LARGEST_PT - SMALLEST_PT) / STEP_PT) as u32;
     let sizes = || (0..=steps).map(|step| LARGEST_PT - STEP_PT * f64::from(step));
     sizes()
-        .filter(|body_pt| *body_pt >= RUN_ON_BELOW_PT)
+        .take_while(|body_pt| *body_pt >= SMALLEST_APART_PT)
         .find_map(|body_pt| lay(body_pt, &copy.apart))
-        .or_else(|| {
-            sizes()
-                .filter(|body_pt| *body_pt <= RUN_ON_BELOW_PT)
-                .find_map(|body_pt| {
-                    lay(body_pt, &copy.apart).or_else(|| lay(body_pt, &copy.run_on))
-                })
-        })
+        .or_else(|| sizes().find_map(|body_pt| lay(body_pt, &copy.run_on)))
 }
 
 /// One try at one size of type.
@@ -348,7 +345,7 @@ impl Attempt {
         if foot.is_empty() {
             return Some(());
         }
-        let gap = self.leading * 0.5;
+        let gap = self.leading * 0.8;
         let full = self.size.width_mm - 2.0 * self.margin;
         let mut count = 0;
         for line in foot {

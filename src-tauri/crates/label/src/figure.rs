@@ -22,7 +22,7 @@ impl Figure {
         }
     }
 
-    /// The figure with its unit and, where it is uncertain, its interval: `24 % vol (22–26)`.
+    /// The figure with its unit and, where it is uncertain, its interval: `24 % vol (22–26)`, held together by no-break spaces.
     ///
     /// The width of the interval decides the decimals, so that no more digits are printed than it deserves.
     pub(crate) fn with_unit(self, unit: &str) -> String {
@@ -32,17 +32,17 @@ impl Figure {
             _ if width >= 0.2 => 1,
             _ => {
                 return format!(
-                    "{} {unit}",
+                    "{}\u{a0}{unit}",
                     trimmed(self.value, if self.value.abs() < 1.0 { 2 } else { 1 })
                 );
             }
         };
         let written = |value: f64| format!("{value:.decimals$}");
         if written(self.low) == written(self.high) {
-            return format!("{} {unit}", written(self.value));
+            return format!("{}\u{a0}{unit}", written(self.value));
         }
         format!(
-            "{} {unit} ({}–{})",
+            "{}\u{a0}{unit}\u{a0}({}–{})",
             written(self.value),
             written(self.low),
             written(self.high)
@@ -69,18 +69,19 @@ mod tests {
 
     #[test]
     fn the_interval_decides_the_digits() {
+        let shown = |figure: Figure| figure.with_unit("% vol").replace('\u{a0}', " ");
         let wide = Figure {
             low: 21.84,
             value: 24.31,
             high: 26.2,
         };
-        assert_eq!(wide.with_unit("% vol"), "24 % vol (22–26)");
+        assert_eq!(shown(wide), "24 % vol (22–26)");
         let narrow = Figure {
             low: 24.1,
             value: 24.31,
             high: 24.6,
         };
-        assert_eq!(narrow.with_unit("% vol"), "24.3 % vol (24.1–24.6)");
-        assert_eq!(Figure::exact(60.0).with_unit("% vol"), "60 % vol");
+        assert_eq!(shown(narrow), "24.3 % vol (24.1–24.6)");
+        assert_eq!(shown(Figure::exact(60.0)), "60 % vol");
     }
 }

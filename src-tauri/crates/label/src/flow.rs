@@ -19,6 +19,10 @@ const FOOT_MM: f64 = 24.0;
 pub(crate) const BODY_PT: f64 = 10.5;
 const LEADING: f64 = 1.32;
 
+const TABLE_PT: f64 = 9.5;
+const TABLE_LEADING: f64 = TABLE_PT * MM_PER_PT * 1.25;
+const TABLE_GAP: f64 = 3.0;
+
 /// A column of a table: its head, its share of the width, and whether it holds figures.
 pub(crate) struct Column {
     pub(crate) head: &'static str,
@@ -195,80 +199,63 @@ impl Flow {
         height
     }
 
-    /// A table whose head comes again on every page.
+    /// A table whose head comes again on every page. Columns of words come first, then those of figures.
     pub(crate) fn table(&mut self, columns: &[Column], rows: &[Vec<String>]) {
-        const GAP: f64 = 3.0;
-        let size_pt = 9.5;
-        let leading = size_pt * MM_PER_PT * 1.25;
-        let width = self.width();
-        let room = |column: &Column| width * column.share - GAP;
         let head: Vec<String> = columns
             .iter()
             .map(|column| column.head.to_owned())
             .collect();
-        self.need(leading * 4.0);
-        self.row(columns, &head, size_pt, leading, true);
+        self.need(TABLE_LEADING * 4.0);
+        self.row(columns, &head, true);
         for row in rows {
-            let tallest = columns
+            let lines = columns
                 .iter()
                 .zip(row)
                 .map(|(column, cell)| {
-                    Words::of(&[Run::text(cell.clone())])
-                        .fill(size_pt, room(column))
+                    let words = Words::of(&[Run::text(cell.clone())]);
+                    words
+                        .fill(TABLE_PT, self.width() * column.share - TABLE_GAP)
                         .count()
                 })
                 .max()
                 .unwrap_or(1);
-            if self.need(tallest as f64 * leading + 1.6) {
-                self.row(columns, &head, size_pt, leading, true);
+            if self.need(TABLE_LEADING * lines as f64 + 1.6) {
+                self.row(columns, &head, true);
             }
-            self.row(columns, row, size_pt, leading, false);
+            self.row(columns, row, false);
         }
     }
 
-    fn row(
-        &mut self,
-        columns: &[Column],
-        cells: &[String],
-        size_pt: f64,
-        leading: f64,
-        is_head: bool,
-    ) {
-        let width = self.width();
+    fn row(&mut self, columns: &[Column], cells: &[String], is_head: bool) {
+        let (ink, line) = if is_head {
+            (Ink::Soft, Ink::Accent)
+        } else {
+            (Ink::Plain, Ink::Line)
+        };
+        let (top, width) = (self.y, self.width());
         let mut left = SIDE_MM;
-        let mut end = self.y;
         for (column, cell) in columns.iter().zip(cells) {
-            let run = if is_head {
-                Run::soft(cell.clone())
-            } else {
-                Run::text(cell.clone())
-            };
-            let runs = [run];
+            let runs = [Run::new(Face::Text, ink, cell.clone())];
             self.note_unknown(&runs);
             let across = width * column.share;
             let words = Words::of(&runs);
-            let lines = words.fill(size_pt, across - 3.0);
-            let (top, right) = (self.y, left + across - 3.0);
+            let lines = words.fill(TABLE_PT, across - TABLE_GAP);
             let place = |width: f64| {
-                if column.is_figure {
-                    right - width
+                left + if column.is_figure {
+                    across - width
                 } else {
-                    left
+                    0.0
                 }
             };
-            self.page.marks.extend(lines.marks(top, leading, place));
-            end = end.max(top + leading * lines.count() as f64);
+            self.page
+                .marks
+                .extend(lines.marks(top, TABLE_LEADING, place));
+            self.y = self.y.max(top + TABLE_LEADING * lines.count() as f64);
             left += across;
         }
-        self.y = end + 0.8;
-        let y = self.y;
-        self.mark(rule(
-            SIDE_MM,
-            y,
-            width,
-            if is_head { Ink::Accent } else { Ink::Line },
-        ));
-        self.y += 0.8;
+        let y = self.y + 0.8;
+        self.mark(rule(SIDE_MM, y, width, line));
+        self.y = y + 0.8;
     }
 
     /// Writes the last page; the remarks name letters that could not be printed.

@@ -54,6 +54,9 @@ pub enum Carries {
     No,
 }
 
+/// Items of this rank go only after the code for the phone.
+pub(crate) const AFTER_THE_CODE: u8 = 5;
+
 /// Where on the label an item stands.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
 pub(crate) enum Place {
@@ -221,7 +224,7 @@ pub fn of(label: &Label) -> Vec<Item> {
             Row::PoisonLine,
             "the poison line",
             Place::Foot,
-            Some(5),
+            Some(AFTER_THE_CODE),
             poison(label),
         ),
     ];
@@ -271,7 +274,7 @@ fn plants(label: &Label) -> Vec<Vec<Run>> {
             State::Fresh => "fresh",
             State::Dried => "dried",
         };
-        let rest = format!("{state} {}", plant.part);
+        let rest = format!("{state}\u{a0}{}", plant.part);
         match &plant.latin {
             Some(latin) => vec![
                 Run::text(format!("{} ", plant.common)),
@@ -326,7 +329,7 @@ fn liquid(label: &Label) -> Vec<Vec<Run>> {
 impl Strength {
     fn words(self) -> String {
         match self {
-            Self::Alcohol(figure) => figure.with_unit("%\u{a0}vol").replacen(' ', "\u{a0}", 1),
+            Self::Alcohol(figure) => figure.with_unit("%\u{a0}vol"),
             Self::Glycerol(figure) => format!("glycerol {}", figure.with_unit("% by weight")),
             Self::Acidity(figure) => format!("acidity {}", figure.with_unit("g per 100\u{a0}mL")),
             Self::Sugar(figure) => format!("sugar {}", figure.with_unit("% by weight")),
@@ -354,7 +357,10 @@ fn dates(label: &Label) -> Vec<Vec<Run>> {
         ("bottled", label.bottled_on),
     ]);
     if let Some(on) = label.best_before {
-        lines.push(vec![Run::text("Best\u{a0}before "), Run::strong(written(on))]);
+        lines.push(vec![
+            Run::text("Best\u{a0}before "),
+            Run::strong(written(on)),
+        ]);
     }
     lines
 }
@@ -365,7 +371,7 @@ fn days(given: &[(&str, Option<NaiveDate>)]) -> Vec<Vec<Run>> {
     for (word, on) in given.iter().filter_map(|(word, on)| Some((*word, (*on)?))) {
         match told.last_mut() {
             Some((words, day)) if *day == on => {
-                words.push_str("\u{a0}and\u{a0}");
+                words.push_str(" and ");
                 words.push_str(word);
             }
             _ => told.push((word.to_owned(), on)),
@@ -504,7 +510,7 @@ fn poison(label: &Label) -> Vec<Vec<Run>> {
         .as_deref()
         .map(str::trim)
         .filter(|line| !line.is_empty())
-        .map(|line| vec![vec![Run::text("Poison line "), Run::strong(line)]])
+        .map(|line| vec![vec![Run::text("Poison\u{a0}line\u{a0}"), Run::strong(line)]])
         .unwrap_or_default()
 }
 

@@ -91,10 +91,10 @@ fn step(flow: &mut Flow, step: &Step, is_last: bool, photos: &mut Photos<'_>) {
     let width = flow.width() - INDENT_MM - size.map_or(0.0, |(width, _)| width + 5.0);
     let mut head = vec![Run::new(Face::Title, Ink::Plain, step.heading.clone())];
     if let Some(code) = &step.code {
-        head.push(Run::strong(format!("  {code}")));
+        head.push(Run::strong(format!(" {code}")));
     }
     if let Some(on) = step.on {
-        head.push(Run::soft(format!("  {}", written(on))));
+        head.push(Run::soft(format!(", {}", written(on))));
     }
     let lines: Vec<[Run; 1]> = step
         .lines
