@@ -1,12 +1,15 @@
 import { getContext, setContext } from "svelte";
 import { Api } from "../api";
 import { findHost } from "../host";
+import { Almanac } from "./almanac.svelte";
 import { Beds } from "./beds.svelte";
+import { Bottles } from "./bottles.svelte";
 import { Desk } from "./desk.svelte";
 import { Harvests } from "./harvests.svelte";
 import { Herbs } from "./herbs.svelte";
 import { Jars } from "./jars.svelte";
 import type { PickDraft } from "./pick.svelte";
+import { Plans } from "./plans.svelte";
 import { Preferences } from "./preferences.svelte";
 import { Route } from "./route.svelte";
 import { Supplies } from "./supplies.svelte";
@@ -22,6 +25,9 @@ export class Book {
   readonly trays: Trays;
   readonly supplies: Supplies;
   readonly jars: Jars;
+  readonly bottles: Bottles;
+  readonly plans: Plans;
+  readonly almanac: Almanac;
   readonly preferences: Preferences;
   /** A harvest form that was left before it was saved. */
   draft: PickDraft | null = null;
@@ -35,6 +41,9 @@ export class Book {
     this.trays = new Trays(this.desk);
     this.supplies = new Supplies(this.desk);
     this.jars = new Jars(this.desk);
+    this.bottles = new Bottles(this.desk);
+    this.plans = new Plans(this.desk);
+    this.almanac = new Almanac(this.desk);
     this.preferences = new Preferences(this.desk);
   }
 

@@ -8,11 +8,11 @@ export class Jars {
   constructor(private readonly desk: Desk) {}
 
   list() {
-    return hold(this.desk, new Held(this.desk, "jar.list", {}, ["jar"]));
+    return hold(this.desk, new Held(this.desk, "jar.list", {}, ["jar", "straining", "bottle"]));
   }
 
   page(id: string) {
-    return hold(this.desk, new Held(this.desk, "jar.show", { id }, ["jar", "harvest"]));
+    return hold(this.desk, new Held(this.desk, "jar.show", { id }, ["jar", "harvest", "shake", "straining", "bottle", "use", "recipe"]));
   }
 
   lots() {
@@ -37,5 +37,29 @@ export class Jars {
 
   async fail(id: string, reason: string) {
     return (await this.desk.write("jar.fail", { id, reason }, words.jar.setAside)).jar;
+  }
+
+  async shake(jar: string) {
+    return (await this.desk.write("jar.shake", { jar }, words.life.shaken)).jar;
+  }
+
+  async topUp(request: Request<"jar.top_up">) {
+    return (await this.desk.write("jar.top_up", request, words.life.toppedUp)).jar;
+  }
+
+  async strain(request: Request<"jar.strain">) {
+    return (await this.desk.write("jar.strain", request, words.life.strained)).jar;
+  }
+
+  async keepRecipe(request: Request<"jar.keep_recipe">) {
+    return (await this.desk.write("jar.keep_recipe", request, words.recipe.kept)).recipe;
+  }
+
+  recipes() {
+    return hold(this.desk, new Held(this.desk, "recipe.list", {}, ["recipe"]));
+  }
+
+  async correctRecipe(request: Request<"recipe.correct">) {
+    return (await this.desk.write("recipe.correct", request, words.recipe.corrected)).recipe;
   }
 }

@@ -1,5 +1,8 @@
+import { bottled } from "./en-bottled";
+
 /** English, complete. Trade terms stay as the trade says them. */
 export const en = {
+  ...bottled,
   app: {
     name: "Trugbook",
     places: "Places",
@@ -379,6 +382,18 @@ export const en = {
     herbsText: "What is known of each, with its sources, and your own ratios",
     shelf: "Shelf",
     shelfText: "Spirit, glycerin and what else you pour",
+    plan: "Plan",
+    planText: "Bottles you want, worked back to what to pick and buy",
+    season: "Season",
+    seasonText: "Yields by bed, what was made and what is left",
+    recipes: "Recipes",
+    recipesText: "Jars worth making again",
+    trace: "Trace",
+    traceText: "From a bed to its bottles, and to who was given one",
+    droppers: "Droppers",
+    droppersText: "Your own droppers, counted in drops",
+    search: "Search",
+    searchText: "Herb, lot, note, person, bed",
     settings: "Settings",
     settingsText: "Units, light and dark, cautions, about the numbers",
     deeds: "What was done",
