@@ -1,6 +1,6 @@
 //! Labels, calendar, season's book and trace sheet from plain records.
 //!
-//! Every drawing is first a [`Page`](page) of placed marks in millimetres; SVG and PDF only write those marks down, so both show the same layout.
+//! Every drawing is first a page of placed marks in millimetres; SVG and PDF only write those marks down, so both show the same layout.
 //! Nothing here asks the clock, the disk or the journal: the caller fills the records and writes the bytes.
 
 pub mod book;
