@@ -119,6 +119,26 @@ fn is_sound(svg: &str, size: Size) -> Result<(), String> {
 }
 
 #[test]
+fn the_measure_itself_finds_what_overlaps_or_leaves() {
+    let size = Size::new(70.0, 42.0).unwrap();
+    let svg = single_svg(&lemon_balm(), size).unwrap().bytes;
+    assert_eq!(is_sound(&svg, size), Ok(()));
+    let narrower = Size::new(60.0, 42.0).unwrap();
+    assert!(
+        is_sound(&svg, narrower)
+            .unwrap_err()
+            .contains("leaves the label")
+    );
+    let second = svg
+        .lines()
+        .filter(|line| line.starts_with("<text"))
+        .nth(1)
+        .unwrap();
+    let doubled = svg.replacen(second, &format!("{second}\n{second}"), 1);
+    assert!(is_sound(&doubled, size).unwrap_err().contains("overlap"));
+}
+
+#[test]
 fn a_small_label_says_what_it_left_out_and_the_rest_still_stands() {
     let label = full(Kind::Gift);
     let drawn = single_svg(&label, Size::new(60.0, 36.0).unwrap()).unwrap();

@@ -238,7 +238,6 @@ pub fn book(photo: &str) -> Book {
     };
     Book {
         title: "The season of 2026".into(),
-        year: 2026,
         maker: Some("The kitchen at the north wall".into()),
         entries,
         yields: vec![

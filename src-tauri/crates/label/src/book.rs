@@ -19,8 +19,6 @@ pub use crate::flow::Photos;
 pub struct Book {
     /// The title, such as `The season of 2026`.
     pub title: String,
-    /// Its year.
-    pub year: i32,
     /// Whose it is.
     pub maker: Option<String>,
     /// Harvests in order of their day; the book groups them by month.
