@@ -33,7 +33,11 @@ export type AdviceReason = { speaks: Direction, text: string, source: string | n
 /**
  * What can this herb become?
  */
-export type AdviseJar = { herb: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent?: Moisture, purpose: Purpose, without?: Array<string>, jar_ml?: number, stock?: Array<StockItem>, };
+export type AdviseJar = { herb: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent?: Moisture, purpose: Purpose, without?: Array<string>, jar_ml?: number, stock?: Array<StockItem>, 
+/**
+ * Other plants that go into the same jar.
+ */
+also?: Array<Plant>, };
 
 /**
  * The air of a drying room.
@@ -189,6 +193,11 @@ export type CheckLine = { id: string, at: string, outcome: Outcome, note: string
  * Why a command failed, as far as a page acts on it.
  */
 export type Code = "unknown_command" | "invalid" | "not_found" | "confirm_look_alike" | "confirm_odd" | "not_enough" | "storage";
+
+/**
+ * What comes out when it is strained, and what that rests on.
+ */
+export type ComesOut = { ml: Interval, because: Note | null, };
 
 /**
  * The composition with which the marc of a jar is covered once more.
@@ -815,7 +824,7 @@ export type Preparations = { preparations: Array<PreparationLine>, };
 /**
  * What to pour and what the liquid will be.
  */
-export type Proposal = { controls: Controls, pours: Array<PourLine>, poured_ml: number, plants: Array<PlantLine>, liquid: Liquid, reached: boolean, short_of: Array<Shortfall>, would_help: Array<Note>, keeping: Keeping, jar: JarRoom, steep_days: Days, cautions: Array<Note>, reasons: Array<Note>, };
+export type Proposal = { controls: Controls, pours: Array<PourLine>, poured_ml: number, plants: Array<PlantLine>, liquid: Liquid, reached: boolean, short_of: Array<Shortfall>, would_help: Array<Note>, keeping: Keeping, jar: JarRoom, comes_out: ComesOut, steep_days: Days, cautions: Array<Note>, reasons: Array<Note>, };
 
 /**
  * What is it for?

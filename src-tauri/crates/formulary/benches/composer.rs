@@ -36,6 +36,7 @@ fn main() {
                 asked.ratio_ml_per_g = Some(2.0 + 0.005 * f64::from(step));
                 let request = Request {
                     plant: plant(state),
+                    also: Vec::new(),
                     purpose: Purpose::Inside,
                     without: Vec::new(),
                     jar_ml: Some(2000.0),

@@ -6,7 +6,7 @@ use physics::Interval;
 use crate::{
     compose::{self, Composition, Plant, PourLine, Refusal, Stock},
     herbs::{self, part::PartClass},
-    note::{Note, Status, source_of},
+    note::{Note, Status},
     preparations::{Measure, PlantState, Preparation, sentence},
     words,
 };
@@ -143,7 +143,8 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
         return Err(Refusal::new("preparation", text));
     }
 
-    let (retention, mut notes) = retention(preparation, wish);
+    let (retention, note) = retention(preparation, wish.own_retention_ml_per_g);
+    let mut notes: Vec<Note> = note.into_iter().collect();
     let dry = unit.plants[0].dry_matter_g();
     let kept = Interval::spanning(
         retention.value * dry.value,
@@ -245,46 +246,59 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
     })
 }
 
-fn retention(preparation: &Preparation, wish: &Wish) -> (Interval, Vec<Note>) {
-    if let Some(own) = wish.own_retention_ml_per_g {
-        let note = Note::new(
-            "retention",
-            "What the marc keeps is counted from your own jars.",
-            "",
-            Status::Own,
-        );
-        return (own, vec![note]);
+/// What the marc keeps, mL to a gram of dry matter, and what that rests on: the maker's own figure, the
+/// published one, else that of dried root.
+pub fn retention(preparation: &Preparation, own: Option<Interval>) -> (Interval, Option<Note>) {
+    if let Some(own) = own {
+        let text = "What the marc keeps is counted from your own jars.";
+        let note = Note::new("retention", text, "", Status::Own);
+        return (own, Some(note));
     }
     if preparation.measure == Measure::MadeUpTo {
-        return (Interval::exact(0.0), Vec::new());
+        return (Interval::exact(0.0), None);
     }
     match &preparation.retention {
         Some(figures) => {
             let value = 0.5 * (figures.pressed + figures.wrung_high);
             let range = Interval::spanning(value, figures.pressed, figures.wrung_high);
             let text = "The marc keeps between what a press and what a hand leaves in it.";
-            (
-                range,
-                vec![Note {
-                    code: "retention".to_owned(),
-                    text: text.to_owned(),
-                    source: source_of(&figures.source),
-                    status: figures.status,
-                }],
-            )
+            let note = Note::new("retention", text, &figures.source, figures.status);
+            (range, Some(note))
         }
         None => {
             let text = "No figure was found for what this marc keeps; that of dried root tinctures stands in until your own jars tell.";
-            (
-                RETENTION,
-                vec![Note::new(
-                    "retention",
-                    text,
-                    "Moore 1995, for dried root in spirit",
-                    Status::Proposal,
-                )],
-            )
+            let source = "Moore 1995, for dried root in spirit";
+            let note = Note::new("retention", text, source, Status::Proposal);
+            (RETENTION, Some(note))
         }
+    }
+}
+
+/// What comes out of a jar when it is strained, mL, by what a gram of dry matter keeps.
+pub fn strained_ml(jar: &compose::Proposal, retention: Interval) -> Interval {
+    let oil: f64 = jar
+        .pours
+        .iter()
+        .filter(|pour| pour.kind == "oil")
+        .map(|pour| pour.ml)
+        .sum();
+    // The herb's water does not come out with the oil.
+    let liquid = if oil > 0.0 {
+        Interval::exact(oil)
+    } else {
+        jar.liquid.volume_ml
+    };
+    let dry: Vec<Interval> = jar
+        .plants
+        .iter()
+        .map(compose::PlantLine::dry_matter_g)
+        .collect();
+    let kept = |per_g: f64, end: fn(&Interval) -> f64| per_g * dry.iter().map(end).sum::<f64>();
+    // A damper herb gives more liquid and keeps less of it, so the ends pair up crosswise.
+    Interval {
+        low: (liquid.low - kept(retention.high, |dry| dry.high)).max(0.0),
+        value: (liquid.value - kept(retention.value, |dry| dry.value)).max(0.0),
+        high: (liquid.high - kept(retention.low, |dry| dry.low)).max(0.0),
     }
 }
 

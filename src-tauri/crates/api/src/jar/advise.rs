@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 use store::Reading;
 
 use super::compose::shelf;
-use super::proposal::{Days, Keeping, PourLine, Verdict};
+use super::proposal::{Days, Keeping, Plant, PourLine, Verdict};
 use super::said::state;
 use crate::herb::Known;
 use crate::mixture::{Liquid, Moisture, StockItem};
@@ -36,6 +36,8 @@ pub struct AdviseJar {
     pub without: Option<Vec<String>>,
     pub jar_ml: Option<f64>,
     pub stock: Option<Vec<StockItem>>,
+    /// Other plants that go into the same jar.
+    pub also: Option<Vec<Plant>>,
 }
 
 /// For or against.
@@ -99,6 +101,20 @@ impl Command for AdviseJar {
                     mass_g: self.mass_g,
                     moisture_wet_percent: moisture,
                 },
+                also: self
+                    .also
+                    .unwrap_or_default()
+                    .into_iter()
+                    .map(|plant| compose::Plant {
+                        herb: herb_name(reading, &plant.herb),
+                        part: plant.part,
+                        state: state(plant.state),
+                        mass_g: plant.mass_g,
+                        moisture_wet_percent: plant.moisture_wet_percent.map(
+                            |Interval { low, value, high }| physics::Interval { low, value, high },
+                        ),
+                    })
+                    .collect(),
                 purpose: match self.purpose {
                     Purpose::Inside => preparations::Purpose::Inside,
                     Purpose::Outside => preparations::Purpose::Outside,
@@ -113,8 +129,17 @@ impl Command for AdviseJar {
             let failure = Failure::from(refusal);
             // The formulary speaks of the plants of a jar; this request is one plant.
             let field = failure.field.clone().unwrap_or_default();
-            match field.strip_prefix("plants[0].") {
-                Some(field) => failure.renamed(field),
+            if let Some(field) = field.strip_prefix("plants[0].") {
+                return failure.renamed(field);
+            }
+            let other = field
+                .strip_prefix("plants[")
+                .and_then(|rest| rest.split_once(']'))
+                .and_then(|(at, rest)| Some((at.parse::<usize>().ok()?, rest)));
+            match other {
+                Some((at, rest)) => {
+                    failure.renamed(&format!("also[{}]{rest}", at.saturating_sub(1)))
+                }
                 None => failure,
             }
         })?;

@@ -1,9 +1,10 @@
 //! `jar.compose`: what to pour, live while the maker moves the figures.
 
-use formulary::compose;
+use formulary::{compose, plan, preparations};
 use store::Reading;
 
-use super::proposal::{Composition, PlantLine, PourLine, Proposal};
+use super::proposal::{ComesOut, Composition, PlantLine, PourLine, Proposal};
+use super::retention;
 use super::said::{remarked, state, state_of};
 use crate::drying::{Basis, Expected};
 use crate::failure::At;
@@ -30,6 +31,8 @@ pub(super) struct Composed {
     pub proposal: compose::Proposal,
     /// Why each plant brings that much water, where the journal knows better than the tables.
     own_bases: Vec<Option<String>>,
+    /// What a gram of dry matter keeps of the liquid, where the maker's own jars tell.
+    own_retention: Option<physics::Interval>,
 }
 
 impl Composed {
@@ -82,11 +85,16 @@ impl Composed {
             fortify_percent_vol: asked.fortify_percent_vol,
             temperature_c: asked.temperature_c.unwrap_or(20.0),
         })?;
+        let own_retention = match known.as_slice() {
+            [one] => retention::latest(reading, &one.key, proposal.preparation)?,
+            _ => None,
+        };
         Ok(Self {
             known,
             lots,
             proposal,
             own_bases,
+            own_retention,
         })
     }
 
@@ -96,7 +104,9 @@ impl Composed {
             lots,
             proposal,
             own_bases,
+            own_retention,
         } = self;
+        let comes_out = comes_out(&proposal, own_retention);
         let plants = proposal.plants.iter().zip(&known).zip(&lots).zip(own_bases);
         let plants = plants.map(|(((line, known), lot), basis)| PlantLine {
             lot: lot.map(Lot::from),
@@ -121,10 +131,25 @@ impl Composed {
             would_help: proposal.would_help.into_iter().map(Note::from).collect(),
             keeping: proposal.keeping.into(),
             jar: proposal.jar.into(),
+            comes_out,
             steep_days: proposal.steep_days.into(),
             cautions: proposal.cautions.into_iter().map(Note::from).collect(),
             reasons,
         }
+    }
+}
+
+fn comes_out(proposal: &compose::Proposal, own: Option<physics::Interval>) -> ComesOut {
+    let preparation = preparations::all()
+        .iter()
+        .find(|one| one.key == proposal.preparation);
+    let (per_g, because) = match preparation {
+        Some(preparation) if !proposal.plants.is_empty() => plan::retention(preparation, own),
+        _ => (physics::Interval::exact(0.0), None),
+    };
+    ComesOut {
+        ml: plan::strained_ml(proposal, per_g).into(),
+        because: because.map(Note::from),
     }
 }
 

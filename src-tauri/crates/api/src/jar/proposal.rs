@@ -129,6 +129,14 @@ pub struct JarRoom {
     pub largest_mass_g: Option<f64>,
 }
 
+/// What comes out when it is strained, and what that rests on.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ComesOut {
+    pub ml: Interval,
+    pub because: Option<Note>,
+}
+
 /// A span of days.
 #[derive(Debug, Clone, Copy, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
@@ -151,6 +159,7 @@ pub struct Proposal {
     pub would_help: Vec<Note>,
     pub keeping: Keeping,
     pub jar: JarRoom,
+    pub comes_out: ComesOut,
     pub steep_days: Days,
     pub cautions: Vec<Note>,
     pub reasons: Vec<Note>,

@@ -40,8 +40,9 @@ pub(super) fn fit(
         Speaks::Against
     };
     let text = format!(
-        "{liquid} takes up {} of what this herb holds.",
-        grade.how_much()
+        "{liquid} takes up {} of what {} holds.",
+        grade.how_much(),
+        herb.common.to_lowercase()
     );
     (grade.score(), vec![Reason::new(speaks, text, "", status)])
 }
@@ -89,9 +90,10 @@ fn fit_of_spirit(herb: &Herb, strength: Interval) -> (f64, Vec<Reason>) {
             Speaks::Against
         };
         let text = format!(
-            "At {at} it takes up {} of its {}.",
+            "At {at} it takes up {} of the {} of {}.",
             grade.how_much(),
-            first.name.to_lowercase()
+            first.name.to_lowercase(),
+            herb.common.to_lowercase()
         );
         reasons.push(Reason::new(speaks, text, "", Status::Practice));
     }

@@ -22,6 +22,8 @@ use crate::{
 pub struct Request {
     /// The herb at hand.
     pub plant: Plant,
+    /// Other herbs that go into the same jar.
+    pub also: Vec<Plant>,
     /// What it is for.
     pub purpose: Purpose,
     /// What must not be in it: alcohol, honey, sugar, sweet, vinegar, oil, glycerin, wine.
@@ -88,11 +90,14 @@ pub fn advise_from(
     }
     let mut ranked = Vec::new();
     for preparation in preparations {
-        let suits = preparation.advised && preparation.takes(request.plant.state);
+        let mut plants = std::iter::once(&request.plant).chain(&request.also);
+        let suits = preparation.advised && plants.all(|plant| preparation.takes(plant.state));
         if !suits || shunned(preparation, request) {
             continue;
         }
+        let also = request.also.iter().cloned();
         let composition = Composition {
+            plants: std::iter::once(request.plant.clone()).chain(also).collect(),
             stock: request.stock.clone().unwrap_or_default(),
             jar_ml: request.jar_ml,
             ..Composition::of(&preparation.key, request.plant.clone())
@@ -133,8 +138,8 @@ fn candidate(
     mut draft: Draft,
 ) -> Result<(f64, Candidate), Refusal> {
     let mut reasons = Vec::new();
-    let plant = draft.plants[0].clone();
-    let excluded = excluded(preparation, request, &plant, &draft);
+    let plants = draft.plants.clone();
+    let excluded = excluded(preparation, request, &draft);
     let mut score = 0.0;
     if let Some(reason) = excluded {
         draft.keeping = Keeping::refused(
@@ -153,9 +158,11 @@ fn candidate(
     if reasons.is_empty() {
         reasons.push(keeping_reason(&draft.keeping));
     }
-    let (fit, why) = fit::fit(preparation, &plant, &draft);
-    score += 2.0 * fit;
-    reasons.extend(why);
+    for plant in &plants {
+        let (fit, why) = fit::fit(preparation, plant, &draft);
+        score += 2.0 * fit / plants.len() as f64;
+        reasons.extend(why);
+    }
     if !preparation.uses.contains(&request.purpose) {
         score -= 2.5;
         let text = format!(
@@ -169,7 +176,7 @@ fn candidate(
     for class in preparation
         .avoid
         .iter()
-        .filter(|class| leads(&plant, class))
+        .filter(|class| plants.iter().any(|plant| leads(plant, class)))
     {
         score -= 1.0;
         let text = format!("It does not suit a herb rich in {class}.");
@@ -181,7 +188,10 @@ fn candidate(
         ));
     }
     if !preparation.wants.is_empty() {
-        let wanted = preparation.wants.iter().find(|class| leads(&plant, class));
+        let wanted = preparation
+            .wants
+            .iter()
+            .find(|class| plants.iter().any(|plant| leads(plant, class)));
         // As a medicine the plain tincture of the same strength comes first.
         score += match (wanted, request.purpose) {
             (Some(_), Purpose::Food) => 0.0,
@@ -235,8 +245,12 @@ fn candidate(
     if preparation.method_status > Status::PartlyConfirmed {
         score -= 0.2;
     }
-    if plant.known.is_none_or(|herb| !herb.is_described()) {
-        let text = "Nothing was looked up about this herb, its cautions included.";
+    let unknown = |plant: &&PlantLine| plant.known.is_none_or(|herb| !herb.is_described());
+    for plant in plants.iter().filter(unknown) {
+        let text = format!(
+            "Nothing was looked up about {}, its cautions included.",
+            plant.common.to_lowercase()
+        );
         reasons.push(Reason::new(Speaks::Against, text, "", Status::Memory));
     }
     let (best_before_days, _) = keep::best_before_days(preparation, verdict);
@@ -259,7 +273,21 @@ fn candidate(
 }
 
 /// The hard exclusions that the composer leaves to the adviser, since they hang on use and herb.
-fn excluded(
+fn excluded(preparation: &Preparation, request: &Request, draft: &Draft) -> Option<Reason> {
+    if let Some(weak) = draft.weak_vinegar() {
+        return Some(Reason::new(
+            Speaks::Against,
+            weak.message,
+            "UC ANR, 27 Nov 2024: 5 % acetic acid or more",
+            Status::Confirmed,
+        ));
+    }
+    let mut plants = draft.plants.iter();
+    plants.find_map(|plant| excluded_by(preparation, request, plant, draft))
+}
+
+/// What one herb of the jar forbids.
+fn excluded_by(
     preparation: &Preparation,
     request: &Request,
     plant: &PlantLine,
@@ -268,13 +296,6 @@ fn excluded(
     let against = |text: String, source: &str, status| {
         Some(Reason::new(Speaks::Against, text, source, status))
     };
-    if let Some(weak) = draft.weak_vinegar() {
-        return against(
-            weak.message,
-            "UC ANR, 27 Nov 2024: 5 % acetic acid or more",
-            Status::Confirmed,
-        );
-    }
     let herb = plant.known?;
     match herb.limit() {
         Some(herbs::Limit::Outside)
@@ -304,7 +325,10 @@ fn excluded(
         );
         match fit::grade_of(herb, Solvent::Glycerite) {
             Some(Grade::No) => {
-                let text = "Glycerin does not take up what this herb holds.".to_owned();
+                let text = format!(
+                    "Glycerin does not take up what {} holds.",
+                    plant.common.to_lowercase()
+                );
                 return against(text, "", Status::Memory);
             }
             Some(Grade::Poor) if resinous => {

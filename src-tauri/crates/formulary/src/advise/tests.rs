@@ -16,6 +16,7 @@ fn ask(herb: &str, part: &str, state: PlantState, purpose: Purpose) -> Request {
     };
     Request {
         plant,
+        also: Vec::new(),
         purpose,
         without: Vec::new(),
         jar_ml: None,

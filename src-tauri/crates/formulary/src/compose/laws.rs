@@ -129,6 +129,7 @@ fn a_made_up_preparation_needs_data_only() {
     assert_eq!(moon.steps().len(), 2, "the liquid and the shaking");
     let request = crate::advise::Request {
         plant: wish.plants[0].clone(),
+        also: Vec::new(),
         purpose: Purpose::Inside,
         without: Vec::new(),
         jar_ml: None,

@@ -6,10 +6,13 @@
 mod controls;
 mod help;
 mod liquids;
+mod parts;
 mod plants;
 mod poured;
 mod pours;
 mod room;
+mod shelf;
+mod strength;
 
 use physics::{
     Interval,
