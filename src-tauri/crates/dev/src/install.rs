@@ -8,6 +8,8 @@ use crate::process::{is_installed, program, quietly, root, target, words};
 
 /// What the window is built from.
 pub const WINDOW: &[&str] = &["build-essential", "pkg-config", "libwebkit2gtk-4.1-dev"];
+/// What reads labels and documents back in the tests.
+pub const READERS: &[&str] = &["poppler-utils", "zbar-tools"];
 /// What the browser tests drive.
 pub const BROWSER: &[&str] = &["chromium"];
 /// What drives the real window without a display.
