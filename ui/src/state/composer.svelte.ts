@@ -1,10 +1,39 @@
-import { Failure, type Composition, type Controls, type IngredientKind, type LotLine, type PreparationLine, type Proposal, type StockItem, type Supply } from "../api";
+import {
+  Failure,
+  type Composition,
+  type Controls,
+  type HerbLine,
+  type IngredientKind,
+  type Interval,
+  type Lot,
+  type LotLine,
+  type Plant,
+  type PlantState,
+  type PreparationLine,
+  type Proposal,
+  type StockItem,
+  type Supply,
+} from "../api";
+import { Adviser } from "./adviser.svelte";
 import { Form, MassEntry, VolumeEntry } from "./form.svelte";
 import { Label } from "./label.svelte";
 import type { Book } from "./index";
 
 export type ControlName = keyof Controls;
-export type ChosenLot = { line: LotLine; mass: MassEntry };
+
+/** A plant on its way into the jar: from a lot of the book, or from elsewhere. */
+export type Chosen = {
+  id: string;
+  lot: Lot | null;
+  code: string | null;
+  herb: string;
+  common: string;
+  part: string;
+  state: PlantState;
+  left_g: number | null;
+  moisture: Interval | null;
+  mass: MassEntry;
+};
 
 /** One of the liquids a preparation is poured from: a bottle of the shelf, or another with its label read off. */
 export class Bottle {
@@ -14,14 +43,18 @@ export class Bottle {
   constructor(
     readonly kind: IngredientKind,
     readonly shelf: Supply[],
+    label: StockItem = { kind },
   ) {
-    this.label = new Label({ kind });
-    this.supply = shelf.find((supply) => supply.left_ml > 0)?.id ?? "other";
+    this.label = new Label(label);
+    const stocked = shelf.filter(({ left_ml }) => left_ml > 0);
+    this.supply = stocked.length > 1 ? "all" : (stocked[0]?.id ?? "other");
   }
 
-  get item(): StockItem | null {
-    const supply = this.shelf.find(({ id }) => id === this.supply);
-    return supply ? { ...supply.item, supply: supply.id, available_ml: supply.left_ml } : this.label.item;
+  /** What the jar may be filled from: one bottle, every bottle of the kind, or one with its label read off. */
+  get items(): StockItem[] {
+    if (this.supply === "other") return this.label.item ? [this.label.item] : [];
+    const taken = this.supply === "all" ? this.shelf.filter(({ left_ml }) => left_ml > 0) : this.shelf.filter(({ id }) => id === this.supply);
+    return taken.map((supply) => ({ ...supply.item, supply: supply.id, available_ml: supply.left_ml }));
   }
 }
 
@@ -32,9 +65,12 @@ const atHand: readonly string[] = ["water", "sugar"];
 export class Composer {
   readonly form = new Form();
   readonly jar: VolumeEntry;
+  readonly adviser: Adviser;
   lots = $state.raw<LotLine[] | null>(null);
-  chosen = $state.raw<ChosenLot[]>([]);
+  chosen = $state.raw<Chosen[]>([]);
   choosing = $state(false);
+  /** Nothing but liquids: an elixir. */
+  herbless = $state(false);
   preparations = $state.raw<PreparationLine[]>([]);
   preparation = $state("");
   choosingPreparation = $state(true);
@@ -42,12 +78,13 @@ export class Composer {
   moved = $state.raw<Partial<Record<ControlName, number>>>({});
   proposal = $state.raw<Proposal | null>(null);
   refusal = $state.raw<Failure | null>(null);
-  private supplies: Supply[] = [];
+  supplies = $state.raw<Supply[]>([]);
   private asking = false;
   private stale = false;
 
   constructor(private readonly book: Book) {
     this.jar = new VolumeEntry(book.units);
+    this.adviser = new Adviser(book, this);
   }
 
   /** Fetches what there is to choose from; `lot` is "harvest:<id>" or "tray:<id>" when the way here named one. */
@@ -75,25 +112,56 @@ export class Composer {
     this.supplies = supplies;
   }
 
-  /** Preparations that suit every chosen lot as it is, fresh or dried. */
+  /** Preparations that suit every chosen plant as it is, fresh or dried; without one, those of liquids alone. */
   get fitting(): PreparationLine[] {
-    const states = this.chosen.map(({ line }) => line.state);
+    if (this.herbless) return this.preparations.filter((one) => !one.fresh && !one.dried);
+    const states = this.chosen.map(({ state }) => state);
     if (states.length === 0) return [];
     return this.preparations.filter((one) => states.every((state) => one[state]));
   }
 
   has(line: LotLine): boolean {
-    return this.chosen.some((one) => one.line.lot.id === line.lot.id);
+    return this.chosen.some((one) => one.id === line.lot.id);
   }
 
   toggle(line: LotLine): void {
-    this.chosen = this.has(line)
-      ? this.chosen.filter((one) => one.line.lot.id !== line.lot.id)
-      : [...this.chosen, { line, mass: new MassEntry(this.book.units, line.left_g) }];
+    if (this.has(line)) return this.leaveOut(line.lot.id);
+    const { lot, code, herb, common, part, state, left_g, moisture_wet_percent } = line;
+    const mass = new MassEntry(this.book.units, left_g);
+    this.put({ id: lot.id, lot, code, herb, common, part, state, left_g, moisture: moisture_wet_percent, mass });
+  }
+
+  /** A plant that was bought or given: the book knows its herb, but no harvest. */
+  add(herb: HerbLine, part: string, state: PlantState): void {
+    const mass = new MassEntry(this.book.units);
+    const id = `${herb.key} ${part} ${state}`;
+    if (this.chosen.some((one) => one.id === id)) return;
+    const { key, common } = herb;
+    this.put({ id, lot: null, code: null, herb: key, common, part, state, left_g: null, moisture: null, mass });
+  }
+
+  leaveOut(id: string): void {
+    this.changePlants(this.chosen.filter((one) => one.id !== id));
+  }
+
+  private put(plant: Chosen): void {
+    this.herbless = false;
+    this.changePlants([...this.chosen, plant]);
+  }
+
+  private changePlants(chosen: Chosen[]): void {
+    this.chosen = chosen;
     // What was moved for another herb says nothing about this one.
     this.moved = {};
     if (!this.fitting.some((one) => one.key === this.preparation)) this.prepare("");
-    void this.recompose();
+    else void this.recompose();
+  }
+
+  withoutHerb(): void {
+    this.chosen = [];
+    this.choosing = false;
+    this.herbless = true;
+    this.prepare("");
   }
 
   prepare(key: string): void {
@@ -115,17 +183,23 @@ export class Composer {
     void this.recompose();
   }
 
-  get composition(): Composition | null {
-    const plants = this.chosen.flatMap(({ line, mass }) => {
+  /** The plants whose amount is known, as the core takes them. */
+  get plants(): Plant[] {
+    return this.chosen.flatMap(({ lot, herb, part, state, mass }) => {
       const grams = mass.amount;
       if (!grams) return [];
-      return [{ lot: line.lot, herb: line.herb, part: line.part, state: line.state, mass_g: grams }];
+      return [{ ...(lot ? { lot } : {}), herb, part, state, mass_g: grams }];
     });
-    if (!this.preparation || plants.length === 0) return null;
-    const bottles = this.bottles.flatMap((bottle) => bottle.item ?? []);
+  }
+
+  get composition(): Composition | null {
+    const plants = this.plants;
+    if (!this.preparation || (plants.length === 0 && !this.herbless)) return null;
+    const bottles = this.bottles.flatMap((bottle) => bottle.items);
     const liquids = this.preparations.find((one) => one.key === this.preparation)?.liquids ?? [];
     const kitchen = atHand.filter((kind) => liquids.includes(kind)) as IngredientKind[];
     const jar = this.jar.amount;
+    if (this.herbless && !jar) return null;
     return {
       preparation: this.preparation,
       plants,
@@ -137,6 +211,7 @@ export class Composer {
 
   /** Asks the core anew; while an answer is on its way only the newest question is kept. */
   async recompose(): Promise<void> {
+    if (this.choosingPreparation) void this.adviser.ask();
     if (this.asking) {
       this.stale = true;
       return;
@@ -155,6 +230,21 @@ export class Composer {
       }
     } while (this.stale);
     this.asking = false;
+  }
+
+  /** How many times the present amounts the lots would reach for; null where no lot limits them. */
+  get reachesFor(): number | null {
+    const times = this.chosen.flatMap(({ left_g, mass }) => (left_g !== null && mass.amount ? [left_g / mass.amount] : []));
+    return times.length > 0 ? Math.min(...times) : null;
+  }
+
+  /** Takes so many times the present amounts of every plant, but no more than there is; false where that was less. */
+  scale(times: number): boolean {
+    const most = this.reachesFor ?? times;
+    const taken = Math.min(times, most);
+    for (const { mass } of this.chosen) if (mass.amount) mass.set(mass.amount * taken);
+    void this.recompose();
+    return taken >= 0.999 * times;
   }
 
   async pour(name: string, place: string, note: string): Promise<void> {

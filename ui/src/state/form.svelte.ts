@@ -64,6 +64,11 @@ class Entry<U extends string> {
     return typed === null ? null : typed * this.sizes[this.unit];
   }
 
+  /** Writes an amount of the wire's unit into the field. */
+  set(amount: number): void {
+    this.text = shown(amount / this.sizes[this.unit]);
+  }
+
   /** What is wrong with it as the answer to `field`, in the words of its label. */
   wrong(field: string, label: string, required: boolean): Failure[] {
     if (this.empty) return required ? [new Failure("missing", field, words.failure.missing(label))] : [];
