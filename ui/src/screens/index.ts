@@ -1,27 +1,48 @@
 import type { Component } from "svelte";
+import Again from "./Again.svelte";
 import Bin from "./Bin.svelte";
+import BinBottle from "./BinBottle.svelte";
+import Bottle from "./Bottle.svelte";
+import Check from "./Check.svelte";
+import CorrectBottle from "./CorrectBottle.svelte";
 import CorrectHarvest from "./CorrectHarvest.svelte";
 import CorrectJar from "./CorrectJar.svelte";
 import CorrectTray from "./CorrectTray.svelte";
 import Deeds from "./Deeds.svelte";
+import Dropper from "./Dropper.svelte";
+import Droppers from "./Droppers.svelte";
+import Due from "./Due.svelte";
 import FailJar from "./FailJar.svelte";
 import Fill from "./Fill.svelte";
+import FillBottles from "./FillBottles.svelte";
 import Garden from "./Garden.svelte";
+import Give from "./Give.svelte";
 import Harvest from "./Harvest.svelte";
 import Herb from "./Herb.svelte";
 import Herbs from "./Herbs.svelte";
 import Jar from "./Jar.svelte";
+import KeepRecipe from "./KeepRecipe.svelte";
 import More from "./More.svelte";
 import OwnHerb from "./OwnHerb.svelte";
 import Pantry from "./Pantry.svelte";
 import Pick from "./Pick.svelte";
+import Plan from "./Plan.svelte";
+import PlanBottles from "./PlanBottles.svelte";
 import Rack from "./Rack.svelte";
+import Recipe from "./Recipe.svelte";
+import Recipes from "./Recipes.svelte";
 import Sample from "./Sample.svelte";
+import Search from "./Search.svelte";
+import Season from "./Season.svelte";
 import Settings from "./Settings.svelte";
 import Shelf from "./Shelf.svelte";
 import StartTray from "./StartTray.svelte";
+import Strain from "./Strain.svelte";
 import Supply from "./Supply.svelte";
+import TopUp from "./TopUp.svelte";
+import Trace from "./Trace.svelte";
 import Tray from "./Tray.svelte";
+import Use from "./Use.svelte";
 import Weigh from "./Weigh.svelte";
 import Weighing from "./Weighing.svelte";
 
@@ -44,6 +65,27 @@ export const screens: Record<string, Component> = {
   jar: Jar,
   "correct-jar": CorrectJar,
   fail: FailJar,
+  again: Again,
+  strain: Strain,
+  "top-up": TopUp,
+  "fill-bottles": FillBottles,
+  "keep-recipe": KeepRecipe,
+  recipe: Recipe,
+  recipes: Recipes,
+  bottle: Bottle,
+  use: Use,
+  give: Give,
+  check: Check,
+  "bin-bottle": BinBottle,
+  "correct-bottle": CorrectBottle,
+  droppers: Droppers,
+  dropper: Dropper,
+  due: Due,
+  trace: Trace,
+  plan: Plan,
+  "plan-bottles": PlanBottles,
+  season: Season,
+  search: Search,
   more: More,
   herbs: Herbs,
   herb: Herb,

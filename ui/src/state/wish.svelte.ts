@@ -1,0 +1,94 @@
+import { Failure, type BottlePlan, type HerbLine, type PlantState, type PreparationLine } from "../api";
+import { words } from "../words";
+import { Form, PlainEntry, VolumeEntry } from "./form.svelte";
+import type { Book } from "./index";
+
+/** Bottles that are wanted by a day, while they are being said and worked back. */
+export class WishDraft {
+  readonly form = new Form();
+  herb = $state.raw<HerbLine | null>(null);
+  part = $state("");
+  preparation = $state("");
+  wantedState = $state<PlantState | "">("");
+  readyOn = $state("");
+  gifts = $state(false);
+  readonly bottles = new PlainEntry("", 6);
+  readonly size: VolumeEntry;
+  readonly yearly: VolumeEntry;
+  preparations = $state.raw<PreparationLine[]>([]);
+  plan = $state.raw<BottlePlan | null>(null);
+
+  constructor(private readonly book: Book) {
+    this.size = new VolumeEntry(book.units, book.units === "us" ? 59.147059125 : 60);
+    this.yearly = new VolumeEntry(book.units);
+  }
+
+  async open(): Promise<void> {
+    try {
+      this.preparations = (await this.book.desk.ask("preparation.list", {})).preparations;
+    } catch (thrown) {
+      if (!(thrown instanceof Failure)) throw thrown;
+      this.form.failures = [thrown];
+    }
+  }
+
+  choose(herb: HerbLine | null): void {
+    this.herb = herb;
+    this.part = herb?.parts.length === 1 ? (herb.parts[0] ?? "") : "";
+  }
+
+  get chosen(): PreparationLine | undefined {
+    return this.preparations.find((one) => one.key === this.preparation);
+  }
+
+  /** Fresh or dried where the preparation leaves it open, else what it takes. */
+  get state(): PlantState | "" {
+    const one = this.chosen;
+    if (!one) return "";
+    if (one.fresh && one.dried) return this.wantedState;
+    return one.fresh ? "fresh" : "dried";
+  }
+
+  get wrong(): Failure[] {
+    const w = words.plan;
+    const missing = (is: boolean, field: string, message: string) => (is ? [] : [new Failure("missing", field, message)]);
+    return [
+      ...missing(this.herb !== null, "herb", w.herbMissing),
+      ...missing(!this.herb || this.part !== "", "part", w.partMissing),
+      ...missing(this.preparation !== "", "preparation", w.preparationMissing),
+      ...missing(!this.chosen || this.state !== "", "state", words.failure.missing(w.state)),
+      ...this.bottles.wrong("bottles", w.bottles, true),
+      ...this.size.wrong("bottle_ml", w.size, true),
+      ...missing(this.readyOn !== "", "ready_on", w.readyMissing),
+      ...this.yearly.wrong("yearly_use_ml", w.yearlyUse, false),
+    ];
+  }
+
+  private get wish() {
+    return {
+      herb: this.herb?.key ?? "",
+      part: this.part,
+      preparation: this.preparation,
+      state: this.state || "dried",
+      bottles: Math.round(this.bottles.amount ?? 0),
+      bottle_ml: this.size.amount ?? 0,
+      ready_on: this.readyOn,
+      gifts: this.gifts,
+    } as const;
+  }
+
+  async work(): Promise<void> {
+    this.plan = null;
+    await this.form.send(async () => {
+      const yearly = this.yearly.empty ? {} : { yearly_use_ml: this.yearly.amount ?? 0 };
+      this.plan = await this.book.plans.work({ ...this.wish, ...yearly });
+    }, this.wrong);
+  }
+
+  async save(): Promise<void> {
+    await this.form.send(async () => {
+      await this.book.plans.save(this.wish);
+      this.book.route.replace("/plan");
+    }, this.wrong);
+  }
+}
