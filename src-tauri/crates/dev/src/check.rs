@@ -163,7 +163,6 @@ fn bindings() -> Result<(), String> {
 
 fn tests() -> Result<(), String> {
     install::system(install::READERS)?;
-    install::system(install::READERS)?;
     openly(&mut words("cargo test --workspace --exclude trugbook"))
 }
 

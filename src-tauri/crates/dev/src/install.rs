@@ -14,8 +14,6 @@ pub const READERS: &[&str] = &["poppler-utils", "zbar-tools"];
 pub const BROWSER: &[&str] = &["chromium"];
 /// What drives the real window without a display.
 pub const WINDOW_TESTS: &[&str] = &["webkit2gtk-driver", "xvfb", "xauth"];
-/// What reads printed pages and their codes back.
-pub const READERS: &[&str] = &["poppler-utils", "zbar-tools"];
 /// A compiler that can build the standard library for targets that have none here.
 pub const PHONES: &[&str] = &["rustc-web", "cargo-web", "rust-web-src"];
 
