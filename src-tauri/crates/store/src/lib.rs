@@ -58,4 +58,5 @@ pub use read::{Counts, Page, Reading};
 pub use rescue::{Rescued, rescue};
 pub use search::Sought;
 pub use trace::{Came, TraceFrom};
+pub use whole::Contents;
 pub use write::{Done, Writing};

@@ -23,6 +23,12 @@ fn number(conn: &Connection, pragma: &str) -> Result<i32, Failure> {
     Ok(conn.pragma_query_value(None, pragma, |row| row.get(0))?)
 }
 
+/// The tables of the log alone, in the pages in which every journal has them: they are the first
+/// that are made, and no page is ever moved.
+pub(crate) fn log_alone(conn: &Connection) -> Result<(), Failure> {
+    Ok(conn.execute_batch(MIGRATIONS[0])?)
+}
+
 /// Refuses a file that is no journal, or that a newer version wrote.
 pub(crate) fn recognise(conn: &Connection) -> Result<(), Failure> {
     let application = number(conn, "application_id")?;

@@ -36,6 +36,16 @@ impl Store {
         Self::with(Connection::open_in_memory()?, new_device)
     }
 
+    /// A journal that holds nothing and takes nothing, to stand in while a file changes places.
+    ///
+    /// # Errors
+    /// [`Failure::Storage`] when there is no memory.
+    pub fn closed(device: DeviceId) -> Result<Self, Failure> {
+        let store = Self::in_memory(device)?;
+        store.conn.pragma_update(None, "query_only", true)?;
+        Ok(store)
+    }
+
     fn with(mut conn: Connection, new_device: DeviceId) -> Result<Self, Failure> {
         conn.busy_timeout(Duration::from_secs(5))?;
         // Refused before anything is written, the change to WAL included.

@@ -1,6 +1,8 @@
 //! What can still be read of a damaged journal.
 
 use std::collections::BTreeMap;
+use std::fs;
+use std::io::Write as _;
 use std::path::Path;
 
 use chrono::{DateTime, FixedOffset};
@@ -8,7 +10,7 @@ use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Noun};
 use rusqlite::Connection;
 
 use crate::whole::only_to_read;
-use crate::{Failure, Store, log, merge};
+use crate::{Failure, Store, log, merge, migrate};
 
 /// What was saved and what was not.
 #[derive(Debug, Clone, PartialEq, Eq, Default)]
@@ -26,6 +28,8 @@ pub struct Rescued {
 
 /// As many unreadable deeds in a row are taken for the end of the file.
 const GAP: i64 = 4096;
+/// What SQLite takes unless it is told otherwise, and no journal tells it.
+const PAGE: usize = 4096;
 
 /// Reads what can be read of the journal at `damaged`, which is only read, into a new journal at
 /// `fresh`. Rows whose deeds are lost are recorded as they stood by one deed that says so.
@@ -39,9 +43,23 @@ pub fn rescue(
     deed: DeedId,
     now: DateTime<FixedOffset>,
 ) -> Result<Rescued, Failure> {
-    let Ok(conn) = only_to_read(damaged) else {
+    let mut rescued = Rescued::default();
+    let pages = fresh.with_extension("pages");
+    let read = only_to_read(damaged).ok().map(|conn| {
+        let numbers = readable(&conn, &mut rescued);
+        (conn, numbers)
+    });
+    let read = match read {
+        Some((conn, numbers)) if rescued.end_found => Some((conn, numbers)),
+        _ => with_fresh_directory(damaged, &pages).ok().map(|conn| {
+            rescued = Rescued::default();
+            let numbers = readable(&conn, &mut rescued);
+            (conn, numbers)
+        }),
+    };
+    let Some((conn, numbers)) = read else {
         Store::open(fresh, new_device)?;
-        return Ok(Rescued::default());
+        return Ok(rescued);
     };
     let device = conn
         .query_row("SELECT value FROM about WHERE key = 'device'", [], |row| {
@@ -50,8 +68,6 @@ pub fn rescue(
         .ok()
         .and_then(|text| text.parse().ok());
     let mut store = Store::open(fresh, device.unwrap_or(new_device))?;
-    let mut rescued = Rescued::default();
-    let numbers = readable(&conn, &mut rescued);
     let mut whole = Vec::new();
     for number in numbers {
         match log::deed(&conn, number) {
@@ -80,7 +96,47 @@ pub fn rescue(
         };
         store.absorb([rescue])?;
     }
+    drop(conn);
+    let _ = fs::remove_file(pages);
     Ok(rescued)
+}
+
+/// A copy of the file whose first page, which says where the tables are, is that of a new journal:
+/// the log lies in the same pages in every journal. What SQLite keeps beside the file is brought
+/// into it first, as far as that can be done.
+fn with_fresh_directory(damaged: &Path, copy: &Path) -> Result<Connection, Failure> {
+    let failed = |error: std::io::Error| Failure::Storage(error.to_string());
+    let beside = |path: &Path| {
+        let mut name = path.as_os_str().to_owned();
+        name.push("-wal");
+        name
+    };
+    fs::copy(damaged, copy).map_err(failed)?;
+    if fs::copy(beside(damaged), beside(copy)).is_ok() {
+        if let Ok(conn) = Connection::open(copy) {
+            let _ = conn.query_row("PRAGMA wal_checkpoint(TRUNCATE)", [], |_| Ok(()));
+        }
+        let _ = fs::remove_file(beside(copy));
+    }
+    let model = copy.with_extension("model");
+    let _ = fs::remove_file(&model);
+    let fresh = Connection::open(&model)?;
+    migrate::log_alone(&fresh)?;
+    drop(fresh);
+    let mut first = fs::read(&model).map_err(failed)?;
+    let _ = fs::remove_file(&model);
+    first.truncate(PAGE);
+    let mut bytes = fs::OpenOptions::new()
+        .write(true)
+        .open(copy)
+        .map_err(failed)?;
+    let length = bytes.metadata().map_err(failed)?.len();
+    let pages = u32::try_from(length / PAGE as u64).unwrap_or(0);
+    // SQLite file format 1.3.7: the size in pages, at 28 in the header.
+    first[28..32].copy_from_slice(&pages.to_be_bytes());
+    bytes.write_all(&first).map_err(failed)?;
+    drop(bytes);
+    only_to_read(copy)
 }
 
 /// The numbers of the deeds that the file has or had.

@@ -35,17 +35,19 @@ pub struct Came {
     pub bottles: Vec<BottleRow>,
 }
 
+/// Every join is written as a cross join, so that it is made in this order: without figures about
+/// the tables the planner would start from the whole ledger.
 const HARVESTS: &str = "picked (id) AS (SELECT id FROM harvest WHERE ";
 const REST: &str = "),
     lots (source_noun, source) AS (
         SELECT 'harvest', id FROM picked
-        UNION ALL SELECT 'tray', tray.id FROM picked JOIN tray ON tray.harvest = picked.id
+        UNION ALL SELECT 'tray', tray.id FROM picked CROSS JOIN tray ON tray.harvest = picked.id
         UNION ALL SELECT 'supply', ?2 WHERE ?2 IS NOT NULL),
     poured (id) AS (
-        SELECT draw.owner FROM lots JOIN draw USING (source_noun, source)
+        SELECT draw.owner FROM lots CROSS JOIN draw USING (source_noun, source)
         WHERE draw.owner_noun = 'jar'
         UNION SELECT ?3 WHERE ?3 IS NOT NULL
-        UNION SELECT jar.id FROM poured JOIN jar ON jar.marc_of = poured.id)";
+        UNION SELECT jar.id FROM poured CROSS JOIN jar ON jar.marc_of = poured.id)";
 
 /// Which harvests it starts from, and what the numbered parameters are; each predicate names them all.
 fn start(from: TraceFrom) -> (&'static str, [Value; 4]) {
@@ -102,21 +104,21 @@ impl Reading<'_> {
                 self.conn,
                 &with,
                 "SELECT harvest.id, harvest.body, harvest.picked_ms
-                 FROM picked JOIN harvest ON harvest.id = picked.id",
+                 FROM picked CROSS JOIN harvest ON harvest.id = picked.id",
                 &values,
             )?,
             trays: rows(
                 self.conn,
                 &with,
                 "SELECT tray.id, tray.body, tray.started_ms
-                 FROM picked JOIN tray ON tray.harvest = picked.id",
+                 FROM picked CROSS JOIN tray ON tray.harvest = picked.id",
                 &values,
             )?,
             jars: rows(
                 self.conn,
                 &with,
                 "SELECT jar.id, jar.body, jar.poured_ms
-                 FROM poured JOIN jar ON jar.id = poured.id",
+                 FROM poured CROSS JOIN jar ON jar.id = poured.id",
                 &values,
             )?,
             bottles: self.bottles_poured(&with, &values)?,
@@ -129,7 +131,7 @@ impl Reading<'_> {
                 (SELECT body FROM \"check\" WHERE \"check\".bottle = bottle.id
                  ORDER BY at_ms DESC, \"check\".id DESC LIMIT 1)
              FROM poured CROSS JOIN bottle ON bottle.jar = poured.id
-             JOIN lot ON lot.noun = 'bottle' AND lot.id = bottle.id
+             CROSS JOIN lot ON lot.noun = 'bottle' AND lot.id = bottle.id
              ORDER BY bottle.filled_ms, bottle.id"
         );
         let mut statement = self.conn.prepare_cached(&sql)?;

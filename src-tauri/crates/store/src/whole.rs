@@ -5,12 +5,12 @@ use std::path::Path;
 use std::thread::sleep;
 use std::time::{Duration, Instant};
 
-use journal::Noun;
+use journal::{HybridTime, Noun};
 use rusqlite::backup::{Backup, StepResult};
 use rusqlite::{Connection, OpenFlags};
 
 use crate::open::about;
-use crate::{Failure, Store, migrate, noun};
+use crate::{Failure, Store, log, migrate, noun};
 
 /// Names the file that holds what this journal was before it was last replaced or merged. It is
 /// written with what it belongs to, so it is never about another state than the one it is in.
@@ -20,6 +20,25 @@ const OF_DEVICE: &[&str] = &["device", "backup"];
 /// 4 MB at a time.
 const PAGES: i32 = 1024;
 const PATIENCE: Duration = Duration::from_secs(5);
+
+/// How much a journal holds.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Contents {
+    /// How many rows each noun has.
+    pub rows: Vec<(Noun, u64)>,
+    /// How many deeds there are.
+    pub deeds: u64,
+    /// When the latest was written, whoever wrote it.
+    pub latest: Option<HybridTime>,
+}
+
+impl Contents {
+    /// How many rows a noun has.
+    pub fn of(&self, noun: Noun) -> u64 {
+        let found = self.rows.iter().find(|(other, _)| *other == noun);
+        found.map_or(0, |(_, count)| *count)
+    }
+}
 
 impl Store {
     /// Writes the journal as it stands to a new file, while others go on reading and writing.
@@ -33,16 +52,16 @@ impl Store {
         &self,
         to: &Path,
         mut tick: impl FnMut(u64, u64) -> Result<(), E>,
-    ) -> Result<(), E> {
+    ) -> Result<Contents, E> {
         // One reading holds the state still, so that the copy is never begun anew by a write.
         let still = self.conn.unchecked_transaction().map_err(Failure::from)?;
-        about(&still, "tables")?;
+        let contents = contents(&still)?;
         let mut copy = Connection::open(to).map_err(Failure::from)?;
         copy_over(&still, &mut copy, PAGES, &mut tick)?;
         copy.pragma_update(None, "journal_mode", "DELETE")
             .map_err(Failure::from)?;
         copy.close().map_err(|(_, error)| Failure::from(error))?;
-        Ok(())
+        Ok(contents)
     }
 
     /// Puts the journal in the file `with` in the place of this one, in one transaction: a kill
@@ -96,19 +115,22 @@ impl Store {
         migrate::tell(&self.conn, key, value)
     }
 
-    /// How many rows each noun has.
+    /// How much there is of what.
     ///
     /// # Errors
     /// A failure to read.
-    pub fn census(&self) -> Result<Vec<(Noun, u64)>, Failure> {
-        Noun::ALL
-            .iter()
-            .map(|noun| {
-                let sql = format!("SELECT count(*) FROM \"{}\"", noun.as_str());
-                let count: i64 = self.conn.query_row(&sql, [], |row| row.get(0))?;
-                Ok((*noun, count.unsigned_abs()))
-            })
-            .collect()
+    pub fn contents(&self) -> Result<Contents, Failure> {
+        contents(&self.conn)
+    }
+
+    /// Whether the file holds tables and triggers of this app alone: a file from outside may
+    /// hold others, which would run when it is written to.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn is_of_this_app(&self) -> Result<bool, Failure> {
+        let ours = Store::in_memory(self.device)?;
+        Ok(schema(&self.conn)? == schema(&ours.conn)?)
     }
 
     /// Hands every row of a noun to `each`, in the order of the ids: the id, and the noun as JSON.
@@ -141,8 +163,31 @@ impl Store {
             let sql = format!("SELECT EXISTS (SELECT 1 FROM \"{table}\")");
             self.conn.query_row(&sql, [], |_| Ok(()))?;
         }
-        crate::log::latest(&self.conn).map(|_| ())
+        log::latest(&self.conn).map(|_| ())
     }
+}
+
+fn contents(conn: &Connection) -> Result<Contents, Failure> {
+    let count = |sql: &str| -> Result<u64, Failure> {
+        let count: i64 = conn.query_row(sql, [], |row| row.get(0))?;
+        Ok(count.unsigned_abs())
+    };
+    let rows = Noun::ALL.iter().map(|noun| {
+        let sql = format!("SELECT count(*) FROM \"{}\"", noun.as_str());
+        Ok((*noun, count(&sql)?))
+    });
+    Ok(Contents {
+        rows: rows.collect::<Result<_, Failure>>()?,
+        deeds: count("SELECT count(*) FROM deed")?,
+        latest: log::latest(conn)?,
+    })
+}
+
+fn schema(conn: &Connection) -> Result<Vec<(String, String, Option<String>)>, Failure> {
+    let mut statement =
+        conn.prepare("SELECT type, name, sql FROM sqlite_schema ORDER BY type, name")?;
+    let rows = statement.query_map([], |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)))?;
+    Ok(rows.collect::<Result<_, _>>()?)
 }
 
 fn copy_over<E: From<Failure>>(
@@ -226,6 +271,15 @@ mod tests {
         assert_eq!(there.tables().unwrap(), store.tables().unwrap());
         assert_eq!(there.device(), store.device());
         assert_eq!(store.differs_from(&there).unwrap(), (0, 0));
+        assert!(there.is_of_this_app().unwrap());
+        there
+            .conn
+            .execute_batch("CREATE TRIGGER t AFTER INSERT ON bed BEGIN DELETE FROM bed; END")
+            .unwrap();
+        assert!(
+            !there.is_of_this_app().unwrap(),
+            "a trigger of another making is seen"
+        );
     }
 
     #[test]
@@ -240,7 +294,7 @@ mod tests {
         }
         let expected = there.tables().unwrap();
         drop(there);
-        assert_eq!(reader.census().unwrap()[1], (Noun::Bed, 1));
+        assert_eq!(reader.contents().unwrap().of(Noun::Bed), 1);
         here.replace(&other, "before-1").unwrap();
         for store in [&here, &reader] {
             assert_eq!(store.tables().unwrap(), expected);
@@ -251,6 +305,6 @@ mod tests {
         drop((here, reader));
         let again = Store::open(&path, DeviceId(Uuid::from_u128(3))).unwrap();
         assert_eq!(again.device(), DeviceId(Uuid::from_u128(1)));
-        assert_eq!(again.census().unwrap()[1], (Noun::Bed, 41));
+        assert_eq!(again.contents().unwrap().of(Noun::Bed), 41);
     }
 }

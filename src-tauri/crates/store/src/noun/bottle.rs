@@ -73,7 +73,7 @@ impl Table for Check {
 const ROW: &str = "SELECT bottle.id, bottle.body, lot.came_in, lot.remains,
         (SELECT body FROM \"check\" WHERE \"check\".bottle = bottle.id
          ORDER BY at_ms DESC, \"check\".id DESC LIMIT 1)
-    FROM bottle JOIN lot ON lot.noun = 'bottle' AND lot.id = bottle.id";
+    FROM bottle CROSS JOIN lot ON lot.noun = 'bottle' AND lot.id = bottle.id";
 
 pub(crate) fn bottle_row(row: &Row<'_>) -> Result<BottleRow, Failure> {
     let (came_in, remains): (i64, i64) = (row.get(2)?, row.get(3)?);
@@ -191,7 +191,7 @@ impl Reading<'_> {
     /// A failure to read.
     pub fn used_since(&self, ms: i64) -> Result<Vec<(JarId, Use)>, Failure> {
         let mut statement = self.conn.prepare_cached(
-            "SELECT bottle.jar, \"use\".body FROM \"use\" JOIN bottle ON bottle.id = \"use\".bottle
+            "SELECT bottle.jar, \"use\".body FROM \"use\" CROSS JOIN bottle ON bottle.id = \"use\".bottle
              WHERE \"use\".at_ms >= ?1 ORDER BY \"use\".at_ms, \"use\".id",
         )?;
         let mut rows = statement.query([ms])?;

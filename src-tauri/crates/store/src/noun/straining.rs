@@ -60,8 +60,8 @@ impl Reading<'_> {
         let strainings = all::<Straining>(
             self.conn,
             "SELECT straining.id, straining.body
-             FROM jar_herb JOIN jar ON jar.id = jar_herb.jar
-             JOIN straining ON straining.jar = jar.id
+             FROM jar_herb CROSS JOIN jar ON jar.id = jar_herb.jar
+             CROSS JOIN straining ON straining.jar = jar.id
              WHERE jar_herb.herb = ?1 AND jar.preparation = ?2 AND jar.marc_of IS NULL
                AND NOT jar.failed
                AND NOT EXISTS (SELECT 1 FROM jar_herb AS other
