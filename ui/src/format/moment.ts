@@ -16,6 +16,16 @@ export function shortDay(text: string): string {
   return (at.getFullYear() === new Date().getFullYear() ? day : dayOfYear).format(at);
 }
 
+/** The core's sentences with their bare dates as a person reads them. */
+export function withDays(text: string): string {
+  return text.replace(/\b\d{4}-\d\d-\d\d\b/g, shortDay);
+}
+
+/** Whether a day of the calendar is today or past on this device. */
+export function hasCome(text: string): boolean {
+  return text <= fieldMoment(new Date()).slice(0, 10);
+}
+
 export function monthOf(text: string): string {
   return month.format(moment(text));
 }

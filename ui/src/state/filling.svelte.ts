@@ -8,8 +8,12 @@ export class Row {
   readonly size: VolumeEntry;
   readonly count = new PlainEntry("", 0);
 
-  constructor(units: Units, millilitres?: number) {
-    this.size = new VolumeEntry(units, millilitres);
+  /** A size of one's own is typed; a usual one stands as it is. */
+  constructor(
+    units: Units,
+    readonly usual: number | null = null,
+  ) {
+    this.size = new VolumeEntry(units, usual ?? undefined);
   }
 
   get bottles(): number {
@@ -33,10 +37,6 @@ export class Filling {
 
   add(): void {
     this.rows = [...this.rows, new Row(this.units)];
-  }
-
-  drop(row: Row): void {
-    this.rows = this.rows.filter((one) => one !== row);
   }
 
   get bottles(): number {

@@ -25,7 +25,8 @@ export class WishDraft {
 
   async open(): Promise<void> {
     try {
-      this.preparations = (await this.book.desk.ask("preparation.list", {})).preparations;
+      const { preparations } = await this.book.desk.ask("preparation.list", {});
+      this.preparations = preparations.filter((one) => one.fresh || one.dried);
     } catch (thrown) {
       if (!(thrown instanceof Failure)) throw thrown;
       this.form.failures = [thrown];
