@@ -29,6 +29,24 @@ impl World {
         Self { app, clock, folder }
     }
 
+    /// The folder alone, all of it closed.
+    #[allow(dead_code, reason = "the tests of backups use it")]
+    pub fn closed(self) -> TempDir {
+        let Self { app, folder, .. } = self;
+        drop(app);
+        folder
+    }
+
+    /// The journal that lies in a folder.
+    #[allow(dead_code, reason = "the tests of backups use it")]
+    pub fn at_folder(folder: TempDir) -> Self {
+        let clock = Arc::new(StandingClock::at(
+            DateTime::parse_from_rfc3339(MORNING).unwrap(),
+        ));
+        let app = App::open(folder.path(), Box::new(clock.clone())).unwrap();
+        Self { app, clock, folder }
+    }
+
     /// The same journal as another program run opens it.
     pub fn reopened(self) -> Self {
         let Self { app, clock, folder } = self;
@@ -69,6 +87,12 @@ impl World {
         let bytes = std::fs::read(samples().join(sample)).unwrap();
         let reply = self.app.take_photo(bytes.as_slice(), Some(sample)).unwrap();
         serde_json::from_str(&reply).unwrap()
+    }
+
+    /// Where the journal lies.
+    #[allow(dead_code, reason = "the tests of backups use it")]
+    pub fn folder(&self) -> &Path {
+        self.folder.path()
     }
 
     /// The app, for what is no command.

@@ -2,22 +2,23 @@
 
 use std::collections::BTreeMap;
 use std::path::Path;
-use std::sync::{Mutex, MutexGuard, PoisonError};
+use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
 use chrono::{DateTime, FixedOffset};
+use disk::Disk;
 use journal::{DeedId, DeviceId};
 use photo::{Album, Upload};
 use store::{Reading, Store, Writing};
 use uuid::{NoContext, Timestamp, Uuid};
 
+use crate::safe::{self, Keep};
 use crate::wire::{Changed, Noun};
 use crate::{Clock, Code, Failure};
 
 /// The journal, the photos and the clock.
 pub struct App {
-    /// Two doors to one file: a list is read while a write waits for the disk.
-    reader: Mutex<Store>,
-    writer: Mutex<Store>,
+    /// What long jobs work on, too.
+    pub(crate) keep: Keep,
     pub(crate) photos: Album,
     pub(crate) clock: Box<dyn Clock>,
     uploads: Mutex<BTreeMap<String, Upload>>,
@@ -29,17 +30,33 @@ impl App {
     /// # Errors
     /// [`Failure`] of code `storage` when the folder cannot be used.
     pub fn open(folder: &Path, clock: Box<dyn Clock>) -> Result<Self, Failure> {
+        Self::open_on(folder, clock, Disk::default())
+    }
+
+    /// As [`App::open`], writing all files but the journal itself by way of `disk`.
+    ///
+    /// # Errors
+    /// As [`App::open`].
+    pub fn open_on(folder: &Path, clock: Box<dyn Clock>, disk: Disk) -> Result<Self, Failure> {
         std::fs::create_dir_all(folder).map_err(|error| {
             let message = format!("The folder {} cannot be used: {error}.", folder.display());
             Failure::new(Code::Storage, message)
         })?;
-        let file = folder.join("journal.trugbook");
-        let device = DeviceId(id_at(clock.now()));
+        let now = clock.now();
+        let photos = Album::open_on(folder.join("photos"), disk.clone())?;
+        // The writer comes first: it makes the file and brings it up to date.
+        let writer = safe::opened(folder, &disk, DeviceId(id_at(now)), now)?;
+        let reader = Store::open(&folder.join(safe::JOURNAL), writer.device())?;
         Ok(Self {
-            // The writer comes first: it makes the file and brings it up to date.
-            writer: Mutex::new(Store::open(&file, device)?),
-            reader: Mutex::new(Store::open(&file, device)?),
-            photos: Album::open(folder.join("photos"))?,
+            keep: Keep {
+                folder: folder.to_owned(),
+                reader: Arc::new(Mutex::new(reader)),
+                writer: Arc::new(Mutex::new(writer)),
+                photos: photos.clone(),
+                disk,
+                jobs: Arc::default(),
+            },
+            photos,
             clock,
             uploads: Mutex::default(),
         })
@@ -60,7 +77,7 @@ impl App {
         &self,
         body: impl FnOnce(&Reading<'_>) -> Result<T, Failure>,
     ) -> Result<T, Failure> {
-        held(&self.reader).read(body)
+        held(&self.keep.reader).read(body)
     }
 
     /// Writes one deed: what `body` writes, under the line that it returns.
@@ -69,14 +86,14 @@ impl App {
         body: impl FnOnce(&mut Writing<'_>) -> Result<(String, T), Failure>,
     ) -> Result<(Changed, T), Failure> {
         let deed = DeedId(self.new_id());
-        let (done, value) = held(&self.writer).perform(deed, self.now(), body)?;
+        let (done, value) = held(&self.keep.writer).perform(deed, self.now(), body)?;
         Ok((done.into(), value))
     }
 
     /// Takes a deed back; also says in one line what it was.
     pub(crate) fn undo(&self, target: DeedId) -> Result<(Changed, String), Failure> {
         let deed = DeedId(self.new_id());
-        let (done, undone) = held(&self.writer).undo(deed, self.now(), target)?;
+        let (done, undone) = held(&self.keep.writer).undo(deed, self.now(), target)?;
         Ok((done.into(), undone))
     }
 
@@ -85,7 +102,7 @@ impl App {
     /// # Errors
     /// A [`Failure`] when they cannot be read.
     pub fn faults(&self) -> Result<Vec<String>, Failure> {
-        let mut faults = held(&self.reader).audit()?;
+        let mut faults = held(&self.keep.reader).audit()?;
         for (hash, photo) in self.read(|reading| Ok(reading.photos()?))? {
             if self.photos.original(&hash.as_str().parse()?)?.is_none() {
                 let name = photo.name.unwrap_or_else(|| hash.to_string());
@@ -102,11 +119,11 @@ impl App {
 }
 
 /// A thread that panicked left no half-written deed behind: the store rolls it back.
-fn held<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
+pub(crate) fn held<T>(mutex: &Mutex<T>) -> MutexGuard<'_, T> {
     mutex.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
-fn id_at(now: DateTime<FixedOffset>) -> Uuid {
+pub(crate) fn id_at(now: DateTime<FixedOffset>) -> Uuid {
     let seconds = u64::try_from(now.timestamp()).unwrap_or_default();
     Uuid::new_v7(Timestamp::from_unix(
         NoContext,

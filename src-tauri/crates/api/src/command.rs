@@ -124,6 +124,20 @@ commands![
     crate::setting::ShowSettings,
     crate::setting::ChangeSettings,
     crate::about::AboutJournal,
+    crate::safe::ShowJob,
+    crate::safe::CancelJob,
+    crate::safe::TakeFileChunk,
+    crate::safe::AboutBackup,
+    crate::safe::MakeBackup,
+    crate::safe::LookAtRestore,
+    crate::safe::ApplyRestore,
+    crate::safe::UndoRestore,
+    crate::safe::LookAtMerge,
+    crate::safe::ApplyMerge,
+    crate::safe::MakeExport,
+    crate::safe::LookAtImport,
+    crate::safe::ApplyImport,
+    crate::safe::MakeRescue,
 ];
 
 fn answer<C: Command>(app: &App, request: &str) -> Result<String, Failure> {

@@ -125,6 +125,24 @@ impl From<::photo::PhotoError> for Failure {
     }
 }
 
+impl From<archive::Trouble> for Failure {
+    fn from(trouble: archive::Trouble) -> Self {
+        use archive::Trouble;
+        let field = match &trouble {
+            Trouble::Sealed | Trouble::WrongPassphrase | Trouble::TooCostly => Some("passphrase"),
+            Trouble::NotOurs | Trouble::Newer | Trouble::Damaged(_) | Trouble::Foreign(_) => {
+                Some("file")
+            }
+            _ => None,
+        };
+        let message = trouble.to_string();
+        match field {
+            Some(field) => Self::invalid(field, message),
+            None => Self::new(Code::Storage, message),
+        }
+    }
+}
+
 impl From<journal::Refusal> for Failure {
     fn from(refusal: journal::Refusal) -> Self {
         Self::invalid(refusal.field, refusal.message)

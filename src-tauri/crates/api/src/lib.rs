@@ -22,6 +22,7 @@ mod herb;
 mod jar;
 mod mixture;
 mod photo;
+mod safe;
 mod search;
 mod season;
 mod setting;
@@ -36,6 +37,7 @@ pub use clock::{Clock, StandingClock, SystemClock};
 pub use command::{Command, call, envelope, names};
 pub use failure::{Code, Failure};
 pub use photo::Picture;
+pub use safe::MadeFile;
 
 #[cfg(feature = "ts")]
 pub use command::bindings;

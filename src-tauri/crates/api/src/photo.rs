@@ -120,11 +120,23 @@ impl App {
     /// # Errors
     /// A [`Failure`] when `hash` is no name of a photo or the file cannot be read.
     pub fn thumb(&self, hash: &str) -> Result<Option<Picture>, Failure> {
-        let file = self.photos.thumb(&hash.parse()?)?;
+        let hash = hash.parse()?;
+        let mut file = self.photos.thumb(&hash)?;
+        if file.is_none() && self.has_preview(&hash)? {
+            // Restored photos come without their previews.
+            self.photos.describe(&hash)?;
+            file = self.photos.thumb(&hash)?;
+        }
         Ok(file.map(|file| Picture {
             file,
             media_type: "image/jpeg",
         }))
+    }
+
+    fn has_preview(&self, hash: &::photo::Hash) -> Result<bool, Failure> {
+        let hash: PhotoHash = hash.to_string().parse()?;
+        let known = self.read(|reading| Ok(reading.find::<journal::Photo>(&hash)?))?;
+        Ok(known.is_some_and(|photo| photo.has_preview))
     }
 
     /// Tells the journal of a photo whose bytes are safe; one that it knows stays as it is known.
@@ -183,7 +195,7 @@ impl App {
 }
 
 /// A chunk carries at most 1 MiB, which is this long in base64.
-const LONGEST_CHUNK: usize = 1024 * 1024 / 3 * 4 + 4;
+pub(crate) const LONGEST_CHUNK: usize = 1024 * 1024 / 3 * 4 + 4;
 /// More uploads under way than any page begins are left over from pages that are gone.
 const MOST_UPLOADS: usize = 8;
 

@@ -28,6 +28,11 @@ impl Progress {
         self.cancelled.store(true, Ordering::Relaxed);
     }
 
+    /// Whether it was asked to stop.
+    pub fn is_cancelled(&self) -> bool {
+        self.cancelled.load(Ordering::Relaxed)
+    }
+
     /// Adds to what there is to do.
     pub fn expect(&self, bytes: u64) {
         self.total.fetch_add(bytes, Ordering::Relaxed);

@@ -4,6 +4,8 @@ use std::fs::{self, File};
 use std::io::{BufReader, Read, Seek, Write};
 use std::path::{Path, PathBuf};
 
+use ::disk::Disk;
+
 use crate::disk::{self, Draft, Tree};
 use crate::exif::{self, Place, Taken};
 use crate::kind::HEAD;
@@ -19,6 +21,7 @@ pub const MAX_BYTES: u64 = 64_000_000;
 /// a kill and a power cut.
 #[derive(Clone, Debug)]
 pub struct Album {
+    disk: Disk,
     root: PathBuf,
 }
 
@@ -74,9 +77,17 @@ impl Album {
     /// # Errors
     /// [`PhotoError::Disk`] or [`PhotoError::DiskFull`] if the folder cannot be made, listed or cleared.
     pub fn open(folder: impl Into<PathBuf>) -> Result<Self, PhotoError> {
+        Self::open_on(folder, Disk::default())
+    }
+
+    /// As [`Album::open`], writing by way of `disk`.
+    ///
+    /// # Errors
+    /// As [`Album::open`].
+    pub fn open_on(folder: impl Into<PathBuf>, disk: Disk) -> Result<Self, PhotoError> {
         let root = folder.into();
-        disk::prepare(&root)?;
-        Ok(Self { root })
+        disk::prepare(&disk, &root)?;
+        Ok(Self { disk, root })
     }
 
     /// Where the album lies.
@@ -108,7 +119,7 @@ impl Album {
     pub fn begin(&self) -> Result<Upload, PhotoError> {
         Ok(Upload {
             album: self.clone(),
-            draft: Draft::new(&self.root)?,
+            draft: Draft::new(&self.disk, &self.root)?,
             hasher: blake3::Hasher::new(),
             head: Vec::with_capacity(HEAD),
             bytes: 0,
@@ -135,7 +146,7 @@ impl Album {
         let size = preview::size(kind, &file);
         let preview = match preview::make(kind, size, facts.orientation, &file) {
             Ok((jpeg, damaged)) => {
-                disk::write_whole(&self.root, Tree::Thumbs, hash, &jpeg)?;
+                disk::write_whole(&self.disk, &self.root, Tree::Thumbs, hash, &jpeg)?;
                 if damaged {
                     Preview::Part
                 } else {

@@ -7,6 +7,8 @@ use std::path::{Path, PathBuf};
 use std::process;
 use std::sync::atomic::{AtomicU64, Ordering};
 
+use disk::Disk;
+
 use crate::Hash;
 
 const INCOMING: &str = "incoming";
@@ -37,20 +39,20 @@ impl Tree {
 }
 
 /// Makes the folders and clears what an interrupted run left half-written.
-pub(crate) fn prepare(root: &Path) -> io::Result<()> {
+pub(crate) fn prepare(disk: &Disk, root: &Path) -> io::Result<()> {
     for folder in [
         Tree::Originals.folder(root),
         Tree::Thumbs.folder(root),
         root.join(INCOMING),
     ] {
-        fs::create_dir_all(folder)?;
+        disk.create_folders(&folder)?;
     }
-    sync_folder(root)?;
+    disk.sync_folder(root)?;
     let ours = own_prefix();
     for entry in fs::read_dir(root.join(INCOMING))? {
         let entry = entry?;
         if !entry.file_name().to_string_lossy().starts_with(&ours) {
-            fs::remove_file(entry.path())?;
+            disk.remove(&entry.path())?;
         }
     }
     Ok(())
@@ -79,20 +81,27 @@ pub(crate) fn hashes(root: &Path) -> io::Result<Vec<Hash>> {
 
 /// A file being written under a temporary name; dropped before [`Draft::publish`], it is gone.
 pub(crate) struct Draft {
-    pub(crate) file: File,
+    pub(crate) file: disk::Draft,
+    disk: Disk,
     path: PathBuf,
 }
 
 impl Draft {
-    pub(crate) fn new(root: &Path) -> io::Result<Self> {
+    pub(crate) fn new(disk: &Disk, root: &Path) -> io::Result<Self> {
         static NEXT: AtomicU64 = AtomicU64::new(0);
         loop {
             let number = NEXT.fetch_add(1, Ordering::Relaxed);
             let path = root
                 .join(INCOMING)
                 .join(format!("{}{number}", own_prefix()));
-            match File::create_new(&path) {
-                Ok(file) => return Ok(Self { file, path }),
+            match disk.create(&path) {
+                Ok(file) => {
+                    return Ok(Self {
+                        file,
+                        disk: disk.clone(),
+                        path,
+                    });
+                }
                 // Left by an earlier process that had our number.
                 Err(error) if error.kind() == io::ErrorKind::AlreadyExists => {}
                 Err(error) => return Err(error),
@@ -102,16 +111,14 @@ impl Draft {
 
     /// Syncs the file, gives it its name and syncs the folders, so that it is there after a power cut.
     pub(crate) fn publish(self, root: &Path, tree: Tree, hash: &Hash) -> io::Result<()> {
-        self.file.sync_all()?;
+        self.file.sync()?;
         let target = tree.path(root, hash);
         let folder = target.parent().unwrap_or(root);
-        match fs::create_dir(folder) {
-            Ok(()) => sync_folder(&tree.folder(root))?,
-            Err(error) if error.kind() == io::ErrorKind::AlreadyExists => {}
-            Err(error) => return Err(error),
+        if !folder.is_dir() {
+            self.disk.create_folders(folder)?;
+            self.disk.sync_folder(&tree.folder(root))?;
         }
-        fs::rename(&self.path, &target)?;
-        sync_folder(folder)
+        self.disk.rename(&self.path, &target)
     }
 }
 
@@ -123,8 +130,14 @@ impl Drop for Draft {
 }
 
 /// Writes a whole small file durably.
-pub(crate) fn write_whole(root: &Path, tree: Tree, hash: &Hash, bytes: &[u8]) -> io::Result<()> {
-    let mut draft = Draft::new(root)?;
+pub(crate) fn write_whole(
+    disk: &Disk,
+    root: &Path,
+    tree: Tree,
+    hash: &Hash,
+    bytes: &[u8],
+) -> io::Result<()> {
+    let mut draft = Draft::new(disk, root)?;
     draft.file.write_all(bytes)?;
     draft.publish(root, tree, hash)
 }
@@ -140,15 +153,4 @@ pub(crate) fn open(path: &Path) -> io::Result<Option<File>> {
 
 fn own_prefix() -> String {
     format!("{}-", process::id())
-}
-
-#[cfg(unix)]
-fn sync_folder(folder: &Path) -> io::Result<()> {
-    File::open(folder)?.sync_all()
-}
-
-// Only on Unix is a rename made durable by syncing its folder.
-#[cfg(not(unix))]
-fn sync_folder(_folder: &Path) -> io::Result<()> {
-    Ok(())
 }

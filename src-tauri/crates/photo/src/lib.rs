@@ -23,6 +23,7 @@ mod exif;
 mod hash;
 mod jpeg;
 mod kind;
+mod placeless;
 mod preview;
 
 pub use album::{Album, Intake, Kept, MAX_BYTES, Photo, Upload};
@@ -30,4 +31,5 @@ pub use error::PhotoError;
 pub use exif::{Place, Taken};
 pub use hash::Hash;
 pub use kind::Kind;
+pub use placeless::without_place;
 pub use preview::{MAX_PIXELS, NoPreview, Preview, THUMB_SIDE};

@@ -1,0 +1,267 @@
+//! `backup.about` and `backup.make`.
+
+use std::io::Cursor;
+
+use ::photo::Kind;
+use archive::Packer;
+use chrono::DateTime;
+use journal::Noun;
+use serde::{Deserialize, Serialize};
+use serde_json::json;
+
+use super::job::{JobBegun, JobOutcome, Task};
+use super::opening::RescueReport;
+use super::{
+    JOURNAL, NounCount, Scrap, WORK, counts, hybrid_time, passphrase, readme, target, told_time,
+    unwritable,
+};
+use crate::app::held;
+use crate::wire::bare_request;
+use crate::{App, Command, Failure};
+
+/// The kind that the manifest of a backup names.
+pub(super) const KIND: &str = "trugbook backup";
+/// Under this key the device remembers its last backup.
+const LAST: &str = "backup";
+/// Common practice, no source: what a month has brought is more than anyone remembers.
+const REMIND_AFTER_DAYS: i64 = 30;
+
+bare_request!(
+    /// How safe is the journal?
+    AboutBackup
+);
+
+/// A backup of this device.
+#[derive(Debug, Clone, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct LastBackup {
+    pub at: String,
+    pub file_name: String,
+    pub bytes: u64,
+    pub sealed: bool,
+    pub photos: bool,
+    /// Deeds that were in it.
+    pub deeds: u64,
+}
+
+/// The answer to [`AboutBackup`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct BackupAbout {
+    pub last: Option<LastBackup>,
+    pub days_ago: Option<i64>,
+    /// Deeds that no backup of this device holds.
+    pub deeds_since: u64,
+    /// Whether a backup is due.
+    pub remind: bool,
+    pub rows: Vec<NounCount>,
+    pub photos: u64,
+    pub photo_bytes: u64,
+    /// Photos that lie in the album although no entry names them; they are kept and backed up.
+    pub photos_without_entry: u64,
+    pub journal_bytes: u64,
+    /// When the latest entry was written.
+    pub latest: Option<String>,
+    /// Whether the last restore or merge can be taken back.
+    pub can_undo: bool,
+    /// What was saved when the journal was found damaged.
+    pub rescue: Option<RescueReport>,
+}
+
+/// Makes a backup. Without `file` it lies among the made files, to be fetched or shared.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct MakeBackup {
+    pub file: Option<String>,
+    pub passphrase: Option<String>,
+    /// With the original photos, unless this is false.
+    pub photos: Option<bool>,
+}
+
+/// A backup was made.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct BackupMade {
+    /// Where it lies.
+    pub file: String,
+    pub file_name: String,
+    pub bytes: u64,
+    pub sealed: bool,
+    pub rows: Vec<NounCount>,
+    pub photos: u64,
+    /// Photos whose bytes on this device are not what they were when they were kept; the backup
+    /// holds them as they are.
+    pub damaged_photos: Vec<String>,
+}
+
+impl Command for AboutBackup {
+    const NAME: &'static str = "backup.about";
+    type Reply = BackupAbout;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let now = app.now();
+        let (contents, last, aside, rescue) = {
+            let store = held(&app.keep.reader);
+            (
+                store.contents()?,
+                store.noted(LAST)?,
+                store.aside()?,
+                store.noted(super::opening::RESCUE)?,
+            )
+        };
+        let photos = app.read(|reading| Ok(reading.photos()?))?;
+        let originals = app.photos.hashes()?;
+        let known: std::collections::BTreeSet<String> =
+            photos.iter().map(|(hash, _)| hash.to_string()).collect();
+        let last: Option<LastBackup> = last.and_then(|text| serde_json::from_str(&text).ok());
+        let days_ago = last
+            .as_ref()
+            .and_then(|last| DateTime::parse_from_rfc3339(&last.at).ok())
+            .map(|at| journal::days_since(at, now));
+        let deeds_since = contents
+            .deeds
+            .saturating_sub(last.as_ref().map_or(0, |last| last.deeds));
+        let bytes = |suffix: &str| {
+            let path = app.keep.folder.join(format!("{JOURNAL}{suffix}"));
+            std::fs::metadata(path).map_or(0, |meta| meta.len())
+        };
+        Ok(BackupAbout {
+            remind: deeds_since > 0
+                && contents.of(Noun::Harvest) > 0
+                && days_ago.is_none_or(|days| days >= REMIND_AFTER_DAYS),
+            days_ago,
+            deeds_since,
+            rows: counts(&contents),
+            photos: photos.len() as u64,
+            photo_bytes: photos.iter().map(|(_, photo)| photo.bytes).sum(),
+            photos_without_entry: originals
+                .iter()
+                .filter(|hash| !known.contains(&hash.to_string()))
+                .count() as u64,
+            journal_bytes: bytes("") + bytes("-wal"),
+            latest: contents.latest.map(|at| hybrid_time(at, now)),
+            can_undo: aside.is_some_and(|name| app.keep.folder.join(name).is_file()),
+            rescue: rescue.and_then(|text| serde_json::from_str(&text).ok()),
+            last,
+        })
+    }
+}
+
+impl Command for MakeBackup {
+    const NAME: &'static str = "backup.make";
+    type Reply = JobBegun;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let sealed = passphrase(self.passphrase.as_deref())?.is_some();
+        let day = app.now().format("%Y-%m-%d");
+        let name = format!("trugbook-{day}.zip{}", if sealed { ".age" } else { "" });
+        let target = target(&app.keep, self.file.as_deref(), &name)?;
+        let with_photos = self.photos.unwrap_or(true);
+        let passphrase = self.passphrase;
+        app.begin(move |task| make(task, &target, passphrase.as_deref(), with_photos))
+    }
+}
+
+fn make(
+    task: &Task,
+    target: &std::path::Path,
+    passphrase: Option<&str>,
+    with_photos: bool,
+) -> Result<JobOutcome, Failure> {
+    let (keep, progress) = (&task.keep, &task.progress);
+    let snapshot = Scrap(keep.beside(WORK)?.join(format!("snapshot-{}", task.name)));
+    let door = keep.door()?;
+    let contents = door.snapshot(&snapshot.0, |_, _| {
+        progress.advance(0).map_err(Failure::from)
+    })?;
+    drop(door);
+    // Listed after the snapshot, so that no photo that it names is missing: a photo is on the
+    // disk before its entry is.
+    let hashes = if with_photos {
+        keep.photos.hashes()?
+    } else {
+        Vec::new()
+    };
+    let journal_bytes = std::fs::metadata(&snapshot.0).map_err(unwritable)?.len();
+    progress.expect(journal_bytes);
+    for hash in &hashes {
+        let file = keep.photos.original(hash)?;
+        let length = file.map_or(Ok(0), |file| file.metadata().map(|meta| meta.len()));
+        progress.expect(length.map_err(unwritable)?);
+    }
+    let mut packer = Packer::begin(&keep.disk, target, passphrase, progress)?;
+    packer.add(
+        "README.txt",
+        readme::BACKUP.len() as u64,
+        readme::BACKUP.as_bytes(),
+    )?;
+    let file = std::fs::File::open(&snapshot.0).map_err(unwritable)?;
+    packer.add(JOURNAL, journal_bytes, file)?;
+    let (mut photos, mut damaged) = (0_u64, Vec::new());
+    for hash in &hashes {
+        let name = hash.to_string();
+        // Its beginning tells the kind, whose name lets other programs open it.
+        let Some(mut file) = keep.photos.original(hash)? else {
+            continue;
+        };
+        let mut head = Vec::new();
+        std::io::Read::read_to_end(&mut std::io::Read::take(&mut file, 64), &mut head)
+            .map_err(unwritable)?;
+        let ending = Kind::of(&head).map_or("bin", ending);
+        let whole = std::io::Read::chain(Cursor::new(head), file);
+        let entry = packer.add(&format!("photos/{}/{name}.{ending}", &name[..2]), 0, whole)?;
+        if entry.blake3 != name {
+            damaged.push(name);
+        }
+        photos += 1;
+    }
+    let rows = counts(&contents);
+    let about = json!({
+        "made_at": told_time(task.now),
+        "app_version": env!("CARGO_PKG_VERSION"),
+        "rows": rows,
+        "deeds": contents.deeds,
+        "latest": contents.latest.map(|at| hybrid_time(at, task.now)),
+        "photos": photos,
+        "with_photos": with_photos,
+    });
+    let bytes = packer.finish(KIND, about)?;
+    let file_name = target
+        .file_name()
+        .unwrap_or_default()
+        .to_string_lossy()
+        .into_owned();
+    let last = LastBackup {
+        at: told_time(task.now),
+        file_name: file_name.clone(),
+        bytes,
+        sealed: passphrase.is_some(),
+        photos: with_photos,
+        deeds: contents.deeds,
+    };
+    if let Ok(text) = serde_json::to_string(&last) {
+        held(&keep.writer).note(LAST, &text)?;
+    }
+    Ok(JobOutcome::Backup(BackupMade {
+        file: target.display().to_string(),
+        file_name,
+        bytes,
+        sealed: passphrase.is_some(),
+        rows,
+        photos,
+        damaged_photos: damaged,
+    }))
+}
+
+pub(super) fn ending(kind: Kind) -> &'static str {
+    match kind {
+        Kind::Jpeg => "jpg",
+        Kind::Png => "png",
+        Kind::WebP => "webp",
+        Kind::Heic => "heic",
+        Kind::Avif => "avif",
+        Kind::Tiff => "tif",
+        Kind::Gif => "gif",
+    }
+}

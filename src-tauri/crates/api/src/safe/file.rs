@@ -1,0 +1,106 @@
+//! Files on their way in and out, where a page cannot name a path: `file.chunk`.
+
+use std::fs::{File, OpenOptions};
+use std::io::Write as _;
+
+use base64::Engine as _;
+use base64::engine::general_purpose::STANDARD as BASE64;
+use serde::{Deserialize, Serialize};
+
+use super::{BROUGHT, MADE, unwritable};
+use crate::photo::LONGEST_CHUNK;
+use crate::{App, Command, Failure};
+
+/// A piece of a file that the maker picked, at most 1 MiB; the pieces come in order.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct TakeFileChunk {
+    /// 1 to 64 letters, digits or hyphens, the same for all pieces of a file.
+    pub upload: String,
+    pub base64: String,
+    /// Whether this piece begins the file; what lay there under the same name is gone then.
+    pub first: bool,
+}
+
+/// The answer to [`TakeFileChunk`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct FileChunkTaken {
+    /// What the other commands call this file.
+    pub file: String,
+    pub bytes: u64,
+}
+
+/// A file that was made, as a host sends it on.
+#[derive(Debug)]
+pub struct MadeFile {
+    /// Its bytes.
+    pub file: File,
+    /// Its media type.
+    pub media_type: &'static str,
+}
+
+pub(super) fn is_name(name: &str) -> bool {
+    (1..=64).contains(&name.len())
+        && name
+            .bytes()
+            .all(|byte| byte.is_ascii_alphanumeric() || byte == b'-')
+}
+
+impl Command for TakeFileChunk {
+    const NAME: &'static str = "file.chunk";
+    type Reply = FileChunkTaken;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        if !is_name(&self.upload) {
+            let message = "The upload is named by 1 to 64 letters, digits or hyphens.";
+            return Err(Failure::invalid("upload", message));
+        }
+        if self.base64.len() > LONGEST_CHUNK {
+            let message = "A piece of a file may be at most 1 MiB long.";
+            return Err(Failure::invalid("base64", message));
+        }
+        let bytes = BASE64
+            .decode(&self.base64)
+            .map_err(|_| Failure::invalid("base64", "This piece of a file is not base64 text."))?;
+        let path = app.keep.beside(BROUGHT)?.join(&self.upload);
+        let opened = if self.first {
+            File::create(&path)
+        } else {
+            OpenOptions::new().append(true).open(&path)
+        };
+        let mut file = opened.map_err(|error| match error.kind() {
+            std::io::ErrorKind::NotFound => {
+                Failure::not_found("upload", "The beginning of this file has not come.")
+            }
+            _ => unwritable(error),
+        })?;
+        file.write_all(&bytes).map_err(unwritable)?;
+        let bytes = file.metadata().map_err(unwritable)?.len();
+        Ok(FileChunkTaken {
+            file: format!("brought:{}", self.upload),
+            bytes,
+        })
+    }
+}
+
+impl App {
+    /// A file that `backup.make` or `export.make` made without being told where; `None` when
+    /// there is none of this name.
+    pub fn made(&self, name: &str) -> Option<MadeFile> {
+        let is_plain = !name.starts_with('.')
+            && name
+                .bytes()
+                .all(|byte| byte.is_ascii_alphanumeric() || b".-".contains(&byte));
+        let file = File::open(self.keep.folder.join(MADE).join(name))
+            .ok()
+            .filter(|_| is_plain)?;
+        let media_type = if name.ends_with(".zip") {
+            "application/zip"
+        } else {
+            "application/octet-stream"
+        };
+        Some(MadeFile { file, media_type })
+    }
+}

@@ -1,0 +1,187 @@
+//! Work that takes longer than a page waits: begun by one command, watched by `job.show`.
+
+use std::collections::BTreeMap;
+use std::sync::{Arc, Mutex};
+
+use archive::Progress;
+use chrono::{DateTime, FixedOffset};
+use serde::{Deserialize, Serialize};
+
+use super::Keep;
+use super::backup::BackupMade;
+use super::export::ExportMade;
+use super::merge::MergeReport;
+use super::restore::{BackupLook, Restored};
+use crate::app::held;
+use crate::{App, Code, Command, Failure};
+
+/// A job was begun.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JobBegun {
+    pub job: String,
+}
+
+/// How far is it?
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ShowJob {
+    pub job: String,
+}
+
+/// Stop it. What it has changed by then is complete; most often that is nothing.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct CancelJob {
+    pub job: String,
+}
+
+/// What became of it.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum JobState {
+    Running,
+    Done,
+    Failed,
+    Cancelled,
+}
+
+/// What a job brought about.
+#[derive(Debug, Clone, Serialize)]
+#[serde(tag = "kind", rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum JobOutcome {
+    Backup(BackupMade),
+    RestoreLook(BackupLook),
+    Restored(Restored),
+    MergeLook(MergeReport),
+    Merged(MergeReport),
+    Export(ExportMade),
+}
+
+/// A job as a page shows it; `total_bytes` grows while the work is still being measured.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JobCard {
+    pub job: String,
+    pub state: JobState,
+    pub done_bytes: u64,
+    pub total_bytes: u64,
+    pub outcome: Option<JobOutcome>,
+    pub failure: Option<Failure>,
+}
+
+struct Job {
+    progress: Arc<Progress>,
+    end: Option<Result<JobOutcome, Failure>>,
+}
+
+/// The jobs of this run of the app, latest last.
+#[derive(Default)]
+pub(crate) struct Jobs(Mutex<BTreeMap<String, Job>>);
+
+/// Ended jobs that a page may still ask for.
+const REMEMBERED: usize = 16;
+
+/// What a job has in hand.
+pub(super) struct Task {
+    pub keep: Keep,
+    pub progress: Arc<Progress>,
+    pub now: DateTime<FixedOffset>,
+    /// Names the files of this job.
+    pub name: String,
+}
+
+impl App {
+    /// Begins a job on a thread of its own; one at a time, because they change the whole journal.
+    pub(super) fn begin(
+        &self,
+        work: impl FnOnce(&Task) -> Result<JobOutcome, Failure> + Send + 'static,
+    ) -> Result<JobBegun, Failure> {
+        let job = self.new_id().to_string();
+        let task = Task {
+            keep: self.keep.clone(),
+            progress: Arc::default(),
+            now: self.now(),
+            name: job.clone(),
+        };
+        let mut jobs = held(&self.keep.jobs.0);
+        if jobs.values().any(|job| job.end.is_none()) {
+            return Err(Failure::new(
+                Code::Invalid,
+                "Another backup, restore, merge or export is still running; wait for it or stop it.",
+            ));
+        }
+        while jobs.len() >= REMEMBERED {
+            jobs.pop_first();
+        }
+        jobs.insert(
+            job.clone(),
+            Job {
+                progress: task.progress.clone(),
+                end: None,
+            },
+        );
+        drop(jobs);
+        std::thread::spawn(move || {
+            // A job that panics has failed; it must not be taken for one that still runs.
+            let worked = std::panic::AssertUnwindSafe(|| work(&task));
+            let end = std::panic::catch_unwind(worked).unwrap_or_else(|_| {
+                Err(Failure::new(
+                    Code::Storage,
+                    "This broke off because of an error in the app; nothing was lost.",
+                ))
+            });
+            if let Some(job) = held(&task.keep.jobs.0).get_mut(&task.name) {
+                job.end = Some(end);
+            }
+        });
+        Ok(JobBegun { job })
+    }
+
+    fn job(&self, name: &str) -> Result<JobCard, Failure> {
+        let jobs = held(&self.keep.jobs.0);
+        let Some(job) = jobs.get(name) else {
+            let message = "This job is not known any more; the app was restarted since.";
+            return Err(Failure::not_found("job", message));
+        };
+        let state = match &job.end {
+            None => JobState::Running,
+            Some(Ok(_)) => JobState::Done,
+            Some(Err(_)) if job.progress.is_cancelled() => JobState::Cancelled,
+            Some(Err(_)) => JobState::Failed,
+        };
+        Ok(JobCard {
+            job: name.to_owned(),
+            state,
+            done_bytes: job.progress.done(),
+            total_bytes: job.progress.total().max(job.progress.done()),
+            outcome: job.end.as_ref().and_then(|end| end.as_ref().ok()).cloned(),
+            failure: job.end.as_ref().and_then(|end| end.as_ref().err()).cloned(),
+        })
+    }
+}
+
+impl Command for ShowJob {
+    const NAME: &'static str = "job.show";
+    type Reply = JobCard;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        app.job(&self.job)
+    }
+}
+
+impl Command for CancelJob {
+    const NAME: &'static str = "job.cancel";
+    type Reply = JobCard;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        if let Some(job) = held(&app.keep.jobs.0).get(&self.job) {
+            job.progress.cancel();
+        }
+        app.job(&self.job)
+    }
+}

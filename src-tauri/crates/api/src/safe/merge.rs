@@ -1,0 +1,155 @@
+//! `merge.look` and `merge.apply`: what a second phone wrote, united with what this one wrote.
+
+use std::path::Path;
+
+use serde::{Deserialize, Serialize};
+use store::{Absorbed, Failure as Stored, Store};
+
+use super::incoming::Incoming;
+use super::job::{JobBegun, JobOutcome, Task};
+use super::restore::set_aside;
+use super::{Scrap, WORK, opening, remove_journal, source};
+use crate::app::held;
+use crate::{App, Command, Failure};
+
+/// What would come in from this backup of another phone?
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct LookAtMerge {
+    pub file: String,
+    pub passphrase: Option<String>,
+}
+
+/// Takes in what this backup of another phone holds.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct ApplyMerge {
+    pub file: String,
+    pub passphrase: Option<String>,
+    /// Take in what is whole although the backup is damaged elsewhere.
+    pub without_damaged: Option<bool>,
+}
+
+/// How the rows of a noun have changed.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct NounChanges {
+    pub noun: String,
+    pub new: u64,
+    pub changed: u64,
+    pub gone: u64,
+}
+
+/// What came in, or would.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct MergeReport {
+    pub deeds: u64,
+    pub rows: Vec<NounChanges>,
+    /// What the first 200 of the deeds say, oldest first.
+    pub told: Vec<String>,
+    pub photos_new: u64,
+    pub photos_missing: u64,
+    /// Entries of the backup that are damaged, by name.
+    pub damaged: Vec<String>,
+    pub damaged_around: bool,
+    /// What does not add up afterwards, such as a lot that both phones used up; a sentence for each.
+    pub faults: Vec<String>,
+}
+
+impl Command for LookAtMerge {
+    const NAME: &'static str = "merge.look";
+    type Reply = JobBegun;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let path = source(&app.keep, &self.file)?;
+        app.begin(move |task| look(task, &path, self.passphrase.as_deref()))
+    }
+}
+
+impl Command for ApplyMerge {
+    const NAME: &'static str = "merge.apply";
+    type Reply = JobBegun;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let path = source(&app.keep, &self.file)?;
+        let without_damaged = self.without_damaged.unwrap_or(false);
+        app.begin(move |task| apply(task, &path, self.passphrase.as_deref(), without_damaged))
+    }
+}
+
+/// Done on a copy, so that what is told is what would be.
+fn look(task: &Task, path: &Path, passphrase: Option<&str>) -> Result<JobOutcome, Failure> {
+    let incoming = Incoming::open(task, path, passphrase)?;
+    let copy = Scrap(task.keep.beside(WORK)?.join(format!("merge-{}", task.name)));
+    let door = task.keep.door()?;
+    door.snapshot(&copy.0, |_, _| {
+        task.progress.advance(0).map_err(Failure::from)
+    })?;
+    let mut here = Store::open(&copy.0, door.device())?;
+    let absorbed = here.absorb_from(incoming.store()?, None)?;
+    let there = task.keep.photos.hashes()?;
+    let new = incoming
+        .photos()
+        .into_iter()
+        .filter(|(hash, _)| there.binary_search(hash).is_err());
+    let report = report(&incoming, absorbed, new.count() as u64, task, &here)?;
+    Ok(JobOutcome::MergeLook(report))
+}
+
+fn apply(
+    task: &Task,
+    path: &Path,
+    passphrase: Option<&str>,
+    without_damaged: bool,
+) -> Result<JobOutcome, Failure> {
+    let mut incoming = Incoming::open(task, path, passphrase)?;
+    incoming.is_accepted(without_damaged)?;
+    let photos_new = incoming.keep_photos(task)?;
+    if task.progress.is_cancelled() {
+        return Err(super::stopped());
+    }
+    let keep = &task.keep;
+    let mut here = held(&keep.writer);
+    let earlier = here.aside()?.map(|name| keep.folder.join(name));
+    let aside = set_aside(keep, &here, &task.name)?;
+    let absorbed = here.absorb_from(incoming.store()?, Some(&aside));
+    let nothing_came = absorbed
+        .as_ref()
+        .map_or(true, |absorbed| absorbed.deeds == 0);
+    if nothing_came {
+        remove_journal(&keep.folder.join(aside));
+    } else if let Some(earlier) = earlier.filter(|path| opening::is_aside(path)) {
+        remove_journal(&earlier);
+    }
+    let absorbed = absorbed.map_err(|failure: Stored| Failure::from(failure).renamed("file"))?;
+    let report = report(&incoming, absorbed, photos_new, task, &here)?;
+    Ok(JobOutcome::Merged(report))
+}
+
+fn report(
+    incoming: &Incoming,
+    absorbed: Absorbed,
+    photos_new: u64,
+    task: &Task,
+    here: &Store,
+) -> Result<MergeReport, Failure> {
+    let rows = absorbed.rows.iter().map(|(noun, tally)| NounChanges {
+        noun: noun.as_str().to_owned(),
+        new: tally.new,
+        changed: tally.changed,
+        gone: tally.gone,
+    });
+    Ok(MergeReport {
+        deeds: absorbed.deeds as u64,
+        rows: rows.collect(),
+        told: absorbed.told,
+        photos_new,
+        photos_missing: incoming.photos_missing(task)?,
+        damaged: incoming.damage.entries.clone(),
+        damaged_around: incoming.damage.around,
+        faults: here.audit()?,
+    })
+}

@@ -1,0 +1,214 @@
+//! Opening the journal: what an interrupted run left is finished or cleared, and a damaged
+//! journal is set aside and what can be read of it saved. `rescue.make` does the same when
+//! damage shows later.
+
+use std::collections::BTreeMap;
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use ::disk::Disk;
+use chrono::{DateTime, FixedOffset};
+use journal::{DeedId, DeviceId};
+use serde::{Deserialize, Serialize};
+use store::{Failure as Stored, Store};
+
+use super::{
+    BROUGHT, JOURNAL, NounCount, WORK, remove_journal, told_time, unwritable, with_suffix,
+};
+use crate::app::{held, id_at};
+use crate::wire::bare_request;
+use crate::{App, Command, Failure};
+
+/// Under this key the journal remembers that it was saved from a damaged one.
+pub(super) const RESCUE: &str = "rescue";
+/// The saved journal when it is whole but not yet in its place.
+const SAVED: &str = "journal.trugbook.saved";
+
+/// What was saved of a damaged journal and what was not.
+#[derive(Debug, Clone, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct RescueReport {
+    pub at: String,
+    /// The damaged file, which is kept.
+    pub damaged_file: String,
+    /// Finished sentences: what was saved, what was not, what to do.
+    pub sentences: Vec<String>,
+    pub deeds: u64,
+    pub deeds_lost: u64,
+    /// Entries that were saved as they stood although what was written about them is lost.
+    pub entries_as_they_stood: Vec<NounCount>,
+}
+
+bare_request!(
+    /// Saves what can be read of a journal that shows damage, and sets the damaged file aside.
+    MakeRescue
+);
+
+impl Command for MakeRescue {
+    const NAME: &'static str = "rescue.make";
+    type Reply = RescueReport;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let keep = &app.keep;
+        let (mut writer, mut reader) = (held(&keep.writer), held(&keep.reader));
+        let device = writer.device();
+        // Both doors are closed while the file changes places; should it not open again, nothing is
+        // taken that would be lost.
+        *writer = Store::closed(device)?;
+        *reader = Store::closed(device)?;
+        let saved = save(&keep.folder, &keep.disk, device, app.now())
+            .and_then(|report| put_in_place(&keep.folder, &keep.disk).map(|()| report));
+        *writer = Store::open(&keep.folder.join(JOURNAL), device)?;
+        *reader = Store::open(&keep.folder.join(JOURNAL), device)?;
+        saved
+    }
+}
+
+/// Opens the journal of a folder.
+pub(crate) fn opened(
+    folder: &Path,
+    disk: &Disk,
+    device: DeviceId,
+    now: DateTime<FixedOffset>,
+) -> Result<Store, Failure> {
+    put_in_place(folder, disk)?;
+    for scratch in [WORK, BROUGHT] {
+        clear(&folder.join(scratch))?;
+    }
+    let path = folder.join(JOURNAL);
+    let opened = Store::open(&path, device).and_then(|store| store.glance().map(|()| store));
+    let store = match opened {
+        Err(Stored::Damaged(_) | Stored::NotAJournal) => {
+            save(folder, disk, device, now)?;
+            put_in_place(folder, disk)?;
+            Store::open(&path, device)?
+        }
+        other => other?,
+    };
+    let aside = store.aside()?;
+    for entry in fs::read_dir(folder).map_err(unwritable)?.flatten() {
+        let name = entry.file_name().to_string_lossy().into_owned();
+        // Written before the journal that would name it, or replaced by a later one.
+        if is_aside(&entry.path()) && Some(&name) != aside.as_ref() {
+            remove_journal(&entry.path());
+        }
+    }
+    Ok(store)
+}
+
+/// Whether this is a file that holds the journal of before.
+pub(super) fn is_aside(path: &Path) -> bool {
+    let name = path.file_name().unwrap_or_default().to_string_lossy();
+    name.starts_with("before-") && name.ends_with(".trugbook")
+}
+
+fn clear(folder: &Path) -> Result<(), Failure> {
+    let Ok(entries) = fs::read_dir(folder) else {
+        return Ok(());
+    };
+    for entry in entries.flatten() {
+        fs::remove_file(entry.path()).map_err(unwritable)?;
+    }
+    Ok(())
+}
+
+/// Reads what can be read of the journal in the folder into a new one beside it.
+fn save(
+    folder: &Path,
+    disk: &Disk,
+    device: DeviceId,
+    now: DateTime<FixedOffset>,
+) -> Result<RescueReport, Failure> {
+    let work = folder.join(WORK);
+    disk.create_folders(&work).map_err(unwritable)?;
+    let fresh = work.join("saved");
+    remove_journal(&fresh);
+    let rescued = store::rescue(
+        &folder.join(JOURNAL),
+        &fresh,
+        device,
+        DeedId(id_at(now)),
+        now,
+    )?;
+    let report = RescueReport {
+        at: told_time(now),
+        damaged_file: free_name(folder),
+        sentences: sentences(&rescued),
+        deeds: rescued.deeds,
+        deeds_lost: rescued.lost,
+        entries_as_they_stood: rescued
+            .rows
+            .iter()
+            .map(|(noun, count)| NounCount {
+                noun: noun.as_str().to_owned(),
+                count: *count,
+            })
+            .collect::<Vec<_>>(),
+    };
+    let mut store = Store::open(&fresh, device)?;
+    let text = serde_json::to_string(&report)
+        .map_err(|error| Failure::new(crate::Code::Storage, format!("{error}.")))?;
+    store.note(RESCUE, &text)?;
+    drop(store);
+    // The database has synced the file itself; its name becomes durable with the rename.
+    disk.rename(&fresh, &folder.join(SAVED))
+        .map_err(unwritable)?;
+    Ok(report)
+}
+
+/// Sets the damaged journal aside and gives the saved one its name. Whatever moment a kill comes,
+/// the saved file is whole under one of its names, and this goes on where it stopped.
+fn put_in_place(folder: &Path, disk: &Disk) -> Result<(), Failure> {
+    let saved = folder.join(SAVED);
+    if !saved.is_file() {
+        return Ok(());
+    }
+    let (path, damaged) = (folder.join(JOURNAL), folder.join(free_name(folder)));
+    // The file itself goes last: while it is here, the name of the damaged one is still free.
+    for suffix in ["-wal", "-shm", ""] {
+        let from = with_suffix(&path, suffix);
+        if from.exists() {
+            disk.rename(&from, &with_suffix(&damaged, suffix))
+                .map_err(unwritable)?;
+        }
+    }
+    disk.rename(&saved, &path).map_err(unwritable)
+}
+
+fn free_name(folder: &Path) -> String {
+    let names = (1..).map(|number| format!("damaged-{number}.trugbook"));
+    let free = |name: &String| !PathBuf::from(folder).join(name).exists();
+    names.into_iter().find(free).unwrap_or_default()
+}
+
+fn sentences(rescued: &store::Rescued) -> Vec<String> {
+    let mut sentences = vec![format!(
+        "The journal was damaged. {} of its entries in the log could be read and are in the new journal.",
+        rescued.deeds
+    )];
+    let stood: BTreeMap<_, _> = rescued.rows.iter().collect();
+    let count: u64 = rescued.rows.values().sum();
+    if count > 0 {
+        let told: Vec<String> = stood
+            .iter()
+            .map(|(noun, count)| format!("{} ({count})", noun.as_str()))
+            .collect();
+        sentences.push(format!(
+            "{count} things were saved as they stood, without their history: {}.",
+            told.join(", ")
+        ));
+    }
+    sentences.push(match (rescued.lost, rescued.end_found) {
+        (0, true) => "Nothing else was found missing.".to_owned(),
+        (lost, true) => format!("{lost} entries in the log could not be read."),
+        (_, false) => {
+            "How much could not be read cannot be said, because the list itself is damaged."
+                .to_owned()
+        }
+    });
+    sentences.push(
+        "The photos are not touched by this, and the damaged file is kept; if something is missing, restore or merge your latest backup."
+            .to_owned(),
+    );
+    sentences
+}

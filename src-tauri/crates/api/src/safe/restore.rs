@@ -1,0 +1,244 @@
+//! `restore.look`, `restore.apply` and `restore.undo`.
+//!
+//! Photos are kept under their hash and never replaced, so restoring only adds to them; the
+//! journal itself is replaced in one transaction of the database, which also notes where the
+//! journal of before lies. A kill leaves the one or the other, each with its own note.
+
+use std::path::{Path, PathBuf};
+
+use serde::{Deserialize, Serialize};
+use store::Store;
+
+use super::incoming::Incoming;
+use super::job::{JobBegun, JobOutcome, Task};
+use super::{
+    Keep, NounCount, Scrap, WORK, counts, hybrid_time, remove_journal, source, unwritable,
+};
+use crate::app::held;
+use crate::wire::bare_request;
+use crate::{App, Command, Failure};
+
+/// What is in this backup, is it whole, and what would restoring it change?
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct LookAtRestore {
+    pub file: String,
+    pub passphrase: Option<String>,
+}
+
+/// Puts this backup in the place of the journal.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct ApplyRestore {
+    pub file: String,
+    pub passphrase: Option<String>,
+    /// Restore what is whole although the backup is damaged elsewhere.
+    pub without_damaged: Option<bool>,
+}
+
+bare_request!(
+    /// Puts the journal of before the last restore or merge back; doing it again changes them back.
+    UndoRestore
+);
+
+/// Rows of one noun, here and in the backup.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct NounBoth {
+    pub noun: String,
+    pub here: u64,
+    pub there: u64,
+}
+
+/// What a backup holds.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct BackupLook {
+    pub made_at: Option<String>,
+    pub app_version: Option<String>,
+    pub bytes: u64,
+    pub rows: Vec<NounBoth>,
+    pub latest_here: Option<String>,
+    pub latest_there: Option<String>,
+    /// Deeds that only this journal has: restoring takes them away (and can be undone).
+    pub only_here: u64,
+    /// Deeds that only the backup has.
+    pub only_there: u64,
+    pub photos: u64,
+    pub with_photos: bool,
+    /// Photos that the backup's journal names and that are nowhere.
+    pub photos_missing: u64,
+    /// Entries that are damaged, by name.
+    pub damaged: Vec<String>,
+    /// Something outside the entries is not as it was written.
+    pub damaged_around: bool,
+    /// What is wrong with the journal in the backup, a sentence for each.
+    pub faults: Vec<String>,
+    /// Whether it can be restored, if need be without what is damaged.
+    pub restorable: bool,
+}
+
+/// A journal was put in the place of another.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Restored {
+    pub rows: Vec<NounCount>,
+    pub photos_new: u64,
+    pub photos_missing: u64,
+    pub faults: Vec<String>,
+}
+
+impl Command for LookAtRestore {
+    const NAME: &'static str = "restore.look";
+    type Reply = JobBegun;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let path = source(&app.keep, &self.file)?;
+        app.begin(move |task| look(task, &path, self.passphrase.as_deref()))
+    }
+}
+
+impl Command for ApplyRestore {
+    const NAME: &'static str = "restore.apply";
+    type Reply = JobBegun;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let path = source(&app.keep, &self.file)?;
+        let without_damaged = self.without_damaged.unwrap_or(false);
+        app.begin(move |task| apply(task, &path, self.passphrase.as_deref(), without_damaged))
+    }
+}
+
+impl Command for UndoRestore {
+    const NAME: &'static str = "restore.undo";
+    type Reply = Restored;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let keep = &app.keep;
+        let before = held(&keep.writer)
+            .aside()?
+            .map(|name| keep.folder.join(name))
+            .filter(|path| path.is_file())
+            .ok_or_else(|| {
+                Failure::not_found("restore", "There is no restore or merge to take back.")
+            })?;
+        // A copy is brought up to date and written to; what lies aside stays as it is until the
+        // journal is another one.
+        let scrap = Scrap(keep.beside(WORK)?.join(format!("undo-{}", app.new_id())));
+        std::fs::copy(&before, &scrap.0).map_err(unwritable)?;
+        replace(keep, &scrap.0, &app.new_id().to_string())?;
+        remove_journal(&before);
+        let store = held(&keep.writer);
+        Ok(Restored {
+            rows: counts(&store.contents()?),
+            photos_new: 0,
+            photos_missing: 0,
+            faults: store.audit()?,
+        })
+    }
+}
+
+fn look(task: &Task, path: &Path, passphrase: Option<&str>) -> Result<JobOutcome, Failure> {
+    let incoming = Incoming::open(task, path, passphrase)?;
+    let manifest = incoming.file.manifest();
+    let about = |name: &str| manifest.about.get(name);
+    let text = |name: &str| {
+        about(name)
+            .and_then(|text| text.as_str())
+            .map(str::to_owned)
+    };
+    let door = task.keep.door()?;
+    let here = door.contents()?;
+    let mut look = BackupLook {
+        made_at: text("made_at"),
+        app_version: text("app_version"),
+        bytes: std::fs::metadata(path).map_err(unwritable)?.len(),
+        rows: Vec::new(),
+        latest_here: here.latest.map(|at| hybrid_time(at, task.now)),
+        latest_there: None,
+        only_here: 0,
+        only_there: 0,
+        photos: incoming.photos().len() as u64,
+        with_photos: about("with_photos")
+            .and_then(|with| with.as_bool())
+            .unwrap_or(false),
+        photos_missing: incoming.photos_missing(task)?,
+        damaged: incoming.damage.entries.clone(),
+        damaged_around: incoming.damage.around,
+        faults: Vec::new(),
+        restorable: incoming.store.is_some(),
+    };
+    if let Some(store) = &incoming.store {
+        let there = store.contents()?;
+        look.latest_there = there.latest.map(|at| hybrid_time(at, task.now));
+        look.rows = both(&here, &there);
+        (look.only_here, look.only_there) = door.differs_from(store)?;
+        look.faults = store.audit()?;
+    }
+    Ok(JobOutcome::RestoreLook(look))
+}
+
+fn both(here: &store::Contents, there: &store::Contents) -> Vec<NounBoth> {
+    let rows = here.rows.iter().map(|(noun, count)| NounBoth {
+        noun: noun.as_str().to_owned(),
+        here: *count,
+        there: there.of(*noun),
+    });
+    rows.filter(|row| row.here > 0 || row.there > 0).collect()
+}
+
+fn apply(
+    task: &Task,
+    path: &Path,
+    passphrase: Option<&str>,
+    without_damaged: bool,
+) -> Result<JobOutcome, Failure> {
+    let mut incoming = Incoming::open(task, path, passphrase)?;
+    incoming.is_accepted(without_damaged)?;
+    let photos_new = incoming.keep_photos(task)?;
+    let photos_missing = incoming.photos_missing(task)?;
+    // Closed, so that all of it is in the one file.
+    incoming.store = None;
+    if task.progress.is_cancelled() {
+        return Err(super::stopped());
+    }
+    replace(&task.keep, &incoming.journal.0, &task.name)?;
+    let store = held(&task.keep.writer);
+    Ok(JobOutcome::Restored(Restored {
+        rows: counts(&store.contents()?),
+        photos_new,
+        photos_missing,
+        faults: store.audit()?,
+    }))
+}
+
+/// Writes the journal as it stands to a file of its own and returns its name, while the caller
+/// lets nobody write.
+pub(super) fn set_aside(keep: &Keep, store: &Store, id: &str) -> Result<String, Failure> {
+    let name = format!("before-{id}.trugbook");
+    let path = keep.folder.join(&name);
+    let written = store.snapshot(&path, |_, _| Ok::<_, store::Failure>(()));
+    if let Err(failure) = written {
+        remove_journal(&path);
+        return Err(failure.into());
+    }
+    keep.disk.sync_folder(&keep.folder).map_err(unwritable)?;
+    Ok(name)
+}
+
+/// Puts the journal in a file in the place of the one that is here.
+fn replace(keep: &Keep, with: &Path, id: &str) -> Result<(), Failure> {
+    let mut store = held(&keep.writer);
+    let earlier: Option<PathBuf> = store.aside()?.map(|name| keep.folder.join(name));
+    let aside = set_aside(keep, &store, id)?;
+    if let Err(failure) = store.replace(with, &aside) {
+        remove_journal(&keep.folder.join(aside));
+        return Err(failure.into());
+    }
+    if let Some(earlier) = earlier.filter(|path| super::opening::is_aside(path)) {
+        remove_journal(&earlier);
+    }
+    Ok(())
+}

@@ -1,0 +1,177 @@
+//! A damaged backup says what of it is damaged; a damaged journal gives what it can.
+
+use std::fs;
+
+use serde_json::json;
+
+use super::commands::{World, number, text};
+use super::season::{backed_up, done, everything, failed, outside, pick, told};
+
+fn place_of(bytes: &[u8], name: &[u8]) -> usize {
+    bytes
+        .windows(name.len())
+        .position(|window| window == name)
+        .unwrap()
+}
+
+#[test]
+fn a_flipped_bit_in_a_backup_is_found_named_and_refused_until_it_is_accepted() {
+    let (world, outside) = (World::new(), outside());
+    told(&world);
+    let file = backed_up(&world, outside.path(), "b.zip");
+    let whole = fs::read(&file).unwrap();
+    let before = everything(&world);
+
+    // Inside a photo.
+    let hash = before.originals.keys().next().unwrap();
+    let mut bytes = whole.clone();
+    let at = place_of(&bytes, format!("{hash}.").as_bytes());
+    bytes[at + 400] ^= 1;
+    fs::write(&file, &bytes).unwrap();
+    let other = World::new();
+    let look = done(&other, "restore.look", json!({ "file": file }));
+    assert!(text(&look, "/damaged/0").contains(hash), "{look}");
+    let failure = failed(&other, "restore.apply", json!({ "file": file }));
+    assert_eq!(failure["field"], "without_damaged");
+    assert_eq!(
+        number(&other.call("backup.about", json!({})), "/photos"),
+        0.0
+    );
+    let request = json!({ "file": file, "without_damaged": true });
+    let restored = done(&other, "restore.apply", request);
+    assert_eq!(number(&restored, "/photos_missing"), 1.0);
+    assert_eq!(everything(&other).deeds, before.deeds);
+
+    // Inside the journal.
+    let mut bytes = whole.clone();
+    let at = place_of(&bytes, b"SQLite format 3");
+    bytes[at + 9000] ^= 8;
+    fs::write(&file, &bytes).unwrap();
+    let look = done(&world, "restore.look", json!({ "file": file }));
+    assert_eq!(
+        (&look["damaged"], &look["restorable"]),
+        (&json!(["journal.trugbook"]), &json!(false))
+    );
+    let request = json!({ "file": file, "without_damaged": true });
+    failed(&world, "restore.apply", request.clone());
+    failed(&world, "merge.apply", request);
+
+    // Outside the entries: in the time of a file's header, which no content depends on.
+    let mut bytes = whole;
+    let at = place_of(&bytes, b"PK\x01\x02");
+    bytes[at + 12] ^= 1;
+    fs::write(&file, &bytes).unwrap();
+    let look = done(&world, "restore.look", json!({ "file": file }));
+    assert_eq!(
+        (&look["damaged"], &look["damaged_around"]),
+        (&json!([]), &json!(true))
+    );
+    failed(&world, "restore.apply", json!({ "file": file }));
+    assert_eq!(
+        everything(&world),
+        before,
+        "nothing of all this changed the journal"
+    );
+}
+
+/// A season long enough that its log fills pages of its own.
+fn long_season() -> World {
+    let world = World::new();
+    told(&world);
+    for number in 0..120 {
+        pick(&world, "gray.jpg", 100.0 + f64::from(number), "Long bed");
+    }
+    world
+}
+
+#[test]
+fn a_journal_with_a_page_overwritten_gives_what_can_be_read_and_says_what_not() {
+    let world = long_season();
+    let before = everything(&world);
+    // Closed and opened again, so that the log of SQLite is in the file.
+    let folder = world.closed();
+    let path = folder.path().join("journal.trugbook");
+    let whole = fs::read(&path).unwrap();
+    let pages = whole.len() / 4096;
+    let mut seen_rescue = 0;
+    for page in (0..pages).step_by((pages / 24).max(1)) {
+        let copy = tempfile::tempdir().unwrap();
+        copied(folder.path(), copy.path());
+        let mut bytes = whole.clone();
+        bytes[page * 4096..(page + 1) * 4096].fill(0xA5);
+        fs::write(copy.path().join("journal.trugbook"), &bytes).unwrap();
+        let world = World::at_folder(copy);
+        let about = world.call("backup.about", json!({}));
+        let report = if about["rescue"].is_null() {
+            // The page is one that opening does not read; the maker asks for the rescue.
+            world.call("rescue.make", json!({}))
+        } else {
+            about["rescue"].clone()
+        };
+        seen_rescue += 1;
+        let saved = everything(&world);
+        let lost = number(&report, "/deeds_lost");
+        assert!(report["sentences"].as_array().unwrap().len() >= 3);
+        for deed in &saved.deeds {
+            let known = before.deeds.iter().any(|known| known == deed);
+            assert!(
+                known || deed.text.starts_with("Saved "),
+                "page {page} invented {deed:?}"
+            );
+        }
+        assert!(
+            saved.deeds.len() as f64 + lost >= before.deeds.len() as f64,
+            "page {page}: {report}"
+        );
+        assert!(
+            saved.deeds.len() * 10 > before.deeds.len() * 5
+                || !report["entries_as_they_stood"]
+                    .as_array()
+                    .unwrap()
+                    .is_empty(),
+            "page {page} took most of the log: {report}"
+        );
+        assert_eq!(saved.originals, before.originals);
+        assert!(
+            world.folder().join("damaged-1.trugbook").is_file(),
+            "the damaged file is kept"
+        );
+        // The journal works again.
+        pick(&world, "sample.png", 55.0, "Terrace");
+    }
+    assert!(seen_rescue > 10);
+}
+
+fn copied(from: &std::path::Path, to: &std::path::Path) {
+    for entry in fs::read_dir(from).unwrap().flatten() {
+        let target = to.join(entry.file_name());
+        if entry.path().is_dir() {
+            fs::create_dir(&target).unwrap();
+            copied(&entry.path(), &target);
+        } else {
+            fs::copy(entry.path(), &target).unwrap();
+        }
+    }
+}
+
+#[test]
+fn a_file_that_is_no_journal_any_more_is_set_aside_and_a_backup_restores_it() {
+    let (world, outside) = (World::new(), outside());
+    told(&world);
+    let before = everything(&world);
+    let file = backed_up(&world, outside.path(), "b.zip");
+    let folder = world.closed();
+    fs::write(folder.path().join("journal.trugbook"), b"water got in").unwrap();
+    let world = World::at_folder(folder);
+    let about = world.call("backup.about", json!({}));
+    assert_eq!(about["rescue"]["deeds"], 0, "{about}");
+    assert_eq!(
+        number(&about, "/photos_without_entry"),
+        3.0,
+        "the photos are found"
+    );
+    let kept = fs::read(world.folder().join("damaged-1.trugbook")).unwrap();
+    assert_eq!(kept, b"water got in");
+    done(&world, "restore.apply", json!({ "file": file }));
+    assert_eq!(everything(&world), before);
+}

@@ -1,0 +1,16 @@
+//! A backup restores, a second phone merges, an export can be read, a past year can be imported,
+//! and a damaged journal gives what it can.
+
+#![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
+
+#[path = "../api/world.rs"]
+#[allow(dead_code, reason = "the other tests of the commands use the rest")]
+mod commands;
+mod damage;
+mod export;
+mod fuzz;
+mod histories;
+mod household;
+mod import;
+mod restore;
+mod season;
