@@ -17,14 +17,32 @@ use serde_json::Value;
 
 use crate::failed;
 use crate::flags::Flags;
+use crate::years::{self, Size};
+
+/// Twenty years of these are 20,000 jars and 100,000 bottles.
+const JARS_A_YEAR: u32 = 1000;
 
 /// Fills the journal in the folder after `--into`.
 pub fn main(args: &[String]) -> ExitCode {
-    let told = Flags::read(args, &["--into"], &[]).and_then(|flags| {
+    let told = Flags::read(args, &["--into", "--years"], &[]).and_then(|flags| {
         let folder = flags
             .value("--into")
             .ok_or("--into DIR says where the journal goes.")?;
-        tell_into(Path::new(folder))
+        match flags.value("--years") {
+            None => tell_into(Path::new(folder)),
+            Some(years) => {
+                let years = years
+                    .parse()
+                    .ok()
+                    .filter(|years| (1..=100).contains(years))
+                    .ok_or("--years N is a whole number between 1 and 100.")?;
+                let size = Size {
+                    years,
+                    jars_a_year: JARS_A_YEAR,
+                };
+                years::fill(Path::new(folder), size)
+            }
+        }
     });
     match told {
         Ok(deeds) => {

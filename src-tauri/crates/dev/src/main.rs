@@ -14,6 +14,7 @@ mod opened;
 mod process;
 mod run;
 mod serve;
+mod years;
 
 use std::process::ExitCode;
 
@@ -26,7 +27,8 @@ cargo dev <what>
   ask [--journal DIR]                answers a JSON question a line from standard input
   serve [--journal DIR] [--port N] [--demo] [--now TIME]
                                      the page in an ordinary browser, on 127.0.0.1 alone
-  demo --into DIR                    fills a new journal with the demonstration season
+  demo --into DIR [--years N]        fills a new journal with the demonstration season, or
+                                     with N years of a large garden to measure by
   bindings [--check]                 writes (or compares) the TypeScript of the commands
 ";
 

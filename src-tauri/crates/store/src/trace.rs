@@ -31,7 +31,7 @@ pub struct Came {
     pub trays: Vec<(TrayId, Tray)>,
     /// The jars that hold any of it, and those poured on the same marc again.
     pub jars: Vec<(JarId, Jar)>,
-    /// Their bottles.
+    /// Their bottles; of those that left the shelf nothing is left.
     pub bottles: Vec<BottleRow>,
 }
 
@@ -127,12 +127,13 @@ impl Reading<'_> {
 
     fn bottles_poured(&self, with: &str, values: &[Value; 4]) -> Result<Vec<BottleRow>, Failure> {
         let sql = format!(
-            "{with} SELECT bottle.id, bottle.body, lot.came_in, lot.remains,
-                (SELECT body FROM \"check\" WHERE \"check\".bottle = bottle.id
-                 ORDER BY at_ms DESC, \"check\".id DESC LIMIT 1)
+            "{with} SELECT bottle.id, bottle.body,
+                coalesce(lot.came_in, bottle.size), coalesce(lot.remains, 0),
+                CASE WHEN NOT bottle.ended THEN
+                    (SELECT body FROM \"check\" WHERE \"check\".bottle = bottle.id
+                     ORDER BY at_ms DESC, \"check\".id DESC LIMIT 1) END
              FROM poured CROSS JOIN bottle ON bottle.jar = poured.id
-             CROSS JOIN lot ON lot.noun = 'bottle' AND lot.id = bottle.id
-             ORDER BY bottle.filled_ms, bottle.id"
+             LEFT JOIN lot ON NOT bottle.ended AND lot.noun = 'bottle' AND lot.id = bottle.id"
         );
         let mut statement = self.conn.prepare_cached(&sql)?;
         let mut rows = statement.query(params_from_iter(values.iter()))?;
@@ -140,6 +141,7 @@ impl Reading<'_> {
         while let Some(row) = rows.next()? {
             bottles.push(crate::noun::bottle::bottle_row(row)?);
         }
+        bottles.sort_by_key(|row| (row.bottle.filled_at, row.id));
         Ok(bottles)
     }
 }
