@@ -3,6 +3,8 @@
 //! The files in `samples/` are our own drawings. Their EXIF was written with exiftool 12.57, and the
 //! values the tests expect are those the same tool reads back (`exiftool -n`).
 
+#![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
+
 mod facts;
 mod hostile;
 mod keeping;
