@@ -29,9 +29,9 @@ export async function freePort() {
   return port;
 }
 
-/** Starts a program; `stop` ends it and waits until it is gone. */
+/** Starts a program; `stop` ends it with all that it started, and waits until it is gone. */
 export function start(program, args, env = {}) {
-  const child = spawn(program, args, { env: { ...process.env, ...env }, stdio: ["ignore", "pipe", "inherit"] });
+  const child = spawn(program, args, { env: { ...process.env, ...env }, stdio: ["ignore", "pipe", "inherit"], detached: true });
   const gone = new Promise((resolve) => {
     child.once("exit", resolve);
     child.once("error", resolve);
@@ -48,8 +48,10 @@ export function start(program, args, env = {}) {
   // Not every caller waits for a line, and one that does gets the rejection itself.
   firstLine.catch(() => {});
   const stop = async () => {
-    child.kill();
+    // A driver that is ended may leave the window open, and the window would hold our pipe open for good.
+    if (child.exitCode === null && child.signalCode === null) process.kill(-child.pid, "SIGKILL");
     await gone;
+    child.stdout.destroy();
   };
   return { firstLine, stop };
 }
