@@ -7,7 +7,8 @@ use std::path::{Path, PathBuf};
 
 use chrono::DateTime;
 use journal::{
-    Bed, Deed, DeviceId, Harvest, HarvestState, Jar, JarId, Lot, Tray, TrayId, Weighing, fold,
+    Bed, Deed, DeviceId, Harvest, HarvestState, Jar, JarId, Lot, Source, Tray, TrayId, Weighing,
+    fold,
 };
 use store::{Failure, HarvestFilter, JarFilter, LotFilter, Store};
 use uuid::Uuid;
@@ -182,6 +183,69 @@ fn a_file_of_version_1_can_be_written_on() {
         .undo(journal::DeedId(Uuid::from_u128(901)), now, done.deed)
         .unwrap();
     assert_eq!(store.tables().unwrap(), before);
+}
+
+#[test]
+fn a_file_of_version_2_opens_with_the_whole_pantry_in_it() {
+    let (_folder, path) = frozen("v2.sqlite");
+    let mut store = open(&path).unwrap();
+    assert_eq!(store.audit().unwrap(), Vec::<String>::new());
+    store
+        .read(|r| {
+            let jar = r
+                .jars(&JarFilter {
+                    state: None,
+                    before: None,
+                    limit: 1,
+                })?
+                .rows
+                .remove(0);
+            assert!(jar.is_strained);
+            assert_eq!(jar.jar.poured_ml(), 202.5 + 20.0, "topped up");
+            assert_eq!(r.shakes(&jar.id)?.len(), 1, "the second was taken back");
+            assert_eq!(r.strainings(&jar.id)?[0].1.came_out_ml, 160.5);
+            // 160.5 mL came out, 3 x 50 went into bottles and 10.5 were spilt.
+            assert_eq!(r.left(Source::Jar(jar.id))?.get(), 0.0);
+            let bottles = r.bottles_of(&jar.id)?;
+            assert_eq!(bottles.len(), 3);
+            assert_eq!(bottles[0].left_ml, 45.0);
+            assert_eq!(
+                bottles[0]
+                    .last_check
+                    .as_ref()
+                    .and_then(|check| check.note.as_deref()),
+                Some("clear")
+            );
+            let given = bottles[1].bottle.end.as_ref().unwrap();
+            assert_eq!(given.to.as_deref(), Some("the neighbour"));
+            assert_eq!(r.bottles_standing()?.len(), 2);
+            let code = "BADO 113".parse()?;
+            assert_eq!(r.bottle_coded(&code)?, Some(bottles[2].id));
+            assert_eq!(r.recipes()?[0].1.stars, Some(4));
+            assert_eq!(r.droppers()?[0].1.drops_in_1_ml, [30.0, 29.0, 31.0]);
+            assert_eq!(r.wishes()?[0].1.ready_on.to_string(), "2025-12-01");
+            Ok::<_, Failure>(())
+        })
+        .unwrap();
+    let tables = store.tables().unwrap();
+    store.rebuild().unwrap();
+    assert_eq!(store.tables().unwrap(), tables);
+}
+
+#[test]
+fn the_version_before_is_told_to_be_updated() {
+    // What version 1 did with any file above its own format, which is 1: it refused it. So a log
+    // that speaks of bottles must not lie in a file of format 1.
+    for (name, version) in [("v1.sqlite", 1_u32), ("v2.sqlite", 2)] {
+        let (_folder, path) = frozen(name);
+        assert_eq!(
+            fs::read(&path).unwrap()[USER_VERSION],
+            version.to_be_bytes(),
+            "{name} as it was written"
+        );
+        drop(open(&path).unwrap());
+        assert_eq!(fs::read(&path).unwrap()[USER_VERSION], 2_u32.to_be_bytes());
+    }
 }
 
 #[test]
