@@ -7,10 +7,14 @@ mod drying;
 mod garden;
 mod herbs;
 mod jars;
+mod label;
 mod mixtures;
+mod nonsense;
 mod pantry;
 mod photos;
 mod rack;
+#[path = "../label/tools.rs"]
+mod readers;
 mod refusals;
 mod shelf;
 mod spine;

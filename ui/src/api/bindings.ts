@@ -1,6 +1,11 @@
 // Written by `cargo dev bindings` from the core's own types; a test holds it to them.
 
 /**
+ * How safe is the journal?
+ */
+export type AboutBackup = Record<symbol, never>;
+
+/**
  * What this journal holds.
  */
 export type AboutJournal = Record<symbol, never>;
@@ -43,6 +48,105 @@ also?: Array<Plant>, };
  * The air of a drying room.
  */
 export type Air = { temperature_c: number, relative_humidity_percent: number, };
+
+/**
+ * Records every harvest of this table as one deed.
+ */
+export type ApplyImport = { file: string, };
+
+/**
+ * Takes in what this backup of another phone holds.
+ */
+export type ApplyMerge = { file: string, passphrase?: string, 
+/**
+ * Take in what is whole although the backup is damaged elsewhere.
+ */
+without_damaged?: boolean, };
+
+/**
+ * Puts this backup in the place of the journal.
+ */
+export type ApplyRestore = { file: string, passphrase?: string, 
+/**
+ * Restore what is whole although the backup is damaged elsewhere.
+ */
+without_damaged?: boolean, };
+
+/**
+ * The answer to [`AboutBackup`].
+ */
+export type BackupAbout = { last: LastBackup | null, days_ago: number | null, 
+/**
+ * Deeds that no backup of this device holds.
+ */
+deeds_since: number, 
+/**
+ * Whether a backup is due.
+ */
+remind: boolean, rows: Array<NounCount>, photos: number, photo_bytes: number, 
+/**
+ * Photos that lie in the album although no entry names them; they are kept and backed up.
+ */
+photos_without_entry: number, journal_bytes: number, 
+/**
+ * When the latest entry was written.
+ */
+latest: string | null, 
+/**
+ * Whether the last restore or merge can be taken back.
+ */
+can_undo: boolean, 
+/**
+ * What was saved when the journal was found damaged.
+ */
+rescue: RescueReport | null, };
+
+/**
+ * What a backup holds.
+ */
+export type BackupLook = { made_at: string | null, app_version: string | null, bytes: number, rows: Array<NounBoth>, latest_here: string | null, latest_there: string | null, 
+/**
+ * Deeds that only this journal has: restoring takes them away (and can be undone).
+ */
+only_here: number, 
+/**
+ * Deeds that only the backup has.
+ */
+only_there: number, photos: number, with_photos: boolean, 
+/**
+ * Photos that the backup's journal names and that are nowhere.
+ */
+photos_missing: number, 
+/**
+ * Entries that are damaged, by name.
+ */
+damaged: Array<string>, 
+/**
+ * Something outside the entries is not as it was written.
+ */
+damaged_around: boolean, 
+/**
+ * What is wrong with the journal in the backup, a sentence for each.
+ */
+faults: Array<string>, 
+/**
+ * Whether it can be restored, if need be without what is damaged.
+ */
+restorable: boolean, };
+
+/**
+ * A backup was made.
+ */
+export type BackupMade = { 
+/**
+ * Where it lies.
+ */
+file: string, file_name: string, bytes: number, sealed: boolean, rows: Array<NounCount>, photos: number, 
+/**
+ * Photos whose bytes on this device are not what they were when they were kept; the backup
+ * holds them as they are.
+ */
+damaged_photos: Array<string>, };
 
 /**
  * What an estimate rests on.
@@ -146,6 +250,11 @@ export type Bottles = { bottles: Array<BottleCard>, stock: Array<StockLine>, };
 export type BottlesFilled = { bottles: Array<BottleCard>, rest_ml: number, deed: string, changed: Array<Noun>, };
 
 /**
+ * Stop it. What it has changed by then is complete; most often that is nothing.
+ */
+export type CancelJob = { job: string, };
+
+/**
  * One thing the herb can become.
  */
 export type Candidate = { preparation: string, name: string, verdict: Verdict, keeping: Keeping, reasons: Array<AdviceReason>, pours: Array<PourLine>, liquid: Liquid, steep_days: Days, best_before_days: Interval | null, };
@@ -175,9 +284,9 @@ export type ChainTray = { id: string, code: string, name: string, started_at: st
 export type ChainWeighing = { at: string, gross_g: number, };
 
 /**
- * A change to the settings; what is left out stays.
+ * A change to the settings; what is left out stays, an empty text clears.
  */
-export type ChangeSettings = { units?: Units, scheme?: Scheme, cautions_seen?: boolean, };
+export type ChangeSettings = { units?: Units, scheme?: Scheme, cautions_seen?: boolean, maker?: string, poison_line?: string, };
 
 /**
  * It was looked at.
@@ -322,6 +431,15 @@ export type DescribeMixture = { pours: Array<Pour>, plants?: Array<WetPlant>, te
 export type Direction = "for" | "against";
 
 /**
+ * One label as a picture. A gift's label leaves private notes out and says what is in it.
+ */
+export type DrawLabel = { bottle?: string, jar?: string, label: LabelSize, gift: boolean, 
+/**
+ * Whether the alcohol in the whole bottle is printed.
+ */
+ethanol: boolean, use_for?: Purpose, };
+
+/**
  * A dropper: the middle of its counts, and how far apart they were.
  */
 export type DropperLine = { id: string, name: string, liquid: string | null, drops_in_1_ml: Array<number>, drops_per_ml: Interval, holds_ml: number | null, };
@@ -382,6 +500,24 @@ export type EstimateHarvest = { herb: string, part: string, fresh_mass_g: number
 export type ExpectedOut = { how: How, came_out_ml: Interval, retained_ml_per_g_dry: Interval, basis: string, source: string | null, status: Status, };
 
 /**
+ * What is due in the days ahead, 30 unless said otherwise, as an iCalendar file (RFC 5545).
+ */
+export type ExportDue = { days?: number, };
+
+/**
+ * An export was made.
+ */
+export type ExportMade = { file: string, file_name: string, bytes: number, 
+/**
+ * The tables and other files in it, without the photos.
+ */
+files: Array<string>, photos: number, 
+/**
+ * Photos from which the place could not be removed for certain.
+ */
+photos_left_out: number, };
+
+/**
  * One labelled statement about a herb.
  */
 export type Fact = { label: string, value: string, source: string | null, status: Status, };
@@ -409,9 +545,23 @@ field: string | null,
 message: string, };
 
 /**
+ * The answer to [`TakeFileChunk`].
+ */
+export type FileChunkTaken = { 
+/**
+ * What the other commands call this file.
+ */
+file: string, bytes: number, };
+
+/**
  * Bottles were filled from a strained jar.
  */
 export type FillBottles = { jar: string, bottles: Array<BottleSize>, place?: string, filled_at?: string, note?: string, };
+
+/**
+ * What bears the code that was typed, scanned or opened: a code, or a link as labels carry it.
+ */
+export type FindLot = { text: string, };
 
 /**
  * The rest was used up.
@@ -499,6 +649,37 @@ export type Hits = { hits: Array<Hit>, };
 export type How = "dripped" | "wrung" | "pressed";
 
 /**
+ * The harvests were recorded.
+ */
+export type ImportDone = { recorded: number, known: number, deed: string, changed: Array<Noun>, };
+
+/**
+ * One harvest as it was understood.
+ */
+export type ImportLine = { line: number, herb: string, part: string, picked_at: string, fresh_mass_g: number, bed: string | null, surface: string, };
+
+/**
+ * The answer to [`LookAtImport`]. It can be applied if there are no faults and something is new.
+ */
+export type ImportLook = { new: number, 
+/**
+ * Lines that the journal has already; they are passed over.
+ */
+known: number, new_beds: Array<string>, 
+/**
+ * Columns that are not read.
+ */
+ignored_columns: Array<string>, 
+/**
+ * The first 200.
+ */
+faults: Array<LineFault>, fault_count: number, 
+/**
+ * The first 20 new ones.
+ */
+sample: Array<ImportLine>, };
+
+/**
  * The kinds of liquid (and sugar) that are poured.
  */
 export type IngredientKind = "water" | "spirit" | "glycerin" | "vinegar" | "wine" | "sugar" | "syrup" | "honey" | "juice" | "oil";
@@ -558,6 +739,26 @@ export type JarWritten = { jar: JarPage, deed: string, changed: Array<Noun>, };
 export type Jars = { jars: Array<JarCard>, };
 
 /**
+ * A job was begun.
+ */
+export type JobBegun = { job: string, };
+
+/**
+ * A job as a page shows it; `total_bytes` grows while the work is still being measured.
+ */
+export type JobCard = { job: string, state: JobState, done_bytes: number, total_bytes: number, outcome: JobOutcome | null, failure: Failure | null, };
+
+/**
+ * What a job brought about.
+ */
+export type JobOutcome = { "kind": "backup" } & BackupMade | { "kind": "restore_look" } & BackupLook | { "kind": "restored" } & Restored | { "kind": "merge_look" } & MergeReport | { "kind": "merged" } & MergeReport | { "kind": "export" } & ExportMade;
+
+/**
+ * What became of it.
+ */
+export type JobState = "running" | "done" | "failed" | "cancelled";
+
+/**
  * The answer to [`AboutJournal`].
  */
 export type JournalAbout = { harvests: number, trays: number, jars: number, photos: number, demo: boolean, version: string, cautions: Array<Note>, };
@@ -573,9 +774,54 @@ export type KeepRecipe = { jar: string, name: string, note?: string, stars?: num
 export type Keeping = { verdict: Verdict, text: string, gates: Array<GateLine>, };
 
 /**
+ * The answer to [`DrawLabel`].
+ */
+export type LabelDrawn = { svg: string, 
+/**
+ * What was left out, and what is not written down.
+ */
+remarks: Array<string>, 
+/**
+ * What it may be labelled for.
+ */
+uses: Array<Purpose>, 
+/**
+ * What it is labelled for.
+ */
+use_for: Purpose, per_sheet: PerSheet, };
+
+/**
+ * The paper that labels are printed on: a sheet of many, or one the size of the label itself.
+ */
+export type LabelPaper = "a4" | "letter" | "label";
+
+/**
+ * Width and height of a label, 25 to 200 by 15 to 280 mm.
+ */
+export type LabelSize = { width_mm: number, height_mm: number, };
+
+/**
+ * A backup of this device.
+ */
+export type LastBackup = { at: string, file_name: string, bytes: number, sealed: boolean, photos: boolean, 
+/**
+ * Deeds that were in it.
+ */
+deeds: number, };
+
+/**
  * What is left of the year's plants.
  */
 export type LeftOver = { fresh_g: number, dry_g: number, bottled_ml: number, unbottled_ml: number, };
+
+/**
+ * What is wrong with one cell.
+ */
+export type LineFault = { 
+/**
+ * The line of the file, the header being line 1.
+ */
+line: number, column: string, message: string, };
 
 /**
  * A liquid with the plants' water in it.
@@ -658,9 +904,29 @@ export type ListTrays = Record<symbol, never>;
 export type LookAlike = { name: string, why: string, tell_apart: string, source: string | null, status: Status, };
 
 /**
+ * What would this table bring?
+ */
+export type LookAtImport = { file: string, };
+
+/**
+ * What would come in from this backup of another phone?
+ */
+export type LookAtMerge = { file: string, passphrase?: string, };
+
+/**
+ * What is in this backup, is it whole, and what would restoring it change?
+ */
+export type LookAtRestore = { file: string, passphrase?: string, };
+
+/**
  * Fresh grams come from a harvest, dried grams from a tray that was taken down.
  */
 export type Lot = { kind: LotKind, id: string, };
+
+/**
+ * The answer to [`FindLot`]: a harvest, a tray, a jar or a bottle.
+ */
+export type LotFound = { noun: Noun, id: string, code: string, };
 
 /**
  * Where a lot lies.
@@ -687,6 +953,33 @@ export type MadeRow = { preparation: string, preparation_name: string, herbs: Ar
 left_ml: number, };
 
 /**
+ * Makes a backup. Without `file` it lies among the made files, to be fetched or shared.
+ */
+export type MakeBackup = { file?: string, passphrase?: string, 
+/**
+ * With the original photos, unless this is false.
+ */
+photos?: boolean, };
+
+/**
+ * Writes everything as CSV and JSON. Without `file` it lies among the made files.
+ */
+export type MakeExport = { file?: string, 
+/**
+ * With copies of the photos, if this is true.
+ */
+photos?: boolean, 
+/**
+ * With the places where plants were picked, in tables and photos, if this is true.
+ */
+places?: boolean, };
+
+/**
+ * Saves what can be read of a journal that shows damage, and sets the damaged file aside.
+ */
+export type MakeRescue = Record<symbol, never>;
+
+/**
  * The jar whose marc is in this one, with its own ratio.
  */
 export type MarcOf = { jar: string, code: string, name: string, ratio_ml_per_g: number | null, };
@@ -700,6 +993,23 @@ export type Measure = { index: number, ml: number, g: number, };
  * All wishes as one list of what to pick and what to buy.
  */
 export type MergePlans = Record<symbol, never>;
+
+/**
+ * What came in, or would.
+ */
+export type MergeReport = { deeds: number, rows: Array<NounChanges>, 
+/**
+ * What the first 200 of the deeds say, oldest first.
+ */
+told: Array<string>, photos_new: number, photos_missing: number, 
+/**
+ * Entries of the backup that are damaged, by name.
+ */
+damaged: Array<string>, damaged_around: boolean, 
+/**
+ * What does not add up afterwards, such as a lot that both phones used up; a sentence for each.
+ */
+faults: Array<string>, };
 
 /**
  * The answer to [`MergePlans`].
@@ -732,6 +1042,21 @@ export type Note = { code: string, text: string, source: string | null, status: 
 export type Noun = "herb" | "bed" | "harvest" | "photo" | "tray" | "weighing" | "supply" | "jar" | "setting" | "shake" | "straining" | "bottle" | "use" | "check" | "recipe" | "dropper" | "plan";
 
 /**
+ * Rows of one noun, here and in the backup.
+ */
+export type NounBoth = { noun: string, here: number, there: number, };
+
+/**
+ * How the rows of a noun have changed.
+ */
+export type NounChanges = { noun: string, new: number, changed: number, gone: number, };
+
+/**
+ * How many rows a noun has.
+ */
+export type NounCount = { noun: string, count: number, };
+
+/**
  * What a look told.
  */
 export type Outcome = "good" | "doubtful" | "bad";
@@ -747,9 +1072,19 @@ export type OvenSample = { fresh_g: number, dry_g: number, };
 export type OwnRatio = { harvest: string, picked_at: string, bed: string | null, part: string, fresh_mass_g: number, dry_mass_g: number, ratio_fresh_per_dry: number, };
 
 /**
+ * The paper in the printer.
+ */
+export type Paper = "a4" | "letter";
+
+/**
  * The published water content of one part.
  */
 export type PartWater = { part: string, water_wet_percent: Interval, ratio_fresh_per_dry: Interval, source: string, status: Status, };
+
+/**
+ * How many labels of a size a sheet takes.
+ */
+export type PerSheet = { a4: number, letter: number, };
 
 /**
  * What is known of one photo.
@@ -822,6 +1157,30 @@ export type PreparationLine = { key: string, name: string, fresh: boolean, dried
 export type Preparations = { preparations: Array<PreparationLine>, };
 
 /**
+ * Labels on paper, one for each bottle and jar.
+ */
+export type PrintLabels = { bottles?: Array<string>, jars?: Array<string>, paper: LabelPaper, label: LabelSize, gift: boolean, ethanol: boolean, use_for?: Purpose, 
+/**
+ * Places of the first sheet that are used already.
+ */
+skip?: number, };
+
+/**
+ * The season's book, on paper.
+ */
+export type PrintSeason = { year: number, paper: Paper, };
+
+/**
+ * The chain from a bottle or a jar back to its beds, on paper.
+ */
+export type PrintTrace = { bottle?: string, jar?: string, paper: Paper, };
+
+/**
+ * A file for the maker to keep.
+ */
+export type PrintedFile = { file_name: string, media_type: string, base64: string, remarks: Array<string>, };
+
+/**
  * What to pour and what the liquid will be.
  */
 export type Proposal = { controls: Controls, pours: Array<PourLine>, poured_ml: number, plants: Array<PlantLine>, liquid: Liquid, reached: boolean, short_of: Array<Shortfall>, would_help: Array<Note>, keeping: Keeping, jar: JarRoom, comes_out: ComesOut, steep_days: Days, cautions: Array<Note>, reasons: Array<Note>, };
@@ -867,6 +1226,28 @@ export type RecordHarvest = { herb: string, part: string, gross_g: number, tare_
 export type RepeatJar = { jar: string, plants?: Array<Plant>, };
 
 /**
+ * What was saved of a damaged journal and what was not.
+ */
+export type RescueReport = { at: string, 
+/**
+ * The damaged file, which is kept.
+ */
+damaged_file: string, 
+/**
+ * Finished sentences: what was saved, what was not, what to do.
+ */
+sentences: Array<string>, deeds: number, deeds_lost: number, 
+/**
+ * Entries that were saved as they stood although what was written about them is lost.
+ */
+entries_as_they_stood: Array<NounCount>, };
+
+/**
+ * A journal was put in the place of another.
+ */
+export type Restored = { rows: Array<NounCount>, photos_new: number, photos_missing: number, faults: Array<string>, };
+
+/**
  * The days between which what is left runs out.
  */
 export type RunsOut = { low_on: string, high_on: string, because: string, };
@@ -899,12 +1280,28 @@ export type Season = { year: number, rows: Array<YieldRow>, made: Array<MadeRow>
 /**
  * The settings.
  */
-export type Settings = { units: Units, scheme: Scheme, cautions_seen: boolean, };
+export type Settings = { units: Units, scheme: Scheme, cautions_seen: boolean, 
+/**
+ * Who made it and how to reach them, for labels.
+ */
+maker: string | null, 
+/**
+ * The number of the poison line, for labels.
+ */
+poison_line: string | null, };
 
 /**
  * The settings were changed.
  */
-export type SettingsWritten = { deed: string, changed: Array<Noun>, units: Units, scheme: Scheme, cautions_seen: boolean, };
+export type SettingsWritten = { deed: string, changed: Array<Noun>, units: Units, scheme: Scheme, cautions_seen: boolean, 
+/**
+ * Who made it and how to reach them, for labels.
+ */
+maker: string | null, 
+/**
+ * The number of the poison line, for labels.
+ */
+poison_line: string | null, };
 
 /**
  * The jar was shaken.
@@ -940,6 +1337,11 @@ export type ShowHerb = { key: string, };
  * One jar.
  */
 export type ShowJar = { id: string, };
+
+/**
+ * How far is it?
+ */
+export type ShowJob = { job: string, };
 
 /**
  * One year of the garden.
@@ -1025,6 +1427,19 @@ export type Surface = "dry" | "dew" | "rain" | "washed";
  * The run ends; what lies on the tray becomes a dried lot.
  */
 export type TakeDownTray = { tray: string, gross_g?: number, at?: string, };
+
+/**
+ * A piece of a file that the maker picked, at most 1 MiB; the pieces come in order.
+ */
+export type TakeFileChunk = { 
+/**
+ * 1 to 64 letters, digits or hyphens, the same for all pieces of a file.
+ */
+upload: string, base64: string, 
+/**
+ * Whether this piece begins the file; what lay there under the same name is gone then.
+ */
+first: boolean, };
 
 /**
  * A piece of a photo, at most 1 MiB, where the platform carries only text.
@@ -1162,6 +1577,11 @@ export type Trays = { trays: Array<TrayCard>, };
 export type UndoDeed = { deed: string, };
 
 /**
+ * Puts the journal of before the last restore or merge back; doing it again changes them back.
+ */
+export type UndoRestore = Record<symbol, never>;
+
+/**
  * Units on the screens; the journal is metric throughout.
  */
 export type Units = "metric" | "us";
@@ -1293,9 +1713,15 @@ export interface Commands {
   "dropper.list": { request: ListDroppers; reply: Droppers };
   "trace.back": { request: TraceBack; reply: TracedBack };
   "trace.forward": { request: TraceForward; reply: TracedForward };
+  "trace.sheet": { request: PrintTrace; reply: PrintedFile };
+  "label.single": { request: DrawLabel; reply: LabelDrawn };
+  "label.sheet": { request: PrintLabels; reply: PrintedFile };
+  "lot.find": { request: FindLot; reply: LotFound };
   "due.list": { request: ListDue; reply: Due };
+  "due.calendar": { request: ExportDue; reply: PrintedFile };
   "search": { request: Search; reply: Hits };
   "season.show": { request: ShowSeason; reply: Season };
+  "season.book": { request: PrintSeason; reply: PrintedFile };
   "plan.save": { request: SavePlan; reply: PlanWritten };
   "plan.list": { request: ListPlans; reply: Wishes };
   "plan.strike": { request: StrikePlan; reply: PlanWritten };
@@ -1305,4 +1731,18 @@ export interface Commands {
   "setting.show": { request: ShowSettings; reply: Settings };
   "setting.change": { request: ChangeSettings; reply: SettingsWritten };
   "journal.about": { request: AboutJournal; reply: JournalAbout };
+  "job.show": { request: ShowJob; reply: JobCard };
+  "job.cancel": { request: CancelJob; reply: JobCard };
+  "file.chunk": { request: TakeFileChunk; reply: FileChunkTaken };
+  "backup.about": { request: AboutBackup; reply: BackupAbout };
+  "backup.make": { request: MakeBackup; reply: JobBegun };
+  "restore.look": { request: LookAtRestore; reply: JobBegun };
+  "restore.apply": { request: ApplyRestore; reply: JobBegun };
+  "restore.undo": { request: UndoRestore; reply: Restored };
+  "merge.look": { request: LookAtMerge; reply: JobBegun };
+  "merge.apply": { request: ApplyMerge; reply: JobBegun };
+  "export.make": { request: MakeExport; reply: JobBegun };
+  "import.look": { request: LookAtImport; reply: ImportLook };
+  "import.apply": { request: ApplyImport; reply: ImportDone };
+  "rescue.make": { request: MakeRescue; reply: RescueReport };
 }

@@ -20,6 +20,7 @@ mod failure;
 mod harvest;
 mod herb;
 mod jar;
+mod label;
 mod mixture;
 mod photo;
 mod safe;

@@ -77,21 +77,8 @@ impl Command for ShowSeason {
     type Reply = Season;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let new_year = |year: i32| {
-            NaiveDate::from_ymd_opt(year, 1, 1).filter(|_| (1900..=2200).contains(&year))
-        };
-        let (Some(first), Some(after)) = (new_year(self.year), new_year(self.year + 1)) else {
-            let message = format!(
-                "The year must be between 1900 and 2199; {} is not.",
-                self.year
-            );
-            return Err(Failure::invalid("year", message));
-        };
         let now = app.now();
-        let span = (
-            midnight(first, *now.offset()),
-            midnight(after, *now.offset()),
-        );
+        let span = span(app, self.year)?;
         app.read(|reading| {
             let (rows, mut left) = yields(reading, span)?;
             let made = made(reading, span, now.date_naive(), &mut left)?;
@@ -103,6 +90,19 @@ impl Command for ShowSeason {
             })
         })
     }
+}
+
+/// The first moment of a year where the clock stands, and the first after it.
+pub(crate) fn span(app: &App, year: i32) -> Result<(i64, i64), Failure> {
+    let new_year =
+        |year: i32| NaiveDate::from_ymd_opt(year, 1, 1).filter(|_| (1900..=2200).contains(&year));
+    let next = year.saturating_add(1);
+    let (Some(first), Some(after)) = (new_year(year), new_year(next)) else {
+        let message = format!("The year must be between 1900 and 2199; {year} is not.");
+        return Err(Failure::invalid("year", message));
+    };
+    let offset = *app.now().offset();
+    Ok((midnight(first, offset), midnight(after, offset)))
 }
 
 /// The yields of harvests picked in the span, and what is left of them.

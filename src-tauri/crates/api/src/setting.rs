@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::wire::{Changed, bare_request};
-use crate::{App, Command, Failure};
+use crate::{App, Command, Failure, asked};
 
 bare_request!(
     /// The settings as they stand.
@@ -30,22 +30,28 @@ pub enum Scheme {
 }
 
 /// The settings.
-#[derive(Debug, Clone, Copy, Serialize)]
+#[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Settings {
     pub units: Units,
     pub scheme: Scheme,
     pub cautions_seen: bool,
+    /// Who made it and how to reach them, for labels.
+    pub maker: Option<String>,
+    /// The number of the poison line, for labels.
+    pub poison_line: Option<String>,
 }
 
-/// A change to the settings; what is left out stays.
-#[derive(Debug, Clone, Copy, Deserialize)]
+/// A change to the settings; what is left out stays, an empty text clears.
+#[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
 pub struct ChangeSettings {
     pub units: Option<Units>,
     pub scheme: Option<Scheme>,
     pub cautions_seen: Option<bool>,
+    pub maker: Option<String>,
+    pub poison_line: Option<String>,
 }
 
 /// The settings were changed.
@@ -71,6 +77,8 @@ impl From<journal::Setting> for Settings {
                 journal::Scheme::Dark => Scheme::Dark,
             },
             cautions_seen: setting.cautions_seen,
+            maker: setting.maker,
+            poison_line: setting.poison_line,
         }
     }
 }
@@ -103,6 +111,8 @@ impl Command for ChangeSettings {
                 None => {}
             }
             setting.cautions_seen = self.cautions_seen.unwrap_or(setting.cautions_seen);
+            asked::corrected(&mut setting.maker, self.maker);
+            asked::corrected(&mut setting.poison_line, self.poison_line);
             // Recorded, not corrected: a device without a setting has no row yet.
             writing.record(&writing.device(), &setting)?;
             Ok(("Changed the settings".to_owned(), setting))

@@ -13,7 +13,7 @@ use crate::wire::{Interval, PlantState, Status};
 use crate::{App, Command, Failure};
 
 /// What is it for?
-#[derive(Debug, Clone, Copy, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum Purpose {

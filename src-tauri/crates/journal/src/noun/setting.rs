@@ -2,6 +2,8 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::LONGEST_NAME;
+use crate::refusal::note;
 use crate::{DeviceId, Kept, Noun, Refusal};
 
 /// Units that numbers are shown in.
@@ -30,7 +32,7 @@ pub enum Scheme {
 
 /// How one device shows the journal. Its row is named after the device, so that
 /// merging two phones does not turn one's kilograms into pounds.
-#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[derive(Debug, Clone, Default, PartialEq, Eq, Serialize, Deserialize)]
 pub struct Setting {
     /// Units.
     #[serde(default)]
@@ -44,6 +46,12 @@ pub struct Setting {
     /// Whether this journal was filled from the demonstration data.
     #[serde(default)]
     pub demo: bool,
+    /// Who made it and how to reach them, as labels say it.
+    #[serde(default)]
+    pub maker: Option<String>,
+    /// The number of the poison line, as labels say it.
+    #[serde(default)]
+    pub poison_line: Option<String>,
 }
 
 impl Kept for Setting {
@@ -51,6 +59,8 @@ impl Kept for Setting {
     type Id = DeviceId;
 
     fn check(&self) -> Result<(), Refusal> {
-        Ok(())
+        let line = self.poison_line.as_deref();
+        note("maker", "The maker", self.maker.as_deref(), LONGEST_NAME)?;
+        note("poison_line", "The poison line", line, LONGEST_NAME)
     }
 }
