@@ -18,9 +18,12 @@ pub(crate) const DIGITS: usize = 64;
 /// Sizes are known only after an entry is written; from this size on room for a long one is kept.
 const LARGE: u64 = 0xF000_0000;
 
+/// The ZIP, whose bytes are witnessed, then sealed, then gathered, then written.
+type Zip = ZipWriter<StreamWriter<Witness<Sink<BufWriter<Draft>>>>>;
+
 /// A file while it is written; dropped before [`Packer::finish`], nothing is left of it.
 pub struct Packer<'a> {
-    zip: Option<ZipWriter<StreamWriter<Witness<Sink<BufWriter<Draft>>>>>>,
+    zip: Option<Zip>,
     entries: Vec<Entry>,
     disk: &'a Disk,
     progress: &'a Progress,
@@ -123,11 +126,7 @@ impl<'a> Packer<'a> {
         Ok(size)
     }
 
-    fn begun(
-        &mut self,
-        name: &str,
-        bytes: u64,
-    ) -> Result<&mut ZipWriter<StreamWriter<Witness<Sink<BufWriter<Draft>>>>>, Trouble> {
+    fn begun(&mut self, name: &str, bytes: u64) -> Result<&mut Zip, Trouble> {
         let zip = self.zip.as_mut().ok_or(Trouble::NotOurs)?;
         // The same content makes the same file, whenever it is written.
         let options = SimpleFileOptions::default()
