@@ -117,6 +117,7 @@ impl Preview {
                 self.call(&path["/call/".len()..], head, body)
             }
             Method::GET if path.starts_with("/photo/") => self.picture(&path["/photo/".len()..]),
+            Method::GET if path.starts_with("/made/") => self.made(&path["/made/".len()..]),
             Method::GET => pages::file(&self.dist, path),
             _ => plain(
                 StatusCode::METHOD_NOT_ALLOWED,
@@ -157,6 +158,26 @@ impl Preview {
                 "The request must be JSON text of at most 2 MiB.",
             ))),
         }
+    }
+
+    /// A backup or an export, sent on in pieces: it may be larger than the memory.
+    fn made(&self, name: &str) -> Response {
+        let Some(made) = self.app.made(name) else {
+            return plain(StatusCode::NOT_FOUND, "There is no such file.");
+        };
+        let mut response = Response::new(pages::streamed(made.file));
+        response.headers_mut().extend([
+            (
+                header::CONTENT_TYPE,
+                HeaderValue::from_static(made.media_type),
+            ),
+            (
+                header::CONTENT_DISPOSITION,
+                HeaderValue::from_static("attachment"),
+            ),
+            (header::CACHE_CONTROL, HeaderValue::from_static("no-store")),
+        ]);
+        response
     }
 
     fn picture(&self, path: &str) -> Response {

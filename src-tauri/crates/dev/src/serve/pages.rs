@@ -1,7 +1,12 @@
 //! The built page as files, with their types and what the page may reach.
 
+use std::fs::File;
+use std::io::Read as _;
 use std::path::{Component, Path};
+use std::pin::Pin;
+use std::task::{Context, Poll};
 
+use axum::body::Body;
 use axum::http::{StatusCode, header};
 use axum::response::Response;
 
@@ -42,6 +47,29 @@ pub fn file(dist: &Path, path: &str) -> Response {
             "The page is not built; run `npm run build` in ui.",
         ),
         Err(_) => plain(StatusCode::NOT_FOUND, "There is no such file."),
+    }
+}
+
+/// A file of any length as the body of an answer.
+pub fn streamed(file: File) -> Body {
+    Body::from_stream(Pieces(file))
+}
+
+struct Pieces(File);
+
+impl futures_core::Stream for Pieces {
+    type Item = std::io::Result<Vec<u8>>;
+
+    fn poll_next(mut self: Pin<&mut Self>, _: &mut Context<'_>) -> Poll<Option<Self::Item>> {
+        let mut piece = vec![0; 256 * 1024];
+        Poll::Ready(match self.0.read(&mut piece) {
+            Ok(0) => None,
+            Ok(count) => {
+                piece.truncate(count);
+                Some(Ok(piece))
+            }
+            Err(error) => Some(Err(error)),
+        })
     }
 }
 
