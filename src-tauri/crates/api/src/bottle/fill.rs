@@ -70,6 +70,8 @@ impl Command for FillBottles {
             let filled: Vec<String> = ids.iter().map(ToString::to_string).collect();
             let mut bottles = cards_of(reading, &jar_id, &jar, app.now())?;
             bottles.retain(|card| filled.contains(&card.id));
+            // As they were asked for: the shelf sorts by state and code.
+            bottles.sort_by_key(|card| filled.iter().position(|id| *id == card.id));
             Ok(BottlesFilled {
                 done,
                 bottles,
