@@ -1,37 +1,21 @@
-import type { Noun, Request } from "../api";
+import type { Request } from "../api";
 import type { Desk } from "./desk.svelte";
-import { Held, hold } from "./held.svelte";
-
-const everything: readonly Noun[] = [
-  "bed",
-  "bottle",
-  "check",
-  "harvest",
-  "herb",
-  "jar",
-  "photo",
-  "shake",
-  "straining",
-  "supply",
-  "tray",
-  "use",
-  "weighing",
-];
+import { everyNoun, Held, hold } from "./held.svelte";
 
 /** What the book tells across its places: what is due, where things went, the year, and where a word stands. */
 export class Almanac {
   constructor(private readonly desk: Desk) {}
 
   due() {
-    return hold(this.desk, new Held(this.desk, "due.list", {}, everything));
+    return hold(this.desk, new Held(this.desk, "due.list", {}, everyNoun));
   }
 
   forward(request: Request<"trace.forward">) {
-    return hold(this.desk, new Held(this.desk, "trace.forward", request, everything));
+    return hold(this.desk, new Held(this.desk, "trace.forward", request, everyNoun));
   }
 
   season(year: number) {
-    return hold(this.desk, new Held(this.desk, "season.show", { year }, everything));
+    return hold(this.desk, new Held(this.desk, "season.show", { year }, everyNoun));
   }
 
   search(text: string) {

@@ -2,6 +2,27 @@ import { onDestroy } from "svelte";
 import { Failure, type CommandName, type Noun, type Reply, type Request } from "../api";
 import type { Desk } from "./desk.svelte";
 
+/** For what is told across the whole book: any write may change it. */
+export const everyNoun: readonly Noun[] = [
+  "bed",
+  "bottle",
+  "check",
+  "dropper",
+  "harvest",
+  "herb",
+  "jar",
+  "photo",
+  "plan",
+  "recipe",
+  "setting",
+  "shake",
+  "straining",
+  "supply",
+  "tray",
+  "use",
+  "weighing",
+];
+
 /** One reply kept on a screen, asked for again when a noun it shows has changed. */
 export class Held<N extends CommandName> {
   reply = $state.raw<Reply<N> | null>(null);

@@ -1,11 +1,17 @@
-import { Failure, type Settings } from "../api";
+import { Failure, type Request, type Settings } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
-import { Held, hold } from "./held.svelte";
+import { everyNoun, Held, hold } from "./held.svelte";
 
 /** How the maker wants things shown. */
 export class Preferences {
-  kept = $state.raw<Settings>({ units: "metric", scheme: "system", cautions_seen: true });
+  kept = $state.raw<Settings>({
+    units: "metric",
+    scheme: "system",
+    cautions_seen: true,
+    maker: null,
+    poison_line: null,
+  });
 
   constructor(private readonly desk: Desk) {}
 
@@ -22,7 +28,7 @@ export class Preferences {
     this.desk.keep({ nouns: ["setting"], reload: async () => this.take(await this.desk.ask("setting.show", {})) });
   }
 
-  async change(change: Partial<Settings>): Promise<void> {
+  async change(change: Request<"setting.change">): Promise<void> {
     await this.desk.write("setting.change", change, words.settings.changed);
   }
 
@@ -31,12 +37,11 @@ export class Preferences {
   }
 
   deeds(limit: number) {
-    const nouns = ["herb", "bed", "harvest", "photo", "tray", "weighing", "supply", "jar", "setting"] as const;
-    return hold(this.desk, new Held(this.desk, "deed.list", { limit }, nouns));
+    return hold(this.desk, new Held(this.desk, "deed.list", { limit }, everyNoun));
   }
 
-  private take({ units, scheme, cautions_seen }: Settings): void {
-    this.kept = { units, scheme, cautions_seen };
+  private take({ units, scheme, cautions_seen, maker, poison_line }: Settings): void {
+    this.kept = { units, scheme, cautions_seen, maker, poison_line };
     if (scheme === "system") delete document.documentElement.dataset["scheme"];
     else document.documentElement.dataset["scheme"] = scheme;
   }

@@ -16,7 +16,7 @@ export class WishDraft {
   readonly size: VolumeEntry;
   readonly yearly: VolumeEntry;
   preparations = $state.raw<PreparationLine[]>([]);
-  plan = $state.raw<BottlePlan | null>(null);
+  private worked = $state.raw<{ plan: BottlePlan; wish: string } | null>(null);
 
   constructor(private readonly book: Book) {
     this.size = new VolumeEntry(book.units, book.units === "us" ? 59.147059125 : 60);
@@ -65,6 +65,11 @@ export class WishDraft {
     ];
   }
 
+  /** What the wish comes to, as long as it is the wish that was worked back. */
+  get plan(): BottlePlan | null {
+    return this.worked?.wish === JSON.stringify(this.wish) ? this.worked.plan : null;
+  }
+
   private get wish() {
     return {
       herb: this.herb?.key ?? "",
@@ -79,10 +84,10 @@ export class WishDraft {
   }
 
   async work(): Promise<void> {
-    this.plan = null;
     await this.form.send(async () => {
+      const wish = this.wish;
       const yearly = this.yearly.empty ? {} : { yearly_use_ml: this.yearly.amount ?? 0 };
-      this.plan = await this.book.plans.work({ ...this.wish, ...yearly });
+      this.worked = { plan: await this.book.plans.work({ ...wish, ...yearly }), wish: JSON.stringify(wish) };
     }, this.wrong);
   }
 
