@@ -96,6 +96,8 @@ export async function barriers() {
 }
 
 /** The end of an address that a link on the page leads to, such as the id after `#/tray/`. */
-export function idBehind(start) {
-  return document.querySelector(`a[href^="${start}"]`)?.getAttribute("href").slice(start.length).split("?")[0] ?? "";
+export function idBehind({ start, words }) {
+  const links = [...document.querySelectorAll(`a[href^="${start}"]`)];
+  const link = links.find((each) => words.every((word) => each.textContent.includes(word)));
+  return link?.getAttribute("href").slice(start.length).split("?")[0] ?? "";
 }

@@ -24,9 +24,9 @@ async function goTo(app, address) {
 
 /** Every screen with its address; ids are found as a maker finds them, by links. */
 async function addresses(app) {
-  const behind = async (address, start) => {
+  const behind = async (address, start, ...words) => {
     await goTo(app, address);
-    const id = await until(`a link to ${start} on ${address}`, () => app.evaluate(idBehind, start));
+    const id = await until(`a link to ${start} on ${address}`, () => app.evaluate(idBehind, { start, words }));
     return id;
   };
   const harvest = await behind("/garden", "#/harvest/");
@@ -36,6 +36,12 @@ async function addresses(app) {
   const herb = await behind("/herbs", "#/herb/");
   const fresh = await behind("/start-tray", "#/start-tray/");
   const supply = await behind("/shelf", "#/supply/");
+  const standing = await behind("/pantry", "#/jar/", "Calendula tincture");
+  const strained = await behind("/pantry", "#/jar/", "Chamomile tincture");
+  const bottle = await behind("/pantry", "#/bottle/", "Chamomile tincture", "open");
+  const badOil = await behind("/pantry", "#/bottle/", "Throw it away");
+  const recipe = await behind("/recipes", "#/recipe/");
+  const bed = await behind("/trace", "#/trace/bed/", "Long bed");
   return {
     "first-words": "/garden",
     garden: "/garden",
@@ -59,6 +65,34 @@ async function addresses(app) {
     jar: `/jar/${jar}`,
     "correct-jar": `/correct-jar/${jar}`,
     fail: `/fail/${jar}`,
+    "jar-standing": `/jar/${standing}`,
+    "jar-strained": `/jar/${strained}`,
+    strain: `/strain/${standing}`,
+    "top-up": `/top-up/${standing}`,
+    "fill-bottles": `/fill-bottles/${strained}`,
+    "fill-bottles-told": `/fill-bottles/${strained}`,
+    "pour-again": `/again/jar/${strained}`,
+    "pour-on-the-marc": `/again/marc/${strained}`,
+    "keep-recipe": `/keep-recipe/${standing}`,
+    recipes: "/recipes",
+    recipe: `/recipe/${recipe}`,
+    bottle: `/bottle/${bottle}`,
+    "bottle-to-bin": `/bottle/${badOil}`,
+    use: `/use/${bottle}`,
+    "use-drops": `/use/${bottle}`,
+    give: `/give/${bottle}`,
+    check: `/check/${bottle}`,
+    "bin-bottle": `/bin-bottle/${badOil}`,
+    "correct-bottle": `/correct-bottle/${bottle}`,
+    droppers: "/droppers",
+    dropper: "/dropper",
+    due: "/due",
+    "trace-from": "/trace",
+    trace: `/trace/bed/${bed}`,
+    plan: "/plan",
+    "plan-bottles": "/plan-bottles",
+    season: "/season/2026",
+    search: "/search?text=calendula",
     more: "/more",
     herbs: "/herbs",
     herb: `/herb/${herb}`,
@@ -73,6 +107,14 @@ async function addresses(app) {
 
 /** What is done on a screen before it is looked at. */
 const doings = {
+  async "fill-bottles-told"(app) {
+    await app.press("button", "One more of 100 mL");
+    await app.reads("more than there is");
+  },
+  async "use-drops"(app) {
+    await app.press("radio", "Drops");
+    await app.reads("Which dropper?");
+  },
   garden: (app) => app.press("button", "I have read this"),
   async "fill-proposal"(app) {
     await app.press("button", /^Tincture of fresh herb, water counted/);
