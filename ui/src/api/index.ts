@@ -1,4 +1,4 @@
-import type { Answer, Host } from "../host";
+import type { Answer, Host, TakenAway } from "../host";
 import type { Commands, Noun, PhotoChunkTaken, PhotoTaken } from "./bindings";
 import { words } from "../words";
 import { Failure } from "./failure";
@@ -25,6 +25,11 @@ export class Api {
     const taken = "photo" in reply ? reply : reply.taken;
     if (!taken) throw new Failure("storage", null, words.failure.photoLost);
     return taken;
+  }
+
+  /** Whether the file is now where the maker wants it. */
+  async saveFile(file: TakenAway): Promise<boolean> {
+    return opened<boolean>(await this.host.saveFile(file));
   }
 
   photoUrl(hash: string, size: "thumb" | "original"): string {

@@ -1,6 +1,9 @@
 /** What a call came to: the same two shapes for every command. */
 export type Answer = { reply: unknown } | { failure: { code: string; field: string | null; message: string } };
 
+/** A file on its way to wherever the maker keeps files. */
+export type TakenAway = { file_name: string; media_type: string; base64: string };
+
 /** Everything the page may ask of whatever it runs in. */
 export interface Host {
   /** Which shell holds the page; told by the host, never guessed from the agent string. */
@@ -8,6 +11,8 @@ export interface Host {
   call(name: string, request: unknown): Promise<Answer>;
   /** Hands a picked file to the core; `progress` hears the share sent, 0 to 1. */
   uploadPhoto(file: File, progress: (share: number) => void): Promise<Answer>;
+  /** Lets the maker keep a file; true once it is where they want it. */
+  saveFile(file: TakenAway): Promise<Answer>;
   photoUrl(hash: string, size: "thumb" | "original"): string;
 }
 

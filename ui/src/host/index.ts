@@ -1,7 +1,7 @@
 import type { Host } from "./host";
 import type { Shell } from "./shell";
 
-export type { Answer, Host } from "./host";
+export type { Answer, Host, TakenAway } from "./host";
 
 declare global {
   interface Window {

@@ -39,6 +39,17 @@ export function previewHost(): Host {
       });
     },
 
+    // A browser asks where to by itself, or has its folder for what was saved.
+    async saveFile({ file_name, media_type, base64 }) {
+      const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
+      const link = document.createElement("a");
+      link.href = URL.createObjectURL(new Blob([bytes], { type: media_type }));
+      link.download = file_name;
+      link.click();
+      setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+      return { reply: true };
+    },
+
     photoUrl(hash, size) {
       return `/photo/${hash}/${size}`;
     },

@@ -56,6 +56,14 @@ export function shellHost(shell: Shell): Host {
       }
     },
 
+    async saveFile({ file_name, base64 }) {
+      try {
+        return { reply: await invoke<boolean>("save", { fileName: file_name, base64 }) };
+      } catch (thrown) {
+        return { failure: { code: "storage", field: null, message: typeof thrown === "string" ? thrown : words.file.lost } };
+      }
+    },
+
     photoUrl(hash, size) {
       return `${shell.pictures}/${hash}/${size}`;
     },

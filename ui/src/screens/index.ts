@@ -22,6 +22,8 @@ import Herb from "./Herb.svelte";
 import Herbs from "./Herbs.svelte";
 import Jar from "./Jar.svelte";
 import KeepRecipe from "./KeepRecipe.svelte";
+import Labels from "./Labels.svelte";
+import Lot from "./Lot.svelte";
 import More from "./More.svelte";
 import OwnHerb from "./OwnHerb.svelte";
 import Pantry from "./Pantry.svelte";
@@ -78,6 +80,8 @@ export const screens: Record<string, Component> = {
   check: Check,
   "bin-bottle": BinBottle,
   "correct-bottle": CorrectBottle,
+  labels: Labels,
+  lot: Lot,
   droppers: Droppers,
   dropper: Dropper,
   due: Due,

@@ -8,6 +8,7 @@ import { Desk } from "./desk.svelte";
 import { Harvests } from "./harvests.svelte";
 import { Herbs } from "./herbs.svelte";
 import { Jars } from "./jars.svelte";
+import { Papers } from "./papers.svelte";
 import type { PickDraft } from "./pick.svelte";
 import { Plans } from "./plans.svelte";
 import { Preferences } from "./preferences.svelte";
@@ -28,6 +29,7 @@ export class Book {
   readonly bottles: Bottles;
   readonly plans: Plans;
   readonly almanac: Almanac;
+  readonly papers: Papers;
   readonly preferences: Preferences;
   /** A harvest form that was left before it was saved. */
   draft: PickDraft | null = null;
@@ -44,6 +46,7 @@ export class Book {
     this.bottles = new Bottles(this.desk);
     this.plans = new Plans(this.desk);
     this.almanac = new Almanac(this.desk);
+    this.papers = new Papers(api);
     this.preferences = new Preferences(this.desk);
   }
 

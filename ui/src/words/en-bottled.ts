@@ -1,5 +1,8 @@
+import { papers } from "./en-papers";
+
 /** The English of what comes after the pouring: straining, bottles, what is due, trace, plan, season, search. */
 export const bottled = {
+  ...papers,
   life: {
     shake: "Shake",
     shaken: "Shaking noted.",

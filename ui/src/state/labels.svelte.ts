@@ -1,0 +1,124 @@
+import { Failure, type LabelDrawn, type LabelPaper, type Purpose } from "../api";
+import { words } from "../words";
+import { PlainEntry } from "./form.svelte";
+import type { Book } from "./index";
+import { usualPaper, type Saving } from "./papers.svelte";
+
+type SizeName = keyof typeof words.labels.sizes;
+type Shown = { id: string; name: string; kind: "bottle" | "jar" };
+
+/** Labels being chosen, with a picture of the first of them. */
+export class Labels {
+  readonly saving: Saving;
+  readonly width = new PlainEntry("mm", 90);
+  readonly height = new PlainEntry("mm", 55);
+  readonly skip = new PlainEntry(words.labels.places);
+  size = $state<SizeName>("90x55");
+  paper = $state<LabelPaper>(usualPaper());
+  gift = $state(false);
+  ethanol = $state(false);
+  use = $state<Purpose | "">("");
+  shown = $state.raw<Shown[] | null>(null);
+  drawn = $state.raw<LabelDrawn | null>(null);
+  picture = $state.raw<string | null>(null);
+  refusal = $state.raw<Failure | null>(null);
+  private asked = 0;
+
+  constructor(private readonly book: Book) {
+    this.saving = book.papers.saving();
+  }
+
+  /** `of` is "bottle/<id>", "jar/<id>", or "filled/<id of the jar>" for the bottles of a jar. */
+  async open(of: string): Promise<void> {
+    const [kind = "", id = ""] = of.split("/", 2);
+    try {
+      this.shown = await this.named(kind, id);
+    } catch (thrown) {
+      if (!(thrown instanceof Failure)) throw thrown;
+      this.refusal = thrown;
+      return;
+    }
+    await this.draw();
+  }
+
+  private async named(kind: string, id: string): Promise<Shown[]> {
+    if (kind === "bottle") {
+      const { bottle } = await this.book.desk.ask("bottle.show", { id });
+      return [{ id, name: bottle.name, kind }];
+    }
+    const { jar } = await this.book.desk.ask("jar.show", { id });
+    if (kind === "jar") return [{ id, name: jar.name, kind }];
+    const here = jar.bottles.filter(({ state }) => !["finished", "binned", "given"].includes(state));
+    return here.map((bottle) => ({ id: bottle.id, name: bottle.name, kind: "bottle" as const }));
+  }
+
+  get first(): Shown | null {
+    return this.shown?.[0] ?? null;
+  }
+
+  get perSheet(): number | null {
+    if (!this.drawn || this.paper === "label") return null;
+    return this.drawn.per_sheet[this.paper];
+  }
+
+  private get measures() {
+    if (this.size === "own") return { width_mm: this.width.amount ?? 0, height_mm: this.height.amount ?? 0 };
+    const [width_mm = 0, height_mm = 0] = this.size.split("x").map(Number);
+    return { width_mm, height_mm };
+  }
+
+  private get chosen() {
+    const use = this.use ? { use_for: this.use } : {};
+    return { label: this.measures, gift: this.gift, ethanol: this.ethanol, ...use };
+  }
+
+  private get wrong(): Failure[] {
+    const w = words.labels;
+    return [
+      ...(this.size === "own"
+        ? [
+            ...this.width.wrong("label.width_mm", w.width, true),
+            ...this.height.wrong("label.height_mm", w.height, true),
+          ]
+        : []),
+      ...this.skip.wrong("skip", w.skip, false),
+    ];
+  }
+
+  /** Draws the first label anew; a later question makes the answer to an earlier one worthless. */
+  async draw(): Promise<void> {
+    const { first } = this;
+    if (!first || this.wrong.length > 0) return;
+    const turn = ++this.asked;
+    try {
+      const drawn = await this.book.papers.label({ [first.kind]: first.id, ...this.chosen });
+      if (turn !== this.asked) return;
+      this.drawn = drawn;
+      this.use = drawn.use_for;
+      this.refusal = null;
+      this.show(new Blob([drawn.svg], { type: "image/svg+xml" }));
+    } catch (thrown) {
+      if (!(thrown instanceof Failure)) throw thrown;
+      if (turn !== this.asked) return;
+      this.refusal = thrown;
+      this.show(null);
+    }
+  }
+
+  private show(picture: Blob | null): void {
+    if (this.picture) URL.revokeObjectURL(this.picture);
+    this.picture = picture ? URL.createObjectURL(picture) : null;
+  }
+
+  close(): void {
+    this.asked += 1;
+    this.show(null);
+  }
+
+  async save(): Promise<void> {
+    const ids = (kind: Shown["kind"]) => (this.shown ?? []).filter((one) => one.kind === kind).map(({ id }) => id);
+    const skip = this.skip.amount === null || this.paper === "label" ? {} : { skip: Math.round(this.skip.amount) };
+    const request = { bottles: ids("bottle"), jars: ids("jar"), paper: this.paper, ...this.chosen, ...skip };
+    await this.saving.save(() => this.book.papers.labels(request), this.wrong);
+  }
+}

@@ -1,0 +1,62 @@
+import { Failure, type Api, type LotFound, type PrintedFile, type Request } from "../api";
+import { words } from "../words";
+import { Form } from "./form.svelte";
+
+/** Where a file went: what to say of it, and what the maker should know about it. */
+type Told = { said: string; remarks: string[] };
+
+/** What is saved as a file, one at a time. */
+export class Saving {
+  readonly form = new Form();
+  told = $state.raw<Told | null>(null);
+
+  constructor(private readonly api: Api) {}
+
+  async save(print: () => Promise<PrintedFile>, wrong: Failure[] = []): Promise<void> {
+    this.told = null;
+    await this.form.send(async () => {
+      const file = await print();
+      const saved = await this.api.saveFile(file);
+      this.told = { said: saved ? words.file.saved : words.file.notSaved, remarks: file.remarks };
+    }, wrong);
+  }
+}
+
+/** What the book gives as a file or a picture. */
+export class Papers {
+  constructor(private readonly api: Api) {}
+
+  saving(): Saving {
+    return new Saving(this.api);
+  }
+
+  label(request: Request<"label.single">) {
+    return this.api.call("label.single", request);
+  }
+
+  labels(request: Request<"label.sheet">) {
+    return this.api.call("label.sheet", request);
+  }
+
+  trace(request: Omit<Request<"trace.sheet">, "paper">) {
+    return this.api.call("trace.sheet", { ...request, paper: usualPaper() });
+  }
+
+  season(year: number) {
+    return this.api.call("season.book", { year, paper: usualPaper() });
+  }
+
+  calendar() {
+    return this.api.call("due.calendar", {});
+  }
+
+  find(text: string): Promise<LotFound> {
+    return this.api.call("lot.find", { text });
+  }
+}
+
+/** The paper in the printers of the reader's country. */
+export function usualPaper(): "a4" | "letter" {
+  const region = new Intl.Locale(navigator.language).maximize().region ?? "";
+  return ["US", "CA", "MX", "PH"].includes(region) ? "letter" : "a4";
+}
