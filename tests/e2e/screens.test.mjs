@@ -117,7 +117,7 @@ const doings = {
   },
   garden: (app) => app.press("button", "I have read this"),
   async "fill-proposal"(app) {
-    await app.press("button", /^Tincture of fresh herb, water counted/);
+    await app.press("button", /^Glycerite of fresh herb/);
     await app.reads("Pour these");
   },
 };
