@@ -1,4 +1,4 @@
-import { Failure, type DryWeight, type HarvestPage, type RecordHarvest, type HerbLine, type LookAlike, type PhotoCard, type Surface } from "../api";
+import { Failure, type DryWeight, type HarvestPage, type RecordHarvest, type HerbLine, type LookAlike, type Note, type PhotoCard, type Surface } from "../api";
 import { fieldMoment, wireMoment } from "../format/moment";
 import { words } from "../words";
 import { Form, MassEntry } from "./form.svelte";
@@ -31,6 +31,8 @@ export class PickDraft {
   photos = $state.raw<PickedPhoto[]>([]);
   estimate = $state.raw<DryWeight | null>(null);
   lookAlikes = $state.raw<LookAlike[]>([]);
+  /** What to know of the herb before it is picked: that it is poisonous, for the skin only, hard to tell. */
+  warnings = $state.raw<Note[]>([]);
   private turn = 0;
 
   constructor(
@@ -86,8 +88,9 @@ export class PickDraft {
     this.herb = herb;
     this.ruledOut = false;
     this.lookAlikes = [];
+    this.warnings = [];
     if (herb && !herb.parts.includes(this.part)) this.part = herb.parts[0] ?? "";
-    if (herb?.look_alike) void this.showLookAlikes();
+    if (herb) void this.warn();
     void this.reconsider();
   }
 
@@ -113,11 +116,19 @@ export class PickDraft {
     }
   }
 
-  private async showLookAlikes(): Promise<void> {
+  private async warn(): Promise<void> {
     if (!this.herb) return;
     const herb = this.herb.key;
-    const page = await this.book.desk.ask("herb.show", { key: herb });
-    if (this.herb?.key === herb) this.lookAlikes = page.look_alikes;
+    try {
+      const page = await this.book.desk.ask("herb.show", { key: herb });
+      if (this.herb?.key !== herb) return;
+      this.lookAlikes = page.look_alikes;
+      // Look-alikes have a place of their own, and what concerns its use is said where it is used.
+      this.warnings = page.cautions.filter(({ code }) => code !== "look-alike" && code !== "herb");
+    } catch (thrown) {
+      // An herb that is not in the book yet has nothing to warn of.
+      if (!(thrown instanceof Failure)) throw thrown;
+    }
   }
 
   async take(files: FileList): Promise<void> {
@@ -158,7 +169,7 @@ export class PickDraft {
         route.replace(`/harvest/${id}`);
       }
     }, this.wrong());
-    if (this.form.has("confirm_look_alike")) await this.showLookAlikes();
+    if (this.form.has("confirm_look_alike")) await this.warn();
   }
 
   private wrong(): Failure[] {

@@ -200,6 +200,52 @@ fn a_damper_herb_never_keeps_better() {
 }
 
 #[test]
+fn water_poured_on_top_never_makes_a_jar_keep_better() {
+    for preparation in preparations::all() {
+        let state = if preparation.takes(PlantState::Fresh) {
+            PlantState::Fresh
+        } else {
+            PlantState::Dried
+        };
+        let herb = plant("oregano", "flowering tops", state, 100.0);
+        let mut wish = Composition::of(&preparation.key, herb);
+        if !preparation.takes_herb() {
+            wish.plants.clear();
+            wish.jar_ml = Some(500.0);
+        }
+        let jar = compose(&wish).unwrap();
+        let mut last = Verdict::Keeps;
+        for water_g in (0..=1200).step_by(25) {
+            let mut poured: Vec<_> = jar
+                .pours
+                .iter()
+                .map(|pour| (pour.ingredient, physics::quantity::grams(pour.g)))
+                .collect();
+            let water = physics::quantity::grams(f64::from(water_g));
+            poured.push((Ingredient::water(), water));
+            let verdict = as_poured(preparation, &poured, &wish.plants)
+                .unwrap()
+                .keeping
+                .verdict;
+            assert!(
+                verdict >= last,
+                "{} with {water_g} g of water: {verdict:?} after {last:?}",
+                preparation.key
+            );
+            last = verdict;
+        }
+        let mixes = preparation.mixes_with_water();
+        let spoilt =
+            last > Verdict::Keeps || preparation.best.is_some_and(|best| best > Verdict::Keeps);
+        assert!(
+            spoilt || !mixes || jar.keeping.verdict == Verdict::DoNotMake,
+            "{} is never spoilt by a flood",
+            preparation.key
+        );
+    }
+}
+
+#[test]
 fn nonsense_is_refused_in_words() {
     let refused = |change: &dyn Fn(&mut Composition)| {
         let mut wish = Composition::of("vinegar", mint(80.0));

@@ -234,7 +234,9 @@ pub fn compose_as(
         ..
     } = draft;
     reasons.extend(soak(preparation, &plants));
-    reasons.push(room::assumption());
+    if !plants.is_empty() {
+        reasons.push(room::assumption());
+    }
     reasons.extend(preparation.notes.iter().map(|text| {
         Note::new(
             "preparation",
