@@ -4,6 +4,7 @@
 
 mod accuracy;
 mod ask;
+mod bench;
 mod bindings;
 mod check;
 mod check_phones;
@@ -24,6 +25,7 @@ cargo dev <what>
   run [--empty]                      opens the app on a journal of its own
   check [--quick] [--only STEP]      checks everything, exactly as CI does
   accuracy                           measures the drying forecast on simulated batches
+  bench                              measures what the engine takes
   ask [--journal DIR]                answers a JSON question a line from standard input
   serve [--journal DIR] [--port N] [--demo] [--now TIME]
                                      the page in an ordinary browser, on 127.0.0.1 alone
@@ -39,6 +41,7 @@ fn main() -> ExitCode {
     match what.as_str() {
         "accuracy" => accuracy::main(),
         "ask" => ask::main(&args),
+        "bench" => bench::main(),
         "bindings" => bindings::main(&args),
         "check" => check::main(&args),
         "demo" => demo::main(&args),
