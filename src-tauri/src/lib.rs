@@ -1,4 +1,4 @@
-//! The shell: a window, one command, one address for pictures. Everything it says comes from `api`.
+//! The shell: a window, one command, one address for pictures, one dialog for files. Everything it says comes from `api`.
 //!
 //! Only this package names Tauri. It keeps nothing, decides nothing and formats nothing.
 
@@ -8,6 +8,7 @@ mod page;
 #[cfg(mobile)]
 mod phone;
 mod pictures;
+mod save;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
@@ -20,8 +21,10 @@ use book::Book;
 /// Opens the window on the journal in `folder`, or on the platform's own folder for this app.
 pub fn run(folder: Option<PathBuf>) -> ExitCode {
     let ran = tauri::Builder::default()
+        .plugin(tauri_plugin_dialog::init())
+        .plugin(tauri_plugin_fs::init())
         .register_asynchronous_uri_scheme_protocol("photo", pictures::answer)
-        .invoke_handler(tauri::generate_handler![call::call])
+        .invoke_handler(tauri::generate_handler![call::call, save::save])
         .setup(|app| {
             let folder = match folder {
                 Some(folder) => folder,
