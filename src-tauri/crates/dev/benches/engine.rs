@@ -170,16 +170,16 @@ fn estimated() -> Row {
 fn trays() -> Row {
     let world = World::new();
     let harvest =
-        json!({"herb": "peppermint", "part": "leaf", "gross_g": 200_000, "surface": "dry"});
+        json!({"herb": "peppermint", "part": "leaf", "gross_g": 99_000, "surface": "dry"});
     let harvest = world.asked("harvest.record", &harvest)["harvest"]["id"].clone();
     for tray in 0..500 {
-        let started = json!({"harvest": harvest, "mass_g": 400, "name": format!("Tray {tray}"),
+        let started = json!({"harvest": harvest, "mass_g": 190, "name": format!("Tray {tray}"),
             "started_at": "2026-07-14T09:00:00+02:00"});
         let id = world.asked("tray.start", &started)["tray"]["id"].clone();
         for (day, mass_g) in [
-            (15, 300 - tray % 50),
-            (16, 190 - tray % 40),
-            (17, 130 - tray % 30),
+            (15, 140 - tray % 20),
+            (16, 90 - tray % 15),
+            (17, 60 - tray % 10),
         ] {
             let weighed = json!({"tray": id, "gross_g": mass_g, "at": format!("2026-07-{day}T09:00:00+02:00")});
             world.asked("tray.weigh", &weighed);
