@@ -78,6 +78,10 @@ async function addresses(app) {
     recipe: `/recipe/${recipe}`,
     bottle: `/bottle/${bottle}`,
     "bottle-to-bin": `/bottle/${badOil}`,
+    "label-of-a-bottle": `/labels/bottle/${bottle}`,
+    "label-of-a-jar": `/labels/jar/${standing}`,
+    "labels-of-the-filled": `/labels/filled/${strained}`,
+    "lot-unknown": "/lot/none",
     use: `/use/${bottle}`,
     "use-drops": `/use/${bottle}`,
     give: `/give/${bottle}`,
@@ -102,6 +106,11 @@ async function addresses(app) {
     "new-supply": "/supply",
     settings: "/settings",
     deeds: "/deeds",
+    safe: "/safe",
+    "safe-restore": "/safe-restore",
+    "safe-merge": "/safe-merge",
+    "safe-export": "/safe-export",
+    "safe-import": "/safe-import",
   };
 }
 

@@ -92,6 +92,11 @@ fn days_are_whole_days_and_the_stamp_is_the_one_passed_in() {
         (Some(2026), Some(7), Some(10), None),
         "a date without an hour"
     );
+    let written = text(&entries(), stamp());
+    assert!(
+        !written.contains("DTEND"),
+        "RFC 5545 3.8.2.2: an end must lie after its start, and a day needs none"
+    );
     let made = moment(ICalendarProperty::Dtstamp);
     assert_eq!(
         (made.year, made.hour, made.minute),

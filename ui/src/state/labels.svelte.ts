@@ -48,7 +48,8 @@ export class Labels {
     }
     const { jar } = await this.book.desk.ask("jar.show", { id });
     if (kind === "jar") return [{ id, name: jar.name, kind }];
-    const here = jar.bottles.filter(({ state }) => !["finished", "binned", "given"].includes(state));
+    const gone = ["finished", "binned", "given"];
+    const here = jar.bottles.filter(({ state, bin_it }) => !bin_it && !gone.includes(state));
     return here.map((bottle) => ({ id: bottle.id, name: bottle.name, kind: "bottle" as const }));
   }
 

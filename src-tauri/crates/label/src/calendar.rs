@@ -38,9 +38,10 @@ pub fn text(entries: &[Entry], stamp: DateTime<Utc>) -> String {
     calendar.append_property(("CALSCALE", "GREGORIAN"));
     for entry in entries {
         let mut event = Event::with_uid(&entry.uid);
+        // A day without an end lasts that day (RFC 5545 3.6.1); an end would have to lie after it.
         event
             .timestamp(stamp)
-            .all_day(entry.on)
+            .starts(entry.on)
             .summary(&entry.title);
         // A day to remember is no time taken.
         event.add_property("TRANSP", "TRANSPARENT");
