@@ -169,8 +169,8 @@ fn estimated() -> Row {
 
 fn trays() -> Row {
     let world = World::new();
-    let harvest =
-        json!({"herb": "peppermint", "part": "leaf", "gross_g": 99_000, "surface": "dry"});
+    let harvest = json!({"herb": "peppermint", "part": "leaf", "gross_g": 99_000, "surface": "dry",
+        "picked_at": "2026-07-14T08:00:00+02:00"});
     let harvest = world.asked("harvest.record", &harvest)["harvest"]["id"].clone();
     for tray in 0..500 {
         let started = json!({"harvest": harvest, "mass_g": 190, "name": format!("Tray {tray}"),
