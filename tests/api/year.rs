@@ -373,7 +373,7 @@ fn everything_is_found_by_what_it_hangs_together_with() {
         json!({"bottle": bottle["id"], "to": "Old Ferry"}),
     );
     let found = |typed: &str| -> Vec<(String, String)> {
-        let reply = world.call("search", json!({"text": typed}));
+        let reply = world.call("journal.search", json!({"text": typed}));
         let hits = reply["hits"].as_array().unwrap().iter();
         hits.map(|hit| (text(hit, "/noun").to_owned(), text(hit, "/id").to_owned()))
             .collect()

@@ -1719,7 +1719,7 @@ export interface Commands {
   "lot.find": { request: FindLot; reply: LotFound };
   "due.list": { request: ListDue; reply: Due };
   "due.calendar": { request: ExportDue; reply: PrintedFile };
-  "search": { request: Search; reply: Hits };
+  "journal.search": { request: Search; reply: Hits };
   "season.show": { request: ShowSeason; reply: Season };
   "season.book": { request: PrintSeason; reply: PrintedFile };
   "plan.save": { request: SavePlan; reply: PlanWritten };

@@ -19,6 +19,6 @@ export class Almanac {
   }
 
   search(text: string) {
-    return this.desk.ask("search", { text, limit: 60 });
+    return this.desk.ask("journal.search", { text, limit: 60 });
   }
 }

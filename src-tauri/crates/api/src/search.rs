@@ -41,7 +41,7 @@ pub struct Hits {
 const MOST_WORDS: usize = 12;
 
 impl Command for Search {
-    const NAME: &'static str = "search";
+    const NAME: &'static str = "journal.search";
     type Reply = Hits;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {

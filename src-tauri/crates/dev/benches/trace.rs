@@ -76,7 +76,7 @@ fn main() {
         ("trace.back", bottles, true),
         ("trace.forward", beds, true),
         ("trace.forward", supplies, true),
-        ("search", words, false),
+        ("journal.search", words, false),
         ("due.list", vec![json!({})], false),
         ("bottle.list", vec![json!({})], false),
         ("season.show", years, false),
