@@ -1,4 +1,4 @@
-import type { Answer, Host, TakenAway } from "../host";
+import { base64, type Answer, type Host, type TakenAway } from "../host";
 import type { Commands, Noun, PhotoChunkTaken, PhotoTaken } from "./bindings";
 import { words } from "../words";
 import { Failure } from "./failure";
@@ -30,6 +30,15 @@ export class Api {
   /** Whether the file is now where the maker wants it. */
   async saveFile(file: TakenAway): Promise<boolean> {
     return opened<boolean>(await this.host.saveFile(file));
+  }
+
+  /** Bytes as a request carries them. */
+  base64(bytes: Blob): Promise<string> {
+    return base64(bytes);
+  }
+
+  madeUrl(name: string): string | null {
+    return this.host.madeUrl(name);
   }
 
   photoUrl(hash: string, size: "thumb" | "original"): string {

@@ -13,6 +13,8 @@ export interface Host {
   uploadPhoto(file: File, progress: (share: number) => void): Promise<Answer>;
   /** Lets the maker keep a file; true once it is where they want it. */
   saveFile(file: TakenAway): Promise<Answer>;
+  /** Where a file that the core made can be fetched; null where the page cannot reach it. */
+  madeUrl(name: string): string | null;
   photoUrl(hash: string, size: "thumb" | "original"): string;
 }
 

@@ -1,6 +1,7 @@
 import type { Host } from "./host";
 import type { Shell } from "./shell";
 
+export { base64 } from "./base64";
 export type { Answer, Host, TakenAway } from "./host";
 
 declare global {

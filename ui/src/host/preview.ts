@@ -50,6 +50,10 @@ export function previewHost(): Host {
       return { reply: true };
     },
 
+    madeUrl(name) {
+      return `/made/${encodeURIComponent(name)}`;
+    },
+
     photoUrl(hash, size) {
       return `/photo/${hash}/${size}`;
     },

@@ -1,5 +1,6 @@
 import { invoke } from "@tauri-apps/api/core";
 import { words } from "../words";
+import { base64 } from "./base64";
 import { unreachable, type Answer, type Host } from "./host";
 
 /** What the shell tells the page before its first script. */
@@ -16,15 +17,6 @@ async function call(command: string, request: unknown): Promise<Answer> {
   } catch {
     return unreachable(words.failure.unreachable);
   }
-}
-
-async function base64(bytes: Blob): Promise<string> {
-  return new Promise((resolve, reject) => {
-    const reader = new FileReader();
-    reader.onload = () => resolve(String(reader.result).split(",", 2)[1] ?? "");
-    reader.onerror = () => reject(reader.error);
-    reader.readAsDataURL(bytes);
-  });
 }
 
 async function uploadInChunks(file: File, progress: (share: number) => void): Promise<Answer> {
@@ -62,6 +54,11 @@ export function shellHost(shell: Shell): Host {
       } catch (thrown) {
         return { failure: { code: "storage", field: null, message: typeof thrown === "string" ? thrown : words.file.lost } };
       }
+    },
+
+    // The window may not read the journal's folder; the file is told by its path.
+    madeUrl() {
+      return null;
     },
 
     photoUrl(hash, size) {

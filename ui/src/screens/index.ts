@@ -33,6 +33,10 @@ import PlanBottles from "./PlanBottles.svelte";
 import Rack from "./Rack.svelte";
 import Recipe from "./Recipe.svelte";
 import Recipes from "./Recipes.svelte";
+import Safe from "./Safe.svelte";
+import SafeExport from "./SafeExport.svelte";
+import SafeImport from "./SafeImport.svelte";
+import SafeRestore from "./SafeRestore.svelte";
 import Sample from "./Sample.svelte";
 import Search from "./Search.svelte";
 import Season from "./Season.svelte";
@@ -98,4 +102,9 @@ export const screens: Record<string, Component> = {
   supply: Supply,
   settings: Settings,
   deeds: Deeds,
+  safe: Safe,
+  "safe-restore": SafeRestore,
+  "safe-merge": SafeRestore,
+  "safe-export": SafeExport,
+  "safe-import": SafeImport,
 };

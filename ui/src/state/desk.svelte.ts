@@ -62,6 +62,13 @@ export class Desk {
     this.shown.delete(held);
   }
 
+  /** After another journal took the place of this one: nothing shown or remembered holds any more. */
+  async refreshAll(): Promise<void> {
+    this.last = null;
+    this.memory.clear();
+    await Promise.all([...this.shown].map((held) => held.reload()));
+  }
+
   private async refresh(changed: readonly Noun[]): Promise<void> {
     this.memory.clear();
     const stale = [...this.shown].filter((held) => held.nouns.some((noun) => changed.includes(noun)));

@@ -13,6 +13,7 @@ import type { PickDraft } from "./pick.svelte";
 import { Plans } from "./plans.svelte";
 import { Preferences } from "./preferences.svelte";
 import { Route } from "./route.svelte";
+import { Safe } from "./safe.svelte";
 import { Supplies } from "./supplies.svelte";
 import { Trays } from "./trays.svelte";
 
@@ -30,6 +31,7 @@ export class Book {
   readonly plans: Plans;
   readonly almanac: Almanac;
   readonly papers: Papers;
+  readonly safe: Safe;
   readonly preferences: Preferences;
   /** A harvest form that was left before it was saved. */
   draft: PickDraft | null = null;
@@ -47,6 +49,7 @@ export class Book {
     this.plans = new Plans(this.desk);
     this.almanac = new Almanac(this.desk);
     this.papers = new Papers(api);
+    this.safe = new Safe(this.desk, api);
     this.preferences = new Preferences(this.desk);
   }
 

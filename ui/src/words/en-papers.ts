@@ -1,5 +1,8 @@
+import { safe } from "./en-safe";
+
 /** The English of what is printed or saved as a file. */
 export const papers = {
+  ...safe,
   labels: {
     title: "Labels",
     label: "Label",

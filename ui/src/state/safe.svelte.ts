@@ -1,0 +1,137 @@
+import { Failure, type Api, type BackupMade, type ExportMade, type JobBegun, type JobOutcome } from "../api";
+import { words } from "../words";
+import type { Desk } from "./desk.svelte";
+import { Form } from "./form.svelte";
+import { everyNoun, Held, hold } from "./held.svelte";
+
+export type Task = keyof typeof words.safe.working;
+type Kind = JobOutcome["kind"];
+type Of<K extends Kind> = Extract<JobOutcome, { kind: K }>;
+
+const CHUNK_BYTES = 1024 * 1024;
+const POLL_MS = 300;
+
+/** Backups, exports and what is brought in. It outlives its screens, as the work of the core does. */
+export class Safe {
+  /** What is being worked on, and the share of it that is done. */
+  task = $state<Task | null>(null);
+  share = $state(0);
+  readonly backing = new Form();
+  readonly exporting = new Form();
+  backup = $state.raw<BackupMade | null>(null);
+  export = $state.raw<ExportMade | null>(null);
+  private job: string | null = null;
+  private stopped = false;
+
+  constructor(
+    private readonly desk: Desk,
+    private readonly api: Api,
+  ) {}
+
+  about() {
+    return hold(this.desk, new Held(this.desk, "backup.about", {}, everyNoun));
+  }
+
+  madeUrl(name: string): string | null {
+    return this.api.madeUrl(name);
+  }
+
+  async makeBackup(photos: boolean, passphrase: string): Promise<void> {
+    this.backup = null;
+    const sealing = passphrase ? { passphrase } : {};
+    this.backup = await this.run("backup", "backup", () => this.api.call("backup.make", { photos, ...sealing }));
+    if (this.backup) await this.desk.refreshAll();
+  }
+
+  async makeExport(photos: boolean, places: boolean): Promise<void> {
+    this.export = null;
+    this.export = await this.run("export", "export", () => this.api.call("export.make", { photos, places }));
+  }
+
+  /** Hands a file to the core piece by piece and tells what the core calls it; null when it was stopped. */
+  async send(file: File): Promise<string | null> {
+    const upload = crypto.randomUUID();
+    this.begin("send");
+    try {
+      for (let from = 0; ; from += CHUNK_BYTES) {
+        if (this.stopped) return null;
+        const to = Math.min(from + CHUNK_BYTES, file.size);
+        const piece = await this.api.base64(file.slice(from, to));
+        const taken = await this.api.call("file.chunk", { upload, base64: piece, first: from === 0 });
+        this.share = file.size > 0 ? to / file.size : 1;
+        if (to === file.size) return taken.file;
+      }
+    } finally {
+      this.task = null;
+    }
+  }
+
+  look(request: { file: string; passphrase?: string }) {
+    return this.run("look", "restore_look", () => this.api.call("restore.look", request));
+  }
+
+  async restore(request: { file: string; passphrase?: string; without_damaged?: boolean }) {
+    const restored = await this.run("apply", "restored", () => this.api.call("restore.apply", request));
+    if (restored) await this.desk.refreshAll();
+    return restored;
+  }
+
+  lookAtOther(request: { file: string; passphrase?: string }) {
+    return this.run("look", "merge_look", () => this.api.call("merge.look", request));
+  }
+
+  async merge(request: { file: string; passphrase?: string; without_damaged?: boolean }) {
+    const merged = await this.run("merge", "merged", () => this.api.call("merge.apply", request));
+    if (merged) await this.desk.refreshAll();
+    return merged;
+  }
+
+  /** Takes the last restoring or bringing together back; a second time does it again. */
+  async undo() {
+    const restored = await this.api.call("restore.undo", {});
+    await this.desk.refreshAll();
+    return restored;
+  }
+
+  lookAtTable(file: string) {
+    return this.api.call("import.look", { file });
+  }
+
+  async importTable(file: string, count: string): Promise<void> {
+    await this.desk.write("import.apply", { file }, words.safe.imported(count));
+  }
+
+  async cancel(): Promise<void> {
+    this.stopped = true;
+    if (this.job) await this.api.call("job.cancel", { job: this.job });
+  }
+
+  private begin(task: Task): void {
+    this.task = task;
+    this.share = 0;
+    this.stopped = false;
+  }
+
+  /** Begins work in the core and waits for it; null when it was stopped. */
+  private async run<K extends Kind>(task: Task, kind: K, begin: () => Promise<JobBegun>): Promise<Of<K> | null> {
+    const { job } = await begin();
+    this.begin(task);
+    this.job = job;
+    try {
+      for (;;) {
+        const card = await this.api.call("job.show", { job });
+        if (card.state === "failed" && card.failure) {
+          throw new Failure(card.failure.code, card.failure.field, card.failure.message);
+        }
+        if (card.state === "cancelled") return null;
+        if (card.outcome?.kind === kind) return card.outcome as Of<K>;
+        if (card.state !== "running") throw new Failure("storage", null, words.failure.unreachable);
+        this.share = card.total_bytes > 0 ? Math.min(1, card.done_bytes / card.total_bytes) : 0;
+        await new Promise((resolve) => setTimeout(resolve, POLL_MS));
+      }
+    } finally {
+      this.task = null;
+      this.job = null;
+    }
+  }
+}
