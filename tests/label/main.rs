@@ -1,5 +1,7 @@
 //! Labels, sheets, calendar, book and trace, read back by programs that know nothing of ours.
 
+#![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
+
 mod calendar;
 mod documents;
 mod fit;
