@@ -17,7 +17,7 @@ const MIGRATIONS: &[&str] = &[
 
 /// Raised when the tables that are made from the log are filled differently
 /// although their shape is the same.
-const FILLING: u32 = 1;
+const FILLING: u32 = 2;
 
 fn number(conn: &Connection, pragma: &str) -> Result<i32, Failure> {
     Ok(conn.pragma_query_value(None, pragma, |row| row.get(0))?)
