@@ -56,7 +56,7 @@ test(`${engine}: a harvest with its photo goes to the rack and into a jar in the
   await app.reads("100 g fresh, ");
   await app.press("button", "Back");
   await app.press("link", "Pantry");
-  await app.press("link", /Peppermint/);
+  await app.press("link", /^Peppermint tincture/);
   await app.reads("Spirit of 96 % vol");
 });
 

@@ -63,7 +63,8 @@ export async function open({ folder, width, height, dark }) {
       for (const element of await session.findElements(By.css(CANDIDATES[role]))) {
         try {
           if ((await element.getAriaRole()) !== role) continue;
-          if (!fits(await element.getAccessibleName(), name)) continue;
+          // Between a number and its unit stands a space that does not break.
+          if (!fits((await element.getAccessibleName()).replaceAll("\u00a0", " "), name)) continue;
           // A control may lie unseen over its drawing, so what counts is its box and not its ink.
           if (await session.executeScript("return arguments[0].checkVisibility({ visibilityProperty: true })", element)) {
             return element;
@@ -78,14 +79,30 @@ export async function open({ folder, width, height, dark }) {
   }
 
   return {
-    press: async (role, name) => (await find(role, name)).click(),
+    press: (role, name) =>
+      until(`${role} ${name} pressed`, async () => {
+        try {
+          await (await find(role, name)).click();
+          return true;
+        } catch (error) {
+          // The page drew itself anew between finding and pressing, and nothing was pressed.
+          if (error.name !== "StaleElementReferenceError") throw error;
+          return undefined;
+        }
+      }),
     async fill(role, name, text) {
       const element = await find(role, name);
       await element.clear();
       await element.sendKeys(text);
     },
     async choose(role, name, option) {
-      const element = await find(role, name);
+      // This engine has a role of its own for a list that drops down.
+      const element = await until(`${role} ${name}`, async () => {
+        for (const each of await session.findElements(By.css(CANDIDATES[role]))) {
+          if (fits(await each.getAccessibleName(), name)) return each;
+        }
+        return undefined;
+      });
       for (const each of await element.findElements(By.css("option"))) {
         if ((await each.getText()) === option) return each.click();
       }
