@@ -23,9 +23,10 @@ export class Desk {
     return (this.memory.get(key(name, request)) as Commands[N]["reply"] | undefined) ?? null;
   }
 
-  async write<N extends Write>(name: N, request: Request<N>, said: string): Promise<Reply<N> & Changed> {
+  /** With nothing said there is nothing worth taking back. */
+  async write<N extends Write>(name: N, request: Request<N>, said: string | null): Promise<Reply<N> & Changed> {
     const reply = (await this.api.call(name, request)) as Reply<N> & Changed;
-    this.last = { deed: reply.deed, said };
+    this.last = said === null ? null : { deed: reply.deed, said };
     this.moves = 0;
     await this.refresh(reply.changed);
     return reply;

@@ -32,6 +32,11 @@ export class Preferences {
     await this.desk.write("setting.change", change, words.settings.changed);
   }
 
+  /** Notes that the cautions were read. */
+  async read(): Promise<void> {
+    await this.desk.write("setting.change", { cautions_seen: true }, null);
+  }
+
   about() {
     return hold(this.desk, new Held(this.desk, "journal.about", {}, ["harvest", "tray", "jar", "photo"]));
   }

@@ -21,6 +21,7 @@ export const en = {
   places: { garden: "Garden", rack: "Rack", pantry: "Pantry", more: "More" },
   failure: {
     heading: "Not saved yet",
+    undoneHeading: "Not done yet",
     unreachable: "The book did not answer. Nothing was saved; close the app and open it again.",
     photoLost: "The photo did not arrive. It is still where you picked it from; choose it again.",
     missing: (label: string) => `${label}: fill this in.`,
