@@ -1,3 +1,4 @@
+import "./host/language";
 import "./styles/index.css";
 import { mount } from "svelte";
 import App from "./App.svelte";

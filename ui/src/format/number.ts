@@ -2,6 +2,10 @@ import { locale } from "../words";
 
 export type Interval = { low: number; value: number; high: number };
 
+/** The decimal mark of the reader's locale. */
+export const decimalMark =
+  new Intl.NumberFormat(locale).formatToParts(1.5).find((part) => part.type === "decimal")?.value ?? ".";
+
 const formats = new Map<number, Intl.NumberFormat>();
 
 /** A number with at most `decimals` places, in the reader's locale. */
@@ -38,11 +42,23 @@ export function span(interval: Interval): Span {
   return { value: value!, low: low!, high: high!, sure: low === high };
 }
 
-/** What a person typed as a decimal, with a comma or a point; null when it is no number. */
+/** A number as a field holds it: the reader's decimal mark, no grouping. */
+export function typed(value: number): string {
+  return new Intl.NumberFormat(locale, { maximumFractionDigits: 2, useGrouping: false }).format(value);
+}
+
+/**
+ * What a person typed as a decimal, with a comma or a point; null when it is no number.
+ * Of two different marks the last is the decimal one. A single mark that groups in the reader's locale, with exactly
+ * three digits behind it, groups; any other single mark is a decimal one in every language.
+ */
 export function typedNumber(text: string): number | null {
-  const trimmed = text.trim().replace(/[\s\u00a0\u202f']/g, "");
+  const trimmed = text.trim().replace(/[\s\u00a0\u202f'\u2019]/g, "");
   if (trimmed === "") return null;
-  const point = trimmed.includes(",") && !trimmed.includes(".") ? trimmed.replace(",", ".") : trimmed.replace(/,/g, "");
+  const other = decimalMark === "," ? "." : ",";
+  const groupsAlone = new RegExp(`^[+-]?[1-9]\\d{0,2}(\\${other}\\d{3})+$`).test(trimmed);
+  const mark = groupsAlone ? decimalMark : trimmed.lastIndexOf(",") > trimmed.lastIndexOf(".") ? "," : ".";
+  const point = trimmed.replaceAll(mark === "," ? "." : ",", "").replace(mark, ".");
   if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(point)) return null;
   const value = Number(point);
   return Number.isFinite(value) ? value : null;
@@ -52,7 +68,3 @@ export function typedNumber(text: string): number | null {
 export function percentSpan(interval: Interval, unit: string): Span & { unit: string } {
   return { ...span(interval), unit };
 }
-
-/** The decimal mark of the reader's locale. */
-export const decimalMark =
-  new Intl.NumberFormat(locale).formatToParts(1.5).find((part) => part.type === "decimal")?.value ?? ".";

@@ -2,6 +2,7 @@ import type { Host } from "./host";
 import type { Shell } from "./shell";
 
 export { base64 } from "./base64";
+export { keepLanguage } from "./language";
 export type { Answer, Host, TakenAway } from "./host";
 
 declare global {

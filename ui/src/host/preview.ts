@@ -1,4 +1,4 @@
-import { words } from "../words";
+import { language, words } from "../words";
 import { unreachable, type Answer, type Host } from "./host";
 
 /** The page in an ordinary browser, served by the preview server it came from. */
@@ -10,7 +10,7 @@ export function previewHost(): Host {
       try {
         const response = await fetch(`/call/${name}`, {
           method: "POST",
-          headers: { "content-type": "application/json" },
+          headers: { "content-type": "application/json", "accept-language": language },
           body: JSON.stringify(request),
         });
         return (await response.json()) as Answer;
@@ -24,6 +24,7 @@ export function previewHost(): Host {
       return new Promise((resolve) => {
         const request = new XMLHttpRequest();
         request.open("POST", `/photo?name=${encodeURIComponent(file.name)}`);
+        request.setRequestHeader("accept-language", language);
         request.upload.onprogress = (event) => {
           if (event.lengthComputable) progress(event.loaded / event.total);
         };

@@ -1,7 +1,7 @@
 import { tick } from "svelte";
 import { Failure } from "../api";
 import { GRAMS, MILLILITRES, type MassUnit, type Units, type VolumeUnit } from "../format/amount";
-import { typedNumber } from "../format/number";
+import { typed, typedNumber } from "../format/number";
 import { words } from "../words";
 
 /** One form on its way to the core: what is wrong with it, and whether it is being sent. */
@@ -60,13 +60,13 @@ class Entry<U extends string> {
 
   /** In the wire's unit; null when what is typed is no number. */
   get amount(): number | null {
-    const typed = typedNumber(this.text);
-    return typed === null ? null : typed * this.sizes[this.unit];
+    const number = typedNumber(this.text);
+    return number === null ? null : number * this.sizes[this.unit];
   }
 
   /** Writes an amount of the wire's unit into the field. */
   set(amount: number): void {
-    this.text = shown(amount / this.sizes[this.unit]);
+    this.text = typed(amount / this.sizes[this.unit]);
   }
 
   /** What is wrong with it as the answer to `field`, in the words of its label. */
@@ -85,14 +85,14 @@ export type NumberEntry = Pick<Entry<string>, "text" | "unit" | "units">;
 export class MassEntry extends Entry<MassUnit> {
   constructor(units: Units, grams?: number) {
     const unit: MassUnit = units === "us" ? "oz" : "g";
-    super(["g", "kg", "oz", "lb"], GRAMS, unit, grams === undefined ? "" : shown(grams / GRAMS[unit]));
+    super(["g", "kg", "oz", "lb"], GRAMS, unit, grams === undefined ? "" : typed(grams / GRAMS[unit]));
   }
 }
 
 export class VolumeEntry extends Entry<VolumeUnit> {
   constructor(units: Units, millilitres?: number) {
     const unit: VolumeUnit = units === "us" ? "fl oz" : "mL";
-    const text = millilitres === undefined ? "" : shown(millilitres / MILLILITRES[unit]);
+    const text = millilitres === undefined ? "" : typed(millilitres / MILLILITRES[unit]);
     super(["mL", "L", "fl oz"], MILLILITRES, unit, text);
   }
 }
@@ -100,10 +100,6 @@ export class VolumeEntry extends Entry<VolumeUnit> {
 /** A number whose unit is fixed: per cent, square metres. */
 export class PlainEntry extends Entry<string> {
   constructor(unit: string, value?: number) {
-    super([unit], { [unit]: 1 }, unit, value === undefined ? "" : shown(value));
+    super([unit], { [unit]: 1 }, unit, value === undefined ? "" : typed(value));
   }
-}
-
-function shown(value: number): string {
-  return String(Math.round(value * 100) / 100);
 }

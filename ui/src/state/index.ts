@@ -50,7 +50,7 @@ export class Book {
     this.almanac = new Almanac(this.desk);
     this.papers = new Papers(api);
     this.safe = new Safe(this.desk, api);
-    this.preferences = new Preferences(this.desk);
+    this.preferences = new Preferences(this.desk, api);
   }
 
   get units() {
@@ -61,6 +61,7 @@ export class Book {
 export async function openBook(): Promise<Book> {
   const book = new Book(new Api(await findHost()));
   await book.preferences.load();
+  void book.safe.resume();
   return book;
 }
 

@@ -1,5 +1,5 @@
-import { Failure, type Request, type Settings } from "../api";
-import { words } from "../words";
+import { Failure, type Api, type Request, type Settings } from "../api";
+import { chosenLanguage, words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { everyNoun, Held, hold } from "./held.svelte";
 
@@ -13,7 +13,21 @@ export class Preferences {
     poison_line: null,
   });
 
-  constructor(private readonly desk: Desk) {}
+  constructor(
+    private readonly desk: Desk,
+    private readonly api: Api,
+  ) {}
+
+  /** A language of the page, or "system" where the device's own is followed. */
+  get language(): string {
+    return chosenLanguage ?? "system";
+  }
+
+  /** Words are fixed while the page runs, so it begins anew. */
+  speak(language: string): void {
+    this.api.keepLanguage(language === "system" ? null : language);
+    location.reload();
+  }
 
   get units() {
     return this.kept.units;

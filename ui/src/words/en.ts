@@ -17,6 +17,8 @@ export const en = {
     unitOf: (label: string) => `Unit of ${label.toLowerCase()}`,
     optional: "If you like",
     choose: "Choose …",
+    /** An entry as it reads inside a sentence. */
+    within: (text: string) => text.toLowerCase(),
   },
   places: { garden: "Garden", rack: "Rack", pantry: "Pantry", more: "More" },
   failure: {
@@ -449,7 +451,7 @@ export const en = {
     droppers: "Droppers",
     droppersText: "Your own droppers, counted in drops",
     settings: "Settings",
-    settingsText: "Units, light and dark, cautions, about the numbers",
+    settingsText: "Language, units, light and dark, cautions, about the numbers",
     deeds: "What was done",
     deedsText: "The latest changes; any of them can be taken back",
   },
@@ -490,6 +492,7 @@ export const en = {
     system: "As the phone",
     light: "Light",
     dark: "Dark",
+    language: "Language",
     cautions: "Cautions",
     about: "About the numbers",
     aboutText: [

@@ -1,3 +1,4 @@
+import { de } from "./de";
 import { en } from "./en";
 
 type Loosened<T> = T extends string
@@ -9,11 +10,23 @@ type Loosened<T> = T extends string
 /** Every word of the page; a language is complete or it does not compile. */
 export type Words = Loosened<typeof en>;
 
-const languages: Record<string, Words> = { en };
+const languages = { en, de };
+export type Language = keyof typeof languages;
 
-const wanted = navigator.languages.find((tag) => tag.slice(0, 2) in languages) ?? "en";
+/** Every language under the name it gives itself. */
+export const languageNames: Record<Language, string> = { en: "English", de: "Deutsch" };
 
-/** The locale of numbers and dates: the reader's own, region included. */
-export const locale = wanted;
-export const language = wanted.slice(0, 2);
-export const words: Words = languages[language] ?? en;
+function languageOf(tag: string | undefined): Language | null {
+  const short = tag?.slice(0, 2) ?? "";
+  return short in languages ? (short as Language) : null;
+}
+
+/** What was chosen on this device; null follows the device. The host writes it down before any word is asked for. */
+export const chosenLanguage = languageOf(document.documentElement.dataset["language"]);
+
+export const language: Language =
+  chosenLanguage ?? navigator.languages.map(languageOf).find((known) => known !== null) ?? "en";
+
+/** The locale of numbers and dates: the reader's own, region included, where its language is the one shown. */
+export const locale = navigator.languages.find((tag) => languageOf(tag) === language) ?? language;
+export const words: Words = languages[language];
