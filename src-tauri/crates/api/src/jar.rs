@@ -3,6 +3,7 @@
 mod advise;
 mod compose;
 mod correct;
+mod equivalent;
 mod judged;
 mod life;
 mod lots;
@@ -14,10 +15,12 @@ mod proposal;
 mod recipe;
 mod retention;
 mod said;
+mod sample;
 mod wire;
 mod wishes;
 
 pub use advise::*;
+pub(crate) use equivalent::DriedEquivalent;
 pub(crate) use judged::{Judged, preparation_of};
 pub(crate) use life::refuse_failed;
 pub use life::*;

@@ -1,6 +1,7 @@
 //! What a liquid is, and how to reach one: `mixture.describe`, `mixture.reach`.
 
 mod describe;
+mod help;
 mod label;
 mod reach;
 

@@ -34,7 +34,8 @@ impl Command for FillBottles {
             };
             refuse_more_than_came_out(writing, &jar_id, &sizes)?;
             let judged = Judged::of(writing, &jar)?;
-            let dates = judged.dates(writing, &jar, first.at.date_naive())?;
+            let strained_on = first.at.date_naive();
+            let dates = judged.dates_at(writing, &jar, strained_on, self.stored_at_c)?;
             if let Some(last) = dates.best_before
                 && judged.only_the_date_counts
                 && filled_at.date_naive() > last

@@ -1,15 +1,14 @@
 //! `bottle.show`: what it is, how it keeps, what was done with it, and the whole chain back.
 
 use formulary::arithmetic::{self, Input};
-use journal::{BottleId, EndKind, Jar, LotCode, PlantState, Supply};
-use physics::WetBasis;
+use journal::{BottleId, EndKind, Jar, LotCode, Supply};
 use store::Reading;
 
 use super::list::Shown;
 use super::wire::{
     BottlePage, BottleShown, BottleSums, CheckLine, GivenTo, Outcome, ShowBottle, UseLine,
 };
-use crate::jar::Judged;
+use crate::jar::{DriedEquivalent, Judged};
 use crate::mixture::Liquid;
 use crate::trace;
 use crate::wire::{Interval, Note, Status};
@@ -157,16 +156,7 @@ fn sums(
     came_out_ml: f64,
 ) -> Result<BottleSums, Failure> {
     let liquid = &judged.poured.liquid;
-    let equivalent = dried_equivalent(jar)?;
-    let poured = jar.poured_ml();
-    let with_water = equivalent.map(|alone| {
-        let (low, high) = (judged.liquid_ml.high, judged.liquid_ml.low);
-        Interval {
-            low: alone.low * poured / low,
-            value: alone.value * poured / judged.liquid_ml.value,
-            high: alone.high * poured / high,
-        }
-    });
+    let equivalent = DriedEquivalent::of(jar, judged)?;
     let Cost {
         amount: cost,
         currency,
@@ -190,8 +180,9 @@ fn sums(
     }
     let per_ml = liquid.ethanol_g_per_ml;
     Ok(BottleSums {
-        dried_equivalent_g_per_ml: equivalent,
-        dried_equivalent_with_plant_water_g_per_ml: with_water,
+        dried_equivalent_g_per_ml: equivalent.map(|it| it.alone_g_per_ml),
+        dried_equivalent_with_plant_water_g_per_ml: equivalent
+            .map(|it| it.with_plant_water_g_per_ml),
         ethanol_g_per_ml: per_ml.into(),
         ethanol_g_bottle: per_ml.map_monotone(|g| g * size_ml).into(),
         drops_per_ml: drops_per_ml.map(Interval::from),
@@ -199,37 +190,6 @@ fn sums(
         currency,
         notes,
     })
-}
-
-/// Dried herb (of fresh herb: dry matter) to each millilitre poured, added up over the plants.
-fn dried_equivalent(jar: &Jar) -> Result<Option<Interval>, Failure> {
-    if jar.plants.is_empty() || jar.marc_of.is_some() {
-        return Ok(None);
-    }
-    let poured = jar.poured_ml();
-    let mut sum = Interval {
-        low: 0.0,
-        value: 0.0,
-        high: 0.0,
-    };
-    for plant in &jar.plants {
-        let ratio = poured / plant.mass_g;
-        let moisture = plant.moisture_wet_percent;
-        let at = |percent: f64| -> Result<f64, Failure> {
-            Ok(match plant.state {
-                PlantState::Dried => arithmetic::dried_equivalent_g_per_ml(ratio)?,
-                PlantState::Fresh => arithmetic::fresh_equivalent_g_per_ml(
-                    ratio,
-                    WetBasis::from_percent(percent)?,
-                    false,
-                )?,
-            })
-        };
-        sum.low += at(moisture.high)?;
-        sum.value += at(moisture.value)?;
-        sum.high += at(moisture.low)?;
-    }
-    Ok(Some(sum))
 }
 
 /// What a bottle cost in its currency.

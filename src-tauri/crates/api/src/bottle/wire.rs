@@ -26,6 +26,8 @@ pub struct FillBottles {
     pub place: Option<String>,
     pub filled_at: Option<String>,
     pub note: Option<String>,
+    /// How warm an oil stands, for the date by which it is used up.
+    pub stored_at_c: Option<f64>,
 }
 
 /// Bottles, those to look at first; without a state those that are still here.

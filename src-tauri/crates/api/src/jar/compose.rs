@@ -1,18 +1,20 @@
 //! `jar.compose`: what to pour, live while the maker moves the figures.
 
-use formulary::{compose, plan, preparations};
+use chrono::NaiveDate;
+use formulary::{compose, keep, plan, preparations};
 use store::Reading;
 
-use super::proposal::{ComesOut, Composition, PlantLine, PourLine, Proposal};
-use super::retention;
+use super::judged::oil_label;
+use super::proposal::{ComesOut, Composition, Plant, PlantLine, PourLine, Proposal, ShelfLife};
 use super::said::{remarked, state, state_of};
+use super::{retention, sample};
 use crate::drying::{Basis, Expected};
 use crate::failure::At;
 use crate::harvest::own_fractions;
 use crate::herb::Known;
 use crate::mixture::{self, Liquid, Shortfall, StockItem};
 use crate::tray::Run;
-use crate::wire::{Interval, Lot, Note};
+use crate::wire::{Interval, Lot, Note, PlantState};
 use crate::{App, Command, Failure, asked};
 
 impl Command for Composition {
@@ -20,7 +22,8 @@ impl Command for Composition {
     type Reply = Proposal;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        app.read(|reading| Ok(Composed::of(reading, &self)?.proposal()))
+        let today = app.now().date_naive();
+        app.read(|reading| Composed::of(reading, &self)?.proposal(reading, today))
     }
 }
 
@@ -55,9 +58,19 @@ impl Composed {
                 let message = "Plant from a harvest is fresh and plant from a tray is dried.";
                 return Err(here(Failure::invalid("state", message)));
             }
-            let own = match plant.moisture_wet_percent {
-                Some(moisture) => Some((moisture, None)),
-                None => own_moisture(reading, &herb, &plant.part, lot).map_err(here)?,
+            let own = match (&plant.sample, plant.moisture_wet_percent) {
+                (Some(_), Some(_)) => {
+                    let message = "Give the water of the plant or a sample of it, not both.";
+                    return Err(here(Failure::invalid("sample", message)));
+                }
+                (Some(sample), None) => {
+                    let (moisture, basis) =
+                        sample::moisture(reading, &herb, &plant.part, plant.state, sample)
+                            .map_err(here)?;
+                    Some((moisture, Some(basis)))
+                }
+                (None, Some(moisture)) => Some((moisture, None)),
+                (None, None) => own_moisture(reading, &herb, &plant.part, lot).map_err(here)?,
             };
             plants.push(compose::Plant {
                 herb: herb.table_name().to_owned(),
@@ -85,6 +98,13 @@ impl Composed {
             fortify_percent_vol: asked.fortify_percent_vol,
             temperature_c: asked.temperature_c.unwrap_or(20.0),
         })?;
+        let mut proposal = proposal;
+        let guessed = |plant: &Plant| plant.state == PlantState::Fresh && plant.sample.is_none();
+        if !asked.plants.iter().any(guessed) {
+            proposal
+                .would_help
+                .retain(|note| note.code != "oven-sample");
+        }
         let own_retention = match known.as_slice() {
             [one] => retention::latest(reading, &one.key, proposal.preparation)?,
             _ => None,
@@ -98,7 +118,8 @@ impl Composed {
         })
     }
 
-    fn proposal(self) -> Proposal {
+    fn proposal(self, reading: &Reading<'_>, today: NaiveDate) -> Result<Proposal, Failure> {
+        let shelf_life = self.shelf_life(reading, today)?;
         let Self {
             known,
             lots,
@@ -120,7 +141,8 @@ impl Composed {
         });
         let mut reasons: Vec<Note> = proposal.reasons.into_iter().map(Note::from).collect();
         reasons.extend(remarked(&proposal.liquid));
-        Proposal {
+        Ok(Proposal {
+            shelf_life,
             plants: plants.collect(),
             controls: proposal.controls.into(),
             pours: proposal.pours.iter().map(PourLine::from).collect(),
@@ -135,7 +157,33 @@ impl Composed {
             steep_days: proposal.steep_days.into(),
             cautions: proposal.cautions.into_iter().map(Note::from).collect(),
             reasons,
-        }
+        })
+    }
+
+    fn shelf_life(&self, reading: &Reading<'_>, today: NaiveDate) -> Result<ShelfLife, Failure> {
+        let proposal = &self.proposal;
+        let fresh = proposal
+            .plants
+            .iter()
+            .any(|plant| plant.state == preparations::PlantState::Fresh);
+        let state = if fresh {
+            preparations::PlantState::Fresh
+        } else {
+            preparations::PlantState::Dried
+        };
+        let oils = proposal.pours.iter().filter(|pour| pour.kind == "oil");
+        let oils = oils
+            .filter_map(|pour| pour.supply.as_deref())
+            .map(|id| asked::id("supply", id))
+            .collect::<Result<Vec<journal::SupplyId>, _>>()?;
+        let label = oil_label(reading, oils)?;
+        // Every proposal is of a preparation in the table.
+        let preparation = preparations::all()
+            .iter()
+            .find(|one| one.key == proposal.preparation)
+            .ok_or_else(|| Failure::invalid("preparation", "This is no preparation known here."))?;
+        let verdict = proposal.keeping.verdict;
+        Ok(keep::shelf_life(preparation, verdict, state, label, today).into())
     }
 }
 

@@ -4,10 +4,11 @@ use chrono::{Days, NaiveDate};
 use formulary::compose::{self, AsPoured, as_poured};
 use formulary::keep;
 use formulary::preparations::{self, PlantState as State, Preparation, Solvent};
-use journal::{Interval, Jar, PlantState, Stock, Supply};
+use journal::{Interval, Jar, PlantState, Stock, Supply, SupplyId};
 use physics::quantity::grams;
 use store::Reading;
 
+use crate::failure::At;
 use crate::herb::Known;
 use crate::{Code, Failure, mixture};
 
@@ -85,15 +86,42 @@ impl Judged {
         })
     }
 
+    /// How long it keeps once strained; an oil ages from the day of pouring.
+    pub fn shelf_life(&self, reading: &Reading<'_>, jar: &Jar) -> Result<keep::ShelfLife, Failure> {
+        let state = if is_fresh(jar) {
+            State::Fresh
+        } else {
+            State::Dried
+        };
+        Ok(keep::shelf_life(
+            self.preparation,
+            self.poured.keeping.verdict,
+            state,
+            oil_best_before(reading, jar)?,
+            jar.poured_at.date_naive(),
+        ))
+    }
+
     /// The dates of a bottle of this jar, strained on a day.
-    ///
-    /// The formulary counts from the last day of the usual time; a jar strained sooner or later is
-    /// counted from the day it was strained on, and what must be used now from the day of pouring.
     pub fn dates(
         &self,
         reading: &Reading<'_>,
         jar: &Jar,
         strained_on: NaiveDate,
+    ) -> Result<BottleDates, Failure> {
+        self.dates_at(reading, jar, strained_on, None)
+    }
+
+    /// As [`Self::dates`]; of an oil they come sooner where it stands warm.
+    ///
+    /// The formulary counts from the last day of the usual time; a jar strained sooner or later is
+    /// counted from the day it was strained on, and what must be used now from the day of pouring.
+    pub fn dates_at(
+        &self,
+        reading: &Reading<'_>,
+        jar: &Jar,
+        strained_on: NaiveDate,
+        stored_at_c: Option<f64>,
     ) -> Result<BottleDates, Failure> {
         let verdict = self.poured.keeping.verdict;
         let poured_on = jar.poured_at.date_naive();
@@ -105,12 +133,15 @@ impl Judged {
                 .checked_sub_days(Days::new(usual))
                 .unwrap_or(poured_on)
         };
-        let dates = keep::dates(
-            self.preparation,
-            verdict,
-            counted_from,
-            oil_best_before(reading, jar)?,
-        );
+        let label = oil_best_before(reading, jar)?;
+        let oil_lasts_until = match (label, stored_at_c) {
+            (Some(label), Some(temperature_c)) => {
+                let until = keep::oil_lasts_until(label, poured_on, temperature_c);
+                Some(until.at("stored_at_c")?)
+            }
+            (label, _) => label,
+        };
+        let dates = keep::dates(self.preparation, verdict, counted_from, oil_lasts_until);
         Ok(BottleDates {
             best_before: dates.stop_using,
             check_on: dates.check_on.filter(|_| !self.only_the_date_counts),
@@ -120,14 +151,24 @@ impl Judged {
 
 /// The earliest date on the labels of the oils that were poured.
 fn oil_best_before(reading: &Reading<'_>, jar: &Jar) -> Result<Option<NaiveDate>, Failure> {
+    let oils = jar
+        .pours
+        .iter()
+        .filter(|pour| matches!(pour.item, Stock::Oil { .. }));
+    oil_label(reading, oils.filter_map(|pour| pour.supply))
+}
+
+/// The earliest date on the labels of bottles of oil.
+pub(super) fn oil_label(
+    reading: &Reading<'_>,
+    oils: impl IntoIterator<Item = SupplyId>,
+) -> Result<Option<NaiveDate>, Failure> {
     let mut earliest: Option<NaiveDate> = None;
-    for pour in &jar.pours {
-        if let (Stock::Oil { .. }, Some(id)) = (&pour.item, pour.supply) {
-            let label = reading
-                .find::<Supply>(&id)?
-                .and_then(|supply| supply.best_before);
-            earliest = earliest.into_iter().chain(label).min();
-        }
+    for id in oils {
+        let label = reading
+            .find::<Supply>(&id)?
+            .and_then(|supply| supply.best_before);
+        earliest = earliest.into_iter().chain(label).min();
     }
     Ok(earliest)
 }

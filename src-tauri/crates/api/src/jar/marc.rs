@@ -88,6 +88,7 @@ fn composition(
             value: 0.0,
             high: 0.0,
         }),
+        sample: None,
     });
     let kept = label_of_kept(jar, judged)?;
     let mut stock = Vec::new();

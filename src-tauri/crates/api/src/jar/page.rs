@@ -5,6 +5,7 @@ use formulary::preparations;
 use journal::{Jar, JarId, Source, days_since};
 use store::{JarFilter, JarRow, Reading};
 
+use super::equivalent::DriedEquivalent;
 use super::judged::{Judged, preparation_of};
 use super::marc::MarcOf;
 use super::proposal::PourLine;
@@ -122,6 +123,7 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &JarId) -> Result<JarPa
     });
     let mut reasons: Vec<Note> = plants.iter().map(water_it_brought).collect();
     reasons.extend(remarked(&judged.poured.liquid));
+    let equivalent = DriedEquivalent::of(jar, &judged)?;
     let recipe = reading.recipe_of(id)?;
     let left = reading.left(Source::Jar(*id))?.get().max(0.0);
     Ok(JarPage {
@@ -138,6 +140,10 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &JarId) -> Result<JarPa
         stars: recipe.as_ref().and_then(|(_, recipe)| recipe.stars),
         recipe: recipe.map(|(id, _)| id.to_string()),
         liquid: Liquid::from(&judged.poured.liquid),
+        shelf_life: judged.shelf_life(reading, jar)?.into(),
+        dried_equivalent_g_per_ml: equivalent.map(|it| it.alone_g_per_ml),
+        dried_equivalent_with_plant_water_g_per_ml: equivalent
+            .map(|it| it.with_plant_water_g_per_ml),
         keeping: judged.poured.keeping.into(),
         cautions: judged.poured.cautions.into_iter().map(Note::from).collect(),
         reasons,

@@ -5,7 +5,17 @@ use serde::{Deserialize, Serialize};
 use crate::mixture::{IngredientKind, Liquid, Shortfall, StockItem};
 use crate::wire::{Interval, Lot, Note, PlantState, Status};
 
-/// A plant that goes into the jar.
+/// A little of the lot, dried to constant weight; unless named, the scale shows what the figures show.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct PlantSample {
+    pub fresh_g: f64,
+    pub dry_g: f64,
+    pub scale_step_g: Option<f64>,
+}
+
+/// A plant that goes into the jar. Its water is what is stated, what a sample shows, or what is usual.
 #[derive(Debug, Clone, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
@@ -16,6 +26,7 @@ pub struct Plant {
     pub state: PlantState,
     pub mass_g: f64,
     pub moisture_wet_percent: Option<Interval>,
+    pub sample: Option<PlantSample>,
 }
 
 /// What the maker has chosen so far.
@@ -117,6 +128,8 @@ pub struct Keeping {
     pub verdict: Verdict,
     pub text: String,
     pub gates: Vec<GateLine>,
+    /// Whether it must never be swallowed, however well it keeps.
+    pub outside_only: bool,
 }
 
 /// Whether it fits the jar.
@@ -135,6 +148,14 @@ pub struct JarRoom {
 pub struct ComesOut {
     pub ml: Interval,
     pub because: Option<Note>,
+}
+
+/// How long it keeps once strained, and what that rests on.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ShelfLife {
+    pub days: Option<Interval>,
+    pub notes: Vec<Note>,
 }
 
 /// A span of days.
@@ -158,6 +179,7 @@ pub struct Proposal {
     pub short_of: Vec<Shortfall>,
     pub would_help: Vec<Note>,
     pub keeping: Keeping,
+    pub shelf_life: ShelfLife,
     pub jar: JarRoom,
     pub comes_out: ComesOut,
     pub steep_days: Days,

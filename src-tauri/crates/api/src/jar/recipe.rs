@@ -293,6 +293,7 @@ fn composed(
             state: plant.state.into(),
             mass_g: plant.mass_g,
             moisture_wet_percent: None,
+            sample: None,
         });
         plants.collect()
     });

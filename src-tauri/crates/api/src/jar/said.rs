@@ -4,9 +4,11 @@ use formulary::compose::{self, PlantLine as Line};
 use formulary::{keep, preparations};
 use physics::mixture::{self, Ingredient, Kind, Remark};
 
-use super::proposal::{Control, Controls, Days, GateLine, JarRoom, Keeping, PourLine, Verdict};
+use super::proposal::{
+    Control, Controls, Days, GateLine, JarRoom, Keeping, PourLine, ShelfLife, Verdict,
+};
 use crate::mixture::{IngredientKind, Shortfall, noted};
-use crate::wire::Note;
+use crate::wire::{Interval, Note};
 use crate::{Code, Failure};
 
 impl From<compose::Refusal> for Failure {
@@ -92,6 +94,16 @@ impl From<keep::Keeping> for Keeping {
             verdict: keeping.verdict.into(),
             text: keeping.text,
             gates: keeping.gates.into_iter().map(gate).collect(),
+            outside_only: keeping.outside_only,
+        }
+    }
+}
+
+impl From<keep::ShelfLife> for ShelfLife {
+    fn from(shelf_life: keep::ShelfLife) -> Self {
+        Self {
+            days: shelf_life.days.map(Interval::from),
+            notes: shelf_life.notes.into_iter().map(Note::from).collect(),
         }
     }
 }

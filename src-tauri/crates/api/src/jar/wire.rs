@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::life::{ShakeLine, StrainingLine};
 use super::marc::MarcOf;
-use super::proposal::{Composition, Keeping, PourLine};
+use super::proposal::{Composition, Keeping, PourLine, ShelfLife};
 use super::retention::ExpectedOut;
 use crate::bottle::BottleCard;
 use crate::mixture::Liquid;
@@ -187,6 +187,11 @@ pub struct JarPage {
     pub ratio_ml_per_g: Option<f64>,
     pub liquid: Liquid,
     pub keeping: Keeping,
+    pub shelf_life: ShelfLife,
+    /// Dried herb to a millilitre poured; none where no plant or a marc is in it.
+    pub dried_equivalent_g_per_ml: Option<Interval>,
+    /// The same to a millilitre of what there is with the plant's own water.
+    pub dried_equivalent_with_plant_water_g_per_ml: Option<Interval>,
     pub cautions: Vec<Note>,
     pub reasons: Vec<Note>,
     pub steps: Vec<Step>,

@@ -90,6 +90,7 @@ impl From<&mixture::Liquid> for Liquid {
             sugar_percent_mass: liquid.sugar_percent_mass.into(),
             acidity_g_per_100ml: liquid.acidity_g_per_100ml.into(),
             acid_ph: liquid.acid_ph.map(Interval::into),
+            flash_point_c: liquid.flash_point_c.map(Interval::into),
             water_activity: WaterActivity {
                 highest: liquid.water_activity.highest.into(),
                 by_ross: liquid.water_activity.by_ross.into(),

@@ -6,6 +6,7 @@ use physics::solve::{self, Reached};
 use physics::{MassFraction, Strength};
 
 use super::describe::{noted, plants};
+use super::help::would_reach;
 use super::label;
 use super::wire::{Liquid, Measure, MixtureReached, ReachMixture, Shortfall, StockItem, Targets};
 use crate::failure::At;
@@ -23,6 +24,11 @@ impl Command for ReachMixture {
         let plants = plants(self.plants.as_deref().unwrap_or_default())?;
         let targets = wanted(&self.targets).map_err(|why| why.within("targets"))?;
         let reached = solve::reach(&stock, &plants, &targets)?;
+        let mut notes = noted(&reached.liquid.remarks);
+        if !reached.reached {
+            let missed: Vec<_> = reached.short_of.iter().map(|short| short.target).collect();
+            notes.extend(would_reach(&stock, &plants, &targets, &missed)?);
+        }
         Ok(MixtureReached {
             reached: reached.reached,
             pours: reached
@@ -36,7 +42,7 @@ impl Command for ReachMixture {
                 .collect(),
             liquid: Liquid::from(&reached.liquid),
             short_of: short_of(&reached),
-            notes: noted(&reached.liquid.remarks),
+            notes,
         })
     }
 }

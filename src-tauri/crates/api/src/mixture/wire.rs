@@ -111,6 +111,8 @@ pub struct Liquid {
     pub sugar_percent_mass: Interval,
     pub acidity_g_per_100ml: Interval,
     pub acid_ph: Option<Interval>,
+    /// Where its vapour can catch fire; none where there is no table.
+    pub flash_point_c: Option<Interval>,
     pub water_activity: WaterActivity,
 }
 

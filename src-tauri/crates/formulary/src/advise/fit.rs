@@ -23,17 +23,11 @@ pub(super) fn fit(
     if preparation.grade == Solvent::Ethanol {
         return fit_of_spirit(herb, draft.liquid.strength_percent_vol);
     }
-    let (grade, status) = match grade_of(herb, preparation.grade) {
+    let (grade, status) = match herb.grade_in(preparation.grade) {
         Some(grade) => (grade, Status::Memory),
         None => return (0.5, Vec::new()),
     };
-    let liquid = match preparation.grade {
-        Solvent::Glycerite => "Glycerin",
-        Solvent::Oil => "Oil",
-        Solvent::Vinegar => "Vinegar",
-        Solvent::Wine => "Wine",
-        Solvent::Ethanol => "Spirit",
-    };
+    let liquid = preparation.grade.name();
     let speaks = if grade >= Grade::Fair {
         Speaks::For
     } else {
@@ -106,28 +100,4 @@ fn mean(classes: &[&Class], strength: f64) -> f64 {
         .map(|class| class.in_spirit(strength).score())
         .sum::<f64>()
         / classes.len() as f64
-}
-
-/// The herb's own grade, else that of its leading class.
-pub(super) fn grade_of(herb: &Herb, solvent: Solvent) -> Option<Grade> {
-    let own = match solvent {
-        Solvent::Glycerite => &herb.glycerite,
-        Solvent::Oil => &herb.oil,
-        Solvent::Vinegar => &herb.vinegar,
-        Solvent::Wine => &herb.wine,
-        Solvent::Ethanol => "",
-    };
-    let word = own.split([' ', '(', ',']).next().unwrap_or_default();
-    match word {
-        "good" => Some(Grade::Good),
-        "fair" | "external" => Some(Grade::Fair),
-        "poor" => Some(Grade::Poor),
-        "no" => Some(Grade::No),
-        _ => herb.classes().first().map(|class| match solvent {
-            Solvent::Glycerite => class.glycerin,
-            Solvent::Oil => class.oil,
-            Solvent::Vinegar => class.vinegar,
-            Solvent::Wine | Solvent::Ethanol => class.ethanol_25,
-        }),
-    }
 }

@@ -142,10 +142,9 @@ fn candidate(
     let excluded = excluded(preparation, request, &draft);
     let mut score = 0.0;
     if let Some(reason) = excluded {
-        draft.keeping = Keeping::refused(
-            format!("Do not make it: {}", lower_first(&reason.text)),
-            draft.keeping.gates,
-        );
+        draft.keeping = draft
+            .keeping
+            .refused(format!("Do not make it: {}", lower_first(&reason.text)));
         reasons.push(reason);
     }
     let verdict = draft.keeping.verdict;
@@ -310,6 +309,26 @@ fn excluded_by(
         }
         None => {}
     }
+    let taken_up = herb.grade_in(preparation.grade);
+    // Of a herb for the skin alone, what takes up nothing of it is only a bottle to be mistaken.
+    if preparation.grade == Solvent::Glycerite || herb.limit().is_some() {
+        if preparation.grade != Solvent::Ethanol && taken_up == Some(Grade::No) {
+            let text = format!(
+                "{} does not take up what {} holds.",
+                preparation.grade.name(),
+                plant.common.to_lowercase()
+            );
+            return against(text, "", Status::Memory);
+        }
+        let resinous = matches!(
+            herb.class_keys().first(),
+            Some(&"resins" | &"volatile-oils")
+        );
+        if preparation.grade == Solvent::Glycerite && resinous && taken_up == Some(Grade::Poor) {
+            let text = "Resin and volatile oil do not go into glycerin.".to_owned();
+            return against(text, "", Status::Practice);
+        }
+    }
     if let Some(text) = compose::forbidden(preparation, &draft.plants) {
         let text = text.trim_start_matches("Do not make it: ");
         return against(
@@ -317,26 +336,6 @@ fn excluded_by(
             &preparation.method_source,
             preparation.method_status,
         );
-    }
-    if preparation.grade == Solvent::Glycerite {
-        let resinous = matches!(
-            herb.class_keys().first(),
-            Some(&"resins" | &"volatile-oils")
-        );
-        match fit::grade_of(herb, Solvent::Glycerite) {
-            Some(Grade::No) => {
-                let text = format!(
-                    "Glycerin does not take up what {} holds.",
-                    plant.common.to_lowercase()
-                );
-                return against(text, "", Status::Memory);
-            }
-            Some(Grade::Poor) if resinous => {
-                let text = "Resin and volatile oil do not go into glycerin.".to_owned();
-                return against(text, "", Status::Practice);
-            }
-            _ => {}
-        }
     }
     None
 }

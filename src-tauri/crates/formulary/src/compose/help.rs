@@ -52,23 +52,29 @@ pub(super) fn would_help(
                 .is_none_or(|water| !water.is_exact())
     });
     if guessed {
-        let mut sampled = composition.clone();
-        for (plant, line) in sampled.plants.iter_mut().zip(&now.plants) {
-            plant.moisture_wet_percent = Some(Interval::exact(line.moisture_wet_percent.value));
-        }
-        offer(
-            &mut notes,
-            preparation,
-            now,
-            "oven-sample",
-            &sampled,
-            &|then| {
-                format!(
-                    "Dry a sample of 10 to 20 g to constant weight: if the herb holds what is likeliest, it {}.",
-                    becomes(preparation, then)
-                )
-            },
-        );
+        // What it is likeliest to hold decides the sentence; that the dry end alone would keep is
+        // reason enough to find out.
+        let found = [false, true].into_iter().find_map(|at_its_driest| {
+            let holds = if at_its_driest {
+                "as little water as it may"
+            } else {
+                "what is likeliest"
+            };
+            let mut sampled = composition.clone();
+            for (plant, line) in sampled.plants.iter_mut().zip(&now.plants) {
+                let Interval { low, value, .. } = line.moisture_wet_percent;
+                let water = if at_its_driest { low } else { value };
+                plant.moisture_wet_percent = Some(Interval::exact(water));
+            }
+            let then = draft(preparation, &sampled)
+                .ok()
+                .filter(|then| better(now, then))?;
+            let becomes = becomes(preparation, &then);
+            Some(format!(
+                "Dry a sample of 10 to 20 g to constant weight: if the herb holds {holds}, it {becomes}."
+            ))
+        });
+        notes.extend(found.map(|text| Note::computed("oven-sample", text)));
     }
     let damp = composition
         .plants

@@ -21,6 +21,7 @@ use physics::{
 use serde::Serialize;
 
 pub use controls::{Control, Controls};
+pub use liquids::name;
 pub use plants::PlantLine;
 pub use poured::{AsPoured, as_poured};
 pub use room::Room;
@@ -30,10 +31,11 @@ pub(crate) use room::room;
 
 use crate::{
     cautions,
-    herbs::Limit,
+    constituents::Grade,
+    herbs::{Herb, Limit},
     keep::{self, Keeping},
     note::{Note, Status},
-    preparations::{self, Ends, PlantState, Preparation, Purpose},
+    preparations::{self, Ends, PlantState, Preparation, Purpose, Solvent},
     words,
 };
 
@@ -245,7 +247,6 @@ pub fn compose_as(
             preparation.method_status,
         )
     }));
-    reasons.extend(keep::modifiers(preparation));
     let subject = cautions::Subject {
         preparation,
         plants: &plants,
@@ -398,7 +399,7 @@ pub(crate) fn draft(
     reasons.extend(plants.iter().map(PlantLine::reason));
     reasons.extend(poured.reasons.iter().cloned());
     if let Some(text) = forbidden(preparation, &plants) {
-        keeping = Keeping::refused(text, keeping.gates);
+        keeping = keeping.refused(text);
     }
     let controls = controls::controls(preparation, composition, &plants, &wishes, &poured)?;
     Ok(Draft {
@@ -425,7 +426,7 @@ fn judge(preparation: &Preparation, plants: &[PlantLine], poured: &pours::Poured
         .map(|plant| plant.moisture_wet_percent)
         .max_by(|a, b| a.high.total_cmp(&b.high));
     let fresh = plants.iter().any(|plant| plant.state == PlantState::Fresh);
-    keep::judge(
+    let keeping = keep::judge(
         preparation,
         &keep::Prospect {
             liquid: Some(&poured.liquid),
@@ -437,7 +438,11 @@ fn judge(preparation: &Preparation, plants: &[PlantLine], poured: &pours::Poured
                 PlantState::Dried
             },
         },
-    )
+    );
+    Keeping {
+        outside_only: is_for_outside_only(plants),
+        ..keeping
+    }
 }
 
 /// Why it must not be made at all, whatever the liquid.
@@ -446,7 +451,7 @@ pub(crate) fn forbidden(preparation: &Preparation, plants: &[PlantLine]) -> Opti
         let herb = plant.known?;
         match herb.limit()? {
             Limit::Poisonous | Limit::No | Limit::Cook => Some(&herb.use_text),
-            Limit::Outside if !preparation.uses.contains(&Purpose::Outside) => Some(&herb.use_text),
+            Limit::Outside if !serves_outside(preparation, herb) => Some(&herb.use_text),
             Limit::Outside => None,
         }
     });
@@ -462,6 +467,21 @@ pub(crate) fn forbidden(preparation: &Preparation, plants: &[PlantLine]) -> Opti
         words::list(only),
         other.common.to_lowercase()
     ))
+}
+
+/// Whether a herb that must not be swallowed may go into it: a liquid that is used on the skin, and
+/// that takes up something of the herb. A syrup of it would only wait to be taken by mistake.
+fn serves_outside(preparation: &Preparation, herb: &Herb) -> bool {
+    preparation.uses.contains(&Purpose::Outside)
+        && (preparation.grade == Solvent::Ethanol
+            || herb.grade_in(preparation.grade) != Some(Grade::No))
+}
+
+/// Whether what becomes of the herbs must never be swallowed.
+pub(crate) fn is_for_outside_only(plants: &[PlantLine]) -> bool {
+    plants
+        .iter()
+        .any(|plant| plant.known.and_then(Herb::limit) == Some(Limit::Outside))
 }
 
 /// The note that a liquid was assumed.

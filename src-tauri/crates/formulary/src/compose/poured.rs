@@ -73,7 +73,7 @@ pub fn as_poured(
     };
     let mut keeping = judge(preparation, &plants, &poured);
     if let Some(text) = forbidden(preparation, &plants) {
-        keeping = Keeping::refused(text, keeping.gates);
+        keeping = keeping.refused(text);
     }
     let cautions = cautions::for_jar(&cautions::Subject {
         preparation,

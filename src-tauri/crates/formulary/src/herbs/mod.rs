@@ -16,7 +16,13 @@ pub use drying::{
 pub use facts::Fact;
 pub use look_alikes::LookAlike;
 
-use crate::{constituents, constituents::Class, note::Status, table};
+use crate::{
+    constituents,
+    constituents::{Class, Grade},
+    note::Status,
+    preparations::Solvent,
+    table,
+};
 
 /// One herb of the built-in list. An empty text means that nothing was looked up.
 #[derive(Debug, Clone, Deserialize)]
@@ -119,6 +125,31 @@ impl Herb {
     /// The keys of its classes.
     pub fn class_keys(&self) -> Vec<&str> {
         table::items(&self.classes).collect()
+    }
+
+    /// How well a liquid takes up what it holds: the herb's own grade, else that of its leading class.
+    ///
+    /// Judgement, not measurement. None where nothing was looked up; of spirit the strength decides.
+    pub fn grade_in(&self, solvent: Solvent) -> Option<Grade> {
+        let own = match solvent {
+            Solvent::Glycerite => &self.glycerite,
+            Solvent::Oil => &self.oil,
+            Solvent::Vinegar => &self.vinegar,
+            Solvent::Wine => &self.wine,
+            Solvent::Ethanol => "",
+        };
+        match own.split([' ', '(', ',']).next().unwrap_or_default() {
+            "good" => Some(Grade::Good),
+            "fair" | "external" => Some(Grade::Fair),
+            "poor" => Some(Grade::Poor),
+            "no" => Some(Grade::No),
+            _ => self.classes().first().map(|class| match solvent {
+                Solvent::Glycerite => class.glycerin,
+                Solvent::Oil => class.oil,
+                Solvent::Vinegar => class.vinegar,
+                Solvent::Wine | Solvent::Ethanol => class.ethanol_25,
+            }),
+        }
     }
 
     /// What must not be made of it.

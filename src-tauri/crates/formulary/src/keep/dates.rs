@@ -5,10 +5,11 @@ use physics::{Interval, OutOfRange, mixture::oil, quantity::celsius};
 
 use crate::{
     note::{Note, Status, source_of},
-    preparations::{Preparation, Solvent, Verdict},
+    preparations::{PlantState, Preparation, Solvent, Verdict},
 };
 
 const DAYS_IN_A_MONTH: f64 = 30.44;
+const DAYS_IN_A_WEEK: f64 = 7.0;
 
 /// How long it keeps from straining, days: the shorter figure counts, with the note that says where
 /// it comes from. None where no figure was found; the note then says that.
@@ -30,6 +31,15 @@ pub fn best_before_days(preparation: &Preparation, verdict: Verdict) -> (Option<
         )
     };
     let nothing = |text: &str| (None, Note::new("best-before", text, "", Status::Practice));
+    if let (Some(soak), Verdict::Keeps | Verdict::KeepsCold, None) =
+        (&preparation.soak, verdict, &preparation.shelf_months)
+    {
+        let text = "The tested way allows room temperature, but no shelf life was found: the date on the oil's own label is the last, and at a cloud or a rancid smell it goes.";
+        return (
+            None,
+            Note::new("best-before", text, &soak.source, soak.status),
+        );
+    }
     let best = preparation.best.unwrap_or(Verdict::Keeps);
     match verdict {
         Verdict::DoNotMake => nothing("It is not made, so there is no date."),
@@ -59,40 +69,64 @@ pub fn best_before_days(preparation: &Preparation, verdict: Verdict) -> (Option<
     }
 }
 
-/// Where and how an oil stands.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub struct Conditions {
-    /// Temperature of the place, C.
-    pub temperature_c: f64,
-    /// Whether light falls on it.
-    pub in_light: bool,
-}
-
-/// Months that an oil has left, from the months its own label gives it at 20 C in the dark.
+/// The last day of an oil that stands at `temperature_c` from a day on, by the date on its own label.
 ///
-/// `months(t) = months(20 C) 2^((20 - t)/10)`, see [`oil::months_at`]. In light no figure can
-/// be given: light outruns temperature.
+/// `days(t) = days(20 C) 2^((20 - t)/10)`, see [`oil::months_at`]: the days that the label leaves are
+/// days at 20 C in the dark. Cold makes it no younger than its label.
 ///
 /// # Errors
 /// [`OutOfRange`] outside 5 to 40 C.
 ///
 /// *Source*: Q10 = 2 from activation energies of a study in 16 laboratories (rapeseed 58.2,
-/// sunflower 46.8 kJ/mol); light below 50 kJ/mol, JAOCS 89:577 (2012).
-pub fn oil_months(label_months: f64, conditions: Conditions) -> Result<(f64, Note), OutOfRange> {
-    let months = oil::months_at(label_months, celsius(conditions.temperature_c))?;
-    let (text, status) = if conditions.in_light {
-        (
-            "Light ages an oil faster than warmth does; by how much depends on the light, so count this as the most.",
-            Status::PartlyConfirmed,
-        )
-    } else {
-        (
-            "An oil ages twice as fast for every 10 C: counted from the date on its own label, dark and closed.",
-            Status::Computed,
-        )
+/// sunflower 46.8 kJ/mol).
+///
+/// ```
+/// use formulary::keep::oil_lasts_until;
+/// let (label, from) = ("2027-03-11".parse().unwrap(), "2026-12-01".parse().unwrap());
+/// assert_eq!(oil_lasts_until(label, from, 30.0)?, "2027-01-20".parse().unwrap());
+/// assert_eq!(oil_lasts_until(label, from, 10.0)?, label);
+/// # Ok::<(), physics::OutOfRange>(())
+/// ```
+pub fn oil_lasts_until(
+    label: NaiveDate,
+    from: NaiveDate,
+    temperature_c: f64,
+) -> Result<NaiveDate, OutOfRange> {
+    let left = (label - from).num_days().max(0) as f64;
+    let faster = oil::months_at(1.0, celsius(temperature_c))?;
+    Ok(label.min(after(from, left * faster)))
+}
+
+/// How an oil ages from a day on where it stands, counted from the date on its own label.
+///
+/// Nothing where only the calendar counts: beside the water of a fresh herb the rule does not hold.
+pub fn oil_ageing(
+    preparation: &Preparation,
+    state: PlantState,
+    label: Option<NaiveDate>,
+    from: NaiveDate,
+) -> Option<Note> {
+    if preparation.grade != Solvent::Oil || state == PlantState::Fresh {
+        return None;
+    }
+    let Some(label) = label else {
+        let text = "Write the date on the oil's own label with the bottle on the shelf: rancidity is counted from it, and without it only the habit of the trade stands here.";
+        return Some(Note::new("oil-ageing", text, "", Status::Practice));
     };
-    let source = "16-laboratory study of oxidation; JAOCS 89:577 (2012) for light";
-    Ok((months, Note::new("oil-ageing", text, source, status)))
+    let at = |temperature_c| oil_lasts_until(label, from, temperature_c).ok();
+    let text = format!(
+        "The oil's own date, {label}, holds at 20 C, dark and closed; an oil ages twice as fast for every 10 C, so at 25 C count to {}, at 30 C to {}. Light ages it faster still; by how much was not found.",
+        at(25.0)?,
+        at(30.0)?
+    );
+    let source =
+        "Q10 = 2 from a study of oxidation in 16 laboratories; JAOCS 89:577 (2012) for light";
+    Some(Note::new("oil-ageing", text, source, Status::Computed))
+}
+
+fn after(day: NaiveDate, days: f64) -> NaiveDate {
+    day.checked_add_days(Days::new(days.max(0.0) as u64))
+        .unwrap_or(day)
 }
 
 /// The dates of a jar.
@@ -118,10 +152,6 @@ pub fn dates(
     poured_on: NaiveDate,
     oil_best_before: Option<NaiveDate>,
 ) -> Dates {
-    let after = |day: NaiveDate, days: f64| {
-        day.checked_add_days(Days::new(days.max(0.0) as u64))
-            .unwrap_or(day)
-    };
     let strain_from = after(poured_on, preparation.steep_days.low.ceil());
     let strain_to = after(poured_on, preparation.steep_days.high.ceil());
     let counted_from = if verdict == Verdict::UseNow {
@@ -131,17 +161,22 @@ pub fn dates(
     };
     let (days, _) = best_before_days(preparation, verdict);
     let by_kind = days.map(|days| after(counted_from, days.value));
-    let stop_using = match (by_kind, oil_best_before) {
-        (Some(kind), Some(oil)) if preparation.grade == Solvent::Oil => Some(kind.min(oil)),
+    let keeps = verdict <= Verdict::KeepsCold;
+    let oil = oil_best_before.filter(|_| preparation.grade == Solvent::Oil);
+    let stop_using = match (by_kind, oil) {
+        (Some(kind), Some(oil)) => Some(kind.min(oil)),
+        (None, Some(oil)) if keeps => Some(oil),
         (kind, _) => kind,
     };
-    let check_on = match (verdict, stop_using) {
-        (Verdict::Keeps | Verdict::KeepsCold, Some(stop)) => {
+    let check_on = match stop_using {
+        Some(stop) if keeps => {
             let half = (stop - strain_to).num_days() / 2;
             Some(after(strain_to, half as f64))
         }
-        (Verdict::KeepsCold, None) => Some(after(strain_to, DAYS_IN_A_MONTH)),
-        _ => None,
+        Some(_) => None,
+        None if keeps => Some(after(strain_to, DAYS_IN_A_MONTH)),
+        // What has no figure and does not keep is looked at like fresh food that was set aside.
+        None => (verdict == Verdict::UseNow).then(|| after(strain_to, DAYS_IN_A_WEEK)),
     }
     // Against botulism only the calendar counts, so no look and no sniff is asked for.
     .filter(|_| preparation.soak.is_none());
@@ -151,6 +186,32 @@ pub fn dates(
         check_on,
         stop_using,
     }
+}
+
+/// How long it keeps once strained, and what that rests on.
+#[derive(Debug, Clone, PartialEq)]
+pub struct ShelfLife {
+    /// Days; none where no figure was found.
+    pub days: Option<Interval>,
+    /// Where the figure comes from or why there is none, how an oil ages, what lengthens it.
+    pub notes: Vec<Note>,
+}
+
+/// How long a preparation keeps; of an oil also how it ages from `from` on by its own label.
+pub fn shelf_life(
+    preparation: &Preparation,
+    verdict: Verdict,
+    state: PlantState,
+    oil_label: Option<NaiveDate>,
+    from: NaiveDate,
+) -> ShelfLife {
+    let (days, note) = best_before_days(preparation, verdict);
+    let mut notes = vec![note];
+    if verdict != Verdict::DoNotMake {
+        notes.extend(oil_ageing(preparation, state, oil_label, from));
+        notes.extend(modifiers(preparation));
+    }
+    ShelfLife { days, notes }
 }
 
 /// What is said of the two things that lengthen a shelf life, as practice and not as fact.
@@ -174,7 +235,7 @@ pub fn modifiers(preparation: &Preparation) -> Vec<Note> {
 mod tests {
     use super::*;
     use crate::preparations::PlantState::{Dried, Fresh};
-    use crate::preparations::find;
+    use crate::preparations::{self, find};
 
     fn day(text: &str) -> NaiveDate {
         text.parse().unwrap()
@@ -220,15 +281,59 @@ mod tests {
     }
 
     #[test]
-    fn ten_degrees_double_the_ageing() {
-        // oils_oxidation-023, -026: 12 months at 20 C are 24 at 10 C and 8.485 at 25 C.
-        let dark = |temperature_c| Conditions {
-            temperature_c,
-            in_light: false,
+    fn ten_degrees_double_the_ageing_and_cold_adds_nothing() {
+        let (label, from) = (day("2027-07-01"), day("2026-07-01"));
+        let lasts = |temperature_c| oil_lasts_until(label, from, temperature_c).unwrap();
+        // oils_oxidation-026, -027: 12 months at 20 C are 8.485 at 25 C and 6 at 30 C; 365 days here.
+        assert_eq!((lasts(25.0) - from).num_days(), 258);
+        assert_eq!((lasts(30.0) - from).num_days(), 182);
+        assert_eq!(lasts(10.0), label);
+        assert!(oil_lasts_until(label, from, 60.0).is_err());
+        assert_eq!(
+            oil_lasts_until(from, label, 30.0).unwrap(),
+            from,
+            "past its date"
+        );
+    }
+
+    #[test]
+    fn an_oil_says_how_it_ages_unless_only_the_calendar_counts() {
+        let of = |state, label| {
+            let oil = find("oil", state).unwrap();
+            oil_ageing(oil, state, label, day("2026-07-01"))
         };
-        assert!((oil_months(12.0, dark(10.0)).unwrap().0 - 24.0).abs() < 0.001);
-        assert!((oil_months(12.0, dark(25.0)).unwrap().0 - 8.485).abs() < 0.001);
-        assert!(oil_months(12.0, dark(60.0)).is_err());
+        let told = of(Dried, Some(day("2027-07-01"))).unwrap();
+        assert!(told.text.contains("at 30 C to 2026-12-30"), "{}", told.text);
+        assert!(of(Dried, None).unwrap().text.starts_with("Write the date"));
+        assert_eq!(of(Fresh, Some(day("2027-07-01"))), None);
+    }
+
+    #[test]
+    fn an_acidified_oil_goes_by_the_label_of_its_oil() {
+        let oil = preparations::all()
+            .iter()
+            .find(|one| one.key == "oil-acidified")
+            .unwrap();
+        let (days, note) = best_before_days(oil, Verdict::KeepsCold);
+        assert!(days.is_none() && note.source.is_some(), "{note:?}");
+        let dated = |label| dates(oil, Verdict::KeepsCold, day("2026-07-01"), label);
+        let label = Some(day("2027-01-01"));
+        assert_eq!(dated(label).stop_using, label);
+        assert_eq!(dated(label).check_on, None, "no smell test is ever offered");
+        assert_eq!(dated(None).stop_using, None);
+    }
+
+    #[test]
+    fn an_oil_of_damp_herb_is_looked_at_within_a_week() {
+        let oil = find("oil", Dried).unwrap();
+        let dates = dates(
+            oil,
+            Verdict::UseNow,
+            day("2026-07-01"),
+            Some(day("2027-01-01")),
+        );
+        assert_eq!(dates.stop_using, None, "a label promises nothing for it");
+        assert_eq!((dates.check_on.unwrap() - dates.strain_to).num_days(), 7);
     }
 
     #[test]

@@ -6,7 +6,9 @@ mod gate;
 use physics::{Interval, mixture::Liquid};
 use serde::Serialize;
 
-pub use dates::{Conditions, Dates, best_before_days, dates, modifiers, oil_months};
+pub use dates::{
+    Dates, ShelfLife, best_before_days, dates, modifiers, oil_ageing, oil_lasts_until, shelf_life,
+};
 
 use crate::{
     note::Status,
@@ -56,6 +58,8 @@ pub struct Keeping {
     pub text: String,
     /// The gates.
     pub gates: Vec<Gate>,
+    /// Whether it must never be swallowed, however well it keeps.
+    pub outside_only: bool,
 }
 
 impl Keeping {
@@ -64,11 +68,11 @@ impl Keeping {
         self.gates.iter().find(|gate| gate.decided)
     }
 
-    pub(crate) fn refused(text: String, gates: Vec<Gate>) -> Self {
+    pub(crate) fn refused(self, text: String) -> Self {
         Self {
             verdict: Verdict::DoNotMake,
             text,
-            gates,
+            ..self
         }
     }
 }
@@ -130,6 +134,7 @@ pub fn judge(preparation: &Preparation, prospect: &Prospect<'_>) -> Keeping {
         verdict,
         text,
         gates,
+        outside_only: false,
     }
 }
 

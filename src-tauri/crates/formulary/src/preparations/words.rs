@@ -86,6 +86,19 @@ pub enum Solvent {
     Wine,
 }
 
+impl Solvent {
+    /// The liquid at the head of a sentence.
+    pub fn name(self) -> &'static str {
+        match self {
+            Self::Ethanol => "Spirit",
+            Self::Glycerite => "Glycerin",
+            Self::Oil => "Oil",
+            Self::Vinegar => "Vinegar",
+            Self::Wine => "Wine",
+        }
+    }
+}
+
 /// Whether it keeps, from best to worst.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 pub enum Verdict {

@@ -7,6 +7,7 @@ use super::{
 use crate::{
     error::{OutOfRange, within},
     fraction::WetBasis,
+    interval::Interval,
     quantity::{Mass, Volume, grams, grams_of, millilitres, millilitres_of},
 };
 
@@ -132,6 +133,11 @@ impl Plant {
     /// Its mass.
     pub fn mass(&self) -> Mass {
         grams(self.grams)
+    }
+
+    /// Its water, % of its weight.
+    pub fn moisture_wet_percent(&self) -> Interval {
+        Interval::spanning(self.value, self.low, self.high).map_monotone(|share| 100.0 * share)
     }
 
     /// Grams of water it brings: low, value, high.
