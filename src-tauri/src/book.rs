@@ -1,5 +1,6 @@
 //! The journal as the window sees it. Where it cannot be opened, every call answers why.
 
+use std::fs::File;
 use std::io::Read;
 use std::path::Path;
 
@@ -33,6 +34,11 @@ impl Book {
             _ => return None,
         };
         found.ok().flatten()
+    }
+
+    /// The file `name` that the core made to be taken away.
+    pub fn made(&self, name: &str) -> Option<File> {
+        Some(self.app().ok()?.made(name)?.file)
     }
 
     fn app(&self) -> Result<&App, Failure> {

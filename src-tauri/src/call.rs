@@ -5,8 +5,8 @@ use std::sync::Arc;
 use percent_encoding::percent_decode;
 use serde::Deserialize;
 use serde_json::Value;
-use tauri::State;
 use tauri::ipc::{InvokeBody, Request, Response};
+use tauri::{AppHandle, Runtime, State};
 
 use crate::book::Book;
 
@@ -23,13 +23,21 @@ struct Call {
 /// # Errors
 /// Only when the page and the shell disagree about the envelope itself, or the core panicked: never for what a maker does.
 #[tauri::command]
-pub async fn call(request: Request<'_>, book: State<'_, Arc<Book>>) -> Result<Response, String> {
+pub async fn call<R: Runtime>(
+    app: AppHandle<R>,
+    request: Request<'_>,
+    book: State<'_, Arc<Book>>,
+) -> Result<Response, String> {
     let book = Arc::clone(&book);
     let answer = match request.body() {
         InvokeBody::Json(body) => {
             let Call { command, request } =
                 Call::deserialize(body).map_err(|error| error.to_string())?;
-            tauri::async_runtime::spawn_blocking(move || book.call(&command, &request.to_string()))
+            tauri::async_runtime::spawn_blocking(move || {
+                let answer = book.call(&command, &request.to_string());
+                tidy(&app, &command, &request, &answer);
+                answer
+            })
         }
         InvokeBody::Raw(bytes) => {
             let name = request.headers().get("name").map(|name| {
@@ -48,3 +56,18 @@ pub async fn call(request: Request<'_>, book: State<'_, Arc<Book>>) -> Result<Re
         .map(Response::new)
         .map_err(|error| error.to_string())
 }
+
+/// Android's camera app leaves its picture in a folder of ours, and the album has its own copy now.
+#[cfg(target_os = "android")]
+fn tidy<R: Runtime>(app: &AppHandle<R>, command: &str, request: &Value, answer: &str) {
+    let is_in = command == "photo.chunk" && request["last"] == true;
+    if is_in
+        && answer.starts_with("{\"reply\"")
+        && let Some(name) = request["name"].as_str()
+    {
+        crate::camera::taken_in(app, name);
+    }
+}
+
+#[cfg(not(target_os = "android"))]
+fn tidy<R: Runtime>(_: &AppHandle<R>, _: &str, _: &Value, _: &str) {}

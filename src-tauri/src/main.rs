@@ -15,16 +15,19 @@ fn main() -> ExitCode {
     }
 }
 
-/// The folder named after `--journal`, else the one in `TRUGBOOK_JOURNAL`, else none: the platform's own.
+/// The folder named after `--journal`, else the one in `TRUGBOOK_JOURNAL`, else none: the platform's own. A label's link
+/// may stand in its place, as the system puts it there; the window hears of it by itself.
 fn journal_folder(mut arguments: impl Iterator<Item = PathBuf>) -> Result<Option<PathBuf>, String> {
-    let Some(flag) = arguments.next() else {
-        return Ok(std::env::var_os("TRUGBOOK_JOURNAL").map(PathBuf::from));
+    let usual = || std::env::var_os("TRUGBOOK_JOURNAL").map(PathBuf::from);
+    let Some(first) = arguments.next() else {
+        return Ok(usual());
     };
-    match (flag.to_str(), arguments.next(), arguments.next()) {
+    match (first.to_str(), arguments.next(), arguments.next()) {
         (Some("--journal"), Some(folder), None) => Ok(Some(folder)),
+        (Some(link), None, None) if link.starts_with("trugbook:") => Ok(usual()),
         _ => Err(format!(
             "\"{}\" is not understood; the only option is --journal FOLDER.",
-            flag.display()
+            first.display()
         )),
     }
 }

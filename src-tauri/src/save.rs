@@ -1,12 +1,17 @@
 //! A file that the maker takes away: the platform's own dialog asks where to.
 
-use std::io::Write as _;
+use std::io::{self, Read};
+use std::sync::Arc;
 
 use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD as BASE64;
-use tauri::{AppHandle, Runtime};
+use tauri::{AppHandle, Runtime, State};
 use tauri_plugin_dialog::DialogExt as _;
+use tauri_plugin_fs::FilePath;
+#[cfg(mobile)]
 use tauri_plugin_fs::{FsExt as _, OpenOptions};
+
+use crate::book::Book;
 
 /// Asks where `file_name` shall go and writes it there; false when the maker thought better of it.
 ///
@@ -21,24 +26,118 @@ pub async fn save<R: Runtime>(
     base64: String,
 ) -> Result<bool, String> {
     let bytes = BASE64.decode(base64).map_err(|error| error.to_string())?;
+    let asked =
+        tauri::async_runtime::spawn_blocking(move || keep(&app, &file_name, &mut bytes.as_slice()));
+    asked.await.map_err(|error| error.to_string())?
+}
+
+/// Asks where the file `name` that the core made shall go and copies it there, however long it is; false when the
+/// maker thought better of it.
+///
+/// # Errors
+/// A finished sentence when there is no such file or the place cannot be written to.
+#[tauri::command]
+pub async fn hand_over<R: Runtime>(
+    app: AppHandle<R>,
+    book: State<'_, Arc<Book>>,
+    name: String,
+) -> Result<bool, String> {
+    let book = Arc::clone(&book);
     let asked = tauri::async_runtime::spawn_blocking(move || {
-        let Some(place) = app
-            .dialog()
-            .file()
-            .set_file_name(file_name)
-            .blocking_save_file()
-        else {
-            return Ok(false);
-        };
-        let mut how = OpenOptions::new();
-        how.write(true).create(true).truncate(true);
-        let written = app.fs().open(place, how).and_then(|mut file| {
-            file.write_all(&bytes)?;
-            file.flush()
-        });
-        written
-            .map(|()| true)
-            .map_err(|error| format!("The file could not be written there: {error}."))
+        let mut file = book
+            .made(&name)
+            .ok_or("That file is no longer there; make it again.")?;
+        keep(&app, &name, &mut file)
     });
     asked.await.map_err(|error| error.to_string())?
+}
+
+fn keep<R: Runtime>(
+    app: &AppHandle<R>,
+    file_name: &str,
+    from: &mut impl Read,
+) -> Result<bool, String> {
+    let asked = app.dialog().file().set_file_name(file_name);
+    let Some(place) = asked.blocking_save_file() else {
+        return Ok(false);
+    };
+    put(app, place, from)
+        .map(|()| true)
+        .map_err(|error| match error.kind() {
+            io::ErrorKind::StorageFull => {
+                "There is not enough room in that place; nothing was saved there.".to_owned()
+            }
+            _ => format!("The file could not be written there: {error}."),
+        })
+}
+
+/// A phone gives the place as a content address, which can only be opened and written to.
+#[cfg(mobile)]
+fn put<R: Runtime>(app: &AppHandle<R>, place: FilePath, from: &mut impl Read) -> io::Result<()> {
+    let mut how = OpenOptions::new();
+    how.write(true).create(true).truncate(true);
+    let mut file = app.fs().open(place, how)?;
+    io::copy(from, &mut file)?;
+    file.sync_all()
+}
+
+/// What lay in that place stays until the new file is whole.
+#[cfg(desktop)]
+fn put<R: Runtime>(_: &AppHandle<R>, place: FilePath, from: &mut impl Read) -> io::Result<()> {
+    let place = place.into_path().map_err(io::Error::other)?;
+    whole(&place, from)
+}
+
+#[cfg(desktop)]
+fn whole(place: &std::path::Path, from: &mut impl Read) -> io::Result<()> {
+    let mut part = place.as_os_str().to_owned();
+    part.push(".part");
+    let part = std::path::PathBuf::from(part);
+    let written = std::fs::File::create(&part)
+        .and_then(|mut file| {
+            io::copy(from, &mut file)?;
+            file.sync_all()
+        })
+        .and_then(|()| std::fs::rename(&part, place));
+    if written.is_err() {
+        // It may never have been made, and nobody asked for it.
+        let _ = std::fs::remove_file(&part);
+    }
+    written
+}
+
+#[cfg(all(test, desktop))]
+mod tests {
+    use std::fs;
+    use std::io::{self, Read};
+
+    use super::whole;
+
+    /// Gives a little and then fails, as a disk that was pulled out does.
+    struct Torn(bool);
+
+    impl Read for Torn {
+        fn read(&mut self, piece: &mut [u8]) -> io::Result<usize> {
+            if std::mem::replace(&mut self.0, true) {
+                return Err(io::Error::other("gone"));
+            }
+            piece[0] = b'x';
+            Ok(1)
+        }
+    }
+
+    #[test]
+    fn what_lay_there_stays_until_the_new_file_is_whole() {
+        let folder = tempfile::tempdir().unwrap();
+        let place = folder.path().join("backup.zip");
+        fs::write(&place, "the old one").unwrap();
+
+        assert!(whole(&place, &mut Torn(false)).is_err());
+        assert_eq!(fs::read_to_string(&place).unwrap(), "the old one");
+        assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1);
+
+        whole(&place, &mut "the new one".as_bytes()).unwrap();
+        assert_eq!(fs::read_to_string(&place).unwrap(), "the new one");
+        assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1);
+    }
 }
