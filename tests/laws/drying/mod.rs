@@ -102,8 +102,15 @@ proptest! {
         if let Some(moisture) = now.moisture_now_wet_percent {
             prop_assert!(moisture.high < 100.0);
         }
-        prop_assert!(now.hours_left.is_some() || now.reasons.iter().any(|r| *r != Reason::OddWeighing),
-            "no time left and no reason");
+        let explains = |reason: &Reason| !matches!(reason, Reason::OddWeighing | Reason::AirNotNoted);
+        prop_assert!(now.hours_left.is_some() || now.reasons.iter().any(explains), "no time left and no reason");
+        prop_assert_eq!(now.next_weighing_hours.is_none(), now.is_dry);
+        if let Some(hours) = now.next_weighing_hours {
+            prop_assert!((12.0..=72.0).contains(&hours), "{} h to the next weigh-in", hours);
+        }
+        if let Some(mass_g) = now.telling_mass_g {
+            prop_assert!(now.hours_left.is_none() && mass_g < run.fresh_g && mass_g > now.dry_matter_g.low);
+        }
     }
 
     #[test]

@@ -26,17 +26,7 @@ pub fn curve(lot: &Lot) -> Vec<CurvePoint> {
     let shapes: Vec<_> = reading
         .posterior
         .heaviest()
-        .map(|c| {
-            (
-                c,
-                if reading.gate_is_open {
-                    c.ln_end
-                } else {
-                    let (mean, sd) = reading.posterior.end_prior;
-                    (mean, sd * sd)
-                },
-            )
-        })
+        .map(|c| (c, reading.ln_end(c)))
         .collect();
     let total: f64 = shapes.iter().map(|s| s.0.weight).sum();
     let last = reading.weighings.last().map_or(0.0, |w| w.0);

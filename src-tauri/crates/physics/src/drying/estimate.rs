@@ -22,6 +22,11 @@ pub struct Estimate {
     /// Hours from the last weigh-in that counts until the lot is ready, which is at its target
     /// or at 12 % moisture, whichever is damper; `None` with a reason.
     pub hours_left: Option<Interval>,
+    /// Hours from the last weigh-in that counts, or from the fresh weighing, until the next one is
+    /// worth the walk; `None` once the lot is dry.
+    pub next_weighing_hours: Option<f64>,
+    /// The weight from which on weigh-ins tell of the end; `None` once they do.
+    pub telling_mass_g: Option<f64>,
     /// Whether the lot is dry by the done rule.
     pub is_dry: bool,
     /// What the dry matter rests on.
@@ -46,6 +51,15 @@ const CALL_PROBABILITY: f64 = 0.85;
 const LEAST_STEPS: f64 = 100.0;
 /// Below this share of the water lost, weigh-ins tell almost nothing of what comes.
 const TELLING_SHARE: f64 = 0.85;
+
+/// Hours to the next weigh-in: no sooner than half a day and night, over which a weight mostly
+/// shows the weather, and no later than three days, since a rack is looked over for mould anyway.
+/// Near the end every two days at least, because only a weight that keeps still is dry. Common
+/// practice, no source.
+const SOONEST_LOOK: f64 = 12.0;
+const DAILY_LOOK: f64 = 24.0;
+const LATEST_LOOK_NEAR_THE_END: f64 = 48.0;
+const LATEST_LOOK: f64 = 72.0;
 
 /// The moisture (wet basis) at which a lot counts as ready.
 pub(crate) fn ready_moisture(lot: &Lot) -> f64 {
@@ -135,6 +149,12 @@ pub fn estimate(lot: &Lot) -> Estimate {
         reading.gate_is_open && scale_is_too_coarse,
         Reason::ScaleTooCoarse,
     );
+    note(
+        reading.gate_is_open && lot.air.is_none(),
+        Reason::AirNotNoted,
+    );
+    let telling_mass_g =
+        (!is_dry && (too_early || !reading.gate_is_open)).then(|| reading.telling_g(TELLING_SHARE));
 
     let has_taught = reading.gate_is_open
         && libm::log(dry_matter_g.high / dry_matter_g.low)
@@ -145,6 +165,8 @@ pub fn estimate(lot: &Lot) -> Estimate {
         moisture_now_wet_percent: now
             .map(|mass_g| balance::moisture_wet_percent(mass_g, dry_matter_g)),
         hours_left,
+        next_weighing_hours: (!is_dry).then(|| next_look(&reading, hours_left, telling_mass_g)),
+        telling_mass_g,
         is_dry,
         basis: if has_taught {
             Basis::WeighIns
@@ -154,5 +176,15 @@ pub fn estimate(lot: &Lot) -> Estimate {
         reasons,
         odd: reading.odd,
         air_limit_wet_percent: air_limit,
+    }
+}
+
+/// Hours from the last weigh-in to the next one.
+fn next_look(reading: &Reading, hours_left: Option<Interval>, telling_g: Option<f64>) -> f64 {
+    match (hours_left, telling_g) {
+        (Some(left), _) => left.low.clamp(SOONEST_LOOK, LATEST_LOOK_NEAR_THE_END),
+        (None, Some(goal_g)) => ahead::hours_until(reading, goal_g)
+            .map_or(LATEST_LOOK, |hours| hours.clamp(SOONEST_LOOK, LATEST_LOOK)),
+        (None, None) => DAILY_LOOK,
     }
 }

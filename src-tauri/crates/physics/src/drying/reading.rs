@@ -2,7 +2,7 @@
 
 use super::{
     lot::Lot,
-    posterior::{Posterior, Problem},
+    posterior::{Component, Posterior, Problem},
     sorption,
     spread::Spread,
 };
@@ -94,6 +94,27 @@ impl<'a> Reading<'a> {
                 .dry
                 .probability_below(libm::log(w.1 * (1.0 - moisture)))
         })
+    }
+
+    /// Mean and variance of ln of the end weight given one shape: the prior's until the gate is open.
+    pub fn ln_end(&self, shape: &Component) -> (f64, f64) {
+        if self.gate_is_open {
+            shape.ln_end
+        } else {
+            let (mean, sd) = self.posterior.end_prior;
+            (mean, sd * sd)
+        }
+    }
+
+    /// The weight from which on weigh-ins tell of the end: this share of the losable water is gone
+    /// and the gate is open.
+    pub fn telling_g(&self, share: f64) -> f64 {
+        let fresh_g = self.lot.fresh_g;
+        let after =
+            |share: f64, dry_g: f64| fresh_g - share * (fresh_g - dry_g * (1.0 + ANY_ROOM.0));
+        after(share, libm::exp(self.dry.quantile(0.5)))
+            .min(after(GATE_SHARE, fresh_g * libm::exp(self.lot.prior.mean)))
+            .min(heaviest_dry_g(self.lot))
     }
 
     /// The share of its losable water that the lot has lost.

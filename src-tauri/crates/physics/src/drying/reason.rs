@@ -17,6 +17,8 @@ pub enum Reason {
     RoomTooDamp,
     /// The air is too damp for the sorption default to say anything.
     AirOutOfRange,
+    /// Nobody noted the air, so an ordinary room is assumed.
+    AirNotNoted,
     /// One step of the scale is too coarse for this little herb.
     ScaleTooCoarse,
     /// A weigh-in is impossible and was left out.
@@ -36,6 +38,7 @@ impl Reason {
             Self::MayNotGetThere => "may_not_get_there",
             Self::RoomTooDamp => "room_too_damp",
             Self::AirOutOfRange => "air_out_of_range",
+            Self::AirNotNoted => "air_not_noted",
             Self::ScaleTooCoarse => "scale_too_coarse",
             Self::OddWeighing => "odd_weighing",
             Self::UnlikePrior => "unlike_prior",
@@ -65,6 +68,9 @@ impl Reason {
             }
             Self::AirOutOfRange => {
                 "At this humidity or temperature it is not known how dry the lot can become."
+            }
+            Self::AirNotNoted => {
+                "The air was not noted, so an ordinary room of about half humidity is assumed; in a damper one the weight can keep still before the herb is dry enough."
             }
             Self::ScaleTooCoarse => {
                 "The scale is too coarse for so little herb to tell when it is dry; judge by snap and feel, or use a finer scale."
