@@ -1,4 +1,4 @@
-import { base64, keepLanguage, type Answer, type Host, type TakenAway } from "../host";
+import { base64, keepLanguage, type Answer, type Host, type Phone, type TakenAway } from "../host";
 import type { Commands, Noun, PhotoChunkTaken, PhotoTaken } from "./bindings";
 import { words } from "../words";
 import { Failure } from "./failure";
@@ -42,8 +42,18 @@ export class Api {
     keepLanguage(language);
   }
 
-  madeUrl(name: string): string | null {
-    return this.host.madeUrl(name);
+  /** Whether the file that the core made is now where the maker wants it. */
+  async handOver(name: string): Promise<boolean> {
+    return opened<boolean>(await this.host.handOver(name));
+  }
+
+  onLink(open: (link: string) => void): void {
+    this.host.onLink(open);
+  }
+
+  /** What a phone alone can do; null elsewhere. */
+  get phone(): Phone | null {
+    return this.host.phone;
   }
 
   photoUrl(hash: string, size: "thumb" | "original"): string {

@@ -1,3 +1,5 @@
+import type { Phone } from "./phone";
+
 /** What a call came to: the same two shapes for every command. */
 export type Answer = { reply: unknown } | { failure: { code: string; field: string | null; message: string } };
 
@@ -13,8 +15,12 @@ export interface Host {
   uploadPhoto(file: File, progress: (share: number) => void): Promise<Answer>;
   /** Lets the maker keep a file; true once it is where they want it. */
   saveFile(file: TakenAway): Promise<Answer>;
-  /** Where a file that the core made can be fetched; null where the page cannot reach it. */
-  madeUrl(name: string): string | null;
+  /** Lets the maker keep a file that the core made, however long it is; true once it is where they want it. */
+  handOver(name: string): Promise<Answer>;
+  /** Hears of every label's link that opens the app, the one that started it included. */
+  onLink(open: (link: string) => void): void;
+  /** What a phone alone can do; null elsewhere. */
+  readonly phone: Phone | null;
   photoUrl(hash: string, size: "thumb" | "original"): string;
 }
 

@@ -2,8 +2,10 @@ import type { Host } from "./host";
 import type { Shell } from "./shell";
 
 export { base64 } from "./base64";
+export { keepHere, keptHere } from "./kept";
 export { keepLanguage } from "./language";
 export type { Answer, Host, TakenAway } from "./host";
+export type { Phone, Reminder } from "./phone";
 
 declare global {
   interface Window {

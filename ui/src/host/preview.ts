@@ -43,20 +43,30 @@ export function previewHost(): Host {
     // A browser asks where to by itself, or has its folder for what was saved.
     async saveFile({ file_name, media_type, base64 }) {
       const bytes = Uint8Array.from(atob(base64), (letter) => letter.charCodeAt(0));
-      const link = document.createElement("a");
-      link.href = URL.createObjectURL(new Blob([bytes], { type: media_type }));
-      link.download = file_name;
-      link.click();
-      setTimeout(() => URL.revokeObjectURL(link.href), 60_000);
+      const url = URL.createObjectURL(new Blob([bytes], { type: media_type }));
+      download(url, file_name);
+      setTimeout(() => URL.revokeObjectURL(url), 60_000);
       return { reply: true };
     },
 
-    madeUrl(name) {
-      return `/made/${encodeURIComponent(name)}`;
+    async handOver(name) {
+      download(`/made/${encodeURIComponent(name)}`, name);
+      return { reply: true };
     },
+
+    // A browser opens addresses, and no label's link.
+    onLink() {},
+    phone: null,
 
     photoUrl(hash, size) {
       return `/photo/${hash}/${size}`;
     },
   };
+}
+
+function download(url: string, name: string): void {
+  const link = document.createElement("a");
+  link.href = url;
+  link.download = name;
+  link.click();
 }

@@ -2,6 +2,7 @@ import { invoke } from "@tauri-apps/api/core";
 import { words } from "../words";
 import { base64 } from "./base64";
 import { unreachable, type Answer, type Host } from "./host";
+import { phone } from "./phone";
 
 /** What the shell tells the page before its first script. */
 export type Shell = {
@@ -31,6 +32,15 @@ async function uploadInChunks(file: File, progress: (share: number) => void): Pr
   }
 }
 
+/** Asks where to and writes it there; the shell's refusal is a finished sentence. */
+async function keptByMaker(command: string, what: Record<string, string>): Promise<Answer> {
+  try {
+    return { reply: await invoke<boolean>(command, what) };
+  } catch (thrown) {
+    return { failure: { code: "storage", field: null, message: typeof thrown === "string" ? thrown : words.file.lost } };
+  }
+}
+
 /** The page inside the app's own window, where one command carries every call. */
 export function shellHost(shell: Shell): Host {
   return {
@@ -48,18 +58,24 @@ export function shellHost(shell: Shell): Host {
       }
     },
 
-    async saveFile({ file_name, base64 }) {
-      try {
-        return { reply: await invoke<boolean>("save", { fileName: file_name, base64 }) };
-      } catch (thrown) {
-        return { failure: { code: "storage", field: null, message: typeof thrown === "string" ? thrown : words.file.lost } };
-      }
+    saveFile({ file_name, base64 }) {
+      return keptByMaker("save", { fileName: file_name, base64 });
     },
 
-    // The window may not read the journal's folder; the file is told by its path.
-    madeUrl() {
-      return null;
+    handOver(name) {
+      return keptByMaker("hand_over", { name });
     },
+
+    onLink(open) {
+      const take = async () => {
+        const link = await invoke<string | null>("opened_link");
+        if (link) open(link);
+      };
+      addEventListener("trugbook-link", () => void take());
+      void take();
+    },
+
+    phone: shell.platform === "android" || shell.platform === "ios" ? phone : null,
 
     photoUrl(hash, size) {
       return `${shell.pictures}/${hash}/${size}`;

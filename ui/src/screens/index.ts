@@ -42,6 +42,7 @@ import Search from "./Search.svelte";
 import Season from "./Season.svelte";
 import Settings from "./Settings.svelte";
 import Shelf from "./Shelf.svelte";
+import Scan from "./Scan.svelte";
 import StartTray from "./StartTray.svelte";
 import Strain from "./Strain.svelte";
 import Supply from "./Supply.svelte";
@@ -93,6 +94,7 @@ export const screens: Record<string, Component> = {
   plan: Plan,
   "plan-bottles": PlanBottles,
   season: Season,
+  scan: Scan,
   search: Search,
   more: More,
   herbs: Herbs,

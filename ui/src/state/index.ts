@@ -12,7 +12,9 @@ import { Papers } from "./papers.svelte";
 import type { PickDraft } from "./pick.svelte";
 import { Plans } from "./plans.svelte";
 import { Preferences } from "./preferences.svelte";
+import { keepPlace } from "./place";
 import { Route } from "./route.svelte";
+import { Reminders } from "./reminders.svelte";
 import { Safe } from "./safe.svelte";
 import { Supplies } from "./supplies.svelte";
 import { Trays } from "./trays.svelte";
@@ -34,6 +36,7 @@ export class Book {
   readonly safe: Safe;
   readonly preferences: Preferences;
   /** A harvest form that was left before it was saved. */
+  readonly reminders: Reminders;
   draft: PickDraft | null = null;
 
   constructor(readonly api: Api) {
@@ -53,17 +56,21 @@ export class Book {
     this.preferences = new Preferences(this.desk, api);
   }
 
+    this.reminders = new Reminders(this.desk, api);
   get units() {
     return this.preferences.units;
   }
 }
 
 export async function openBook(): Promise<Book> {
-  const book = new Book(new Api(await findHost()));
+  const api = new Api(await findHost());
+  if (api.phone) keepPlace();
+  const book = new Book(api);
   await book.preferences.load();
   void book.safe.resume();
   return book;
 }
+  api.onLink((link) => book.route.go(`/lot/${encodeURIComponent(link)}`));
 
 export type { Trail } from "./route.svelte";
 

@@ -1,6 +1,8 @@
 import { Failure, type DryWeight, type HarvestPage, type RecordHarvest, type HerbLine, type LookAlike, type Note, type PhotoCard, type Surface } from "../api";
 import { fieldMoment, wireMoment } from "../format/moment";
 import { words } from "../words";
+import type { MassUnit } from "../format/amount";
+import { keepHere, keptHere } from "../host";
 import { Form, MassEntry } from "./form.svelte";
 import type { Book } from "./index";
 
@@ -12,6 +14,16 @@ export type PickedPhoto = {
   photo: PhotoCard | null;
   note: string | null;
 };
+
+/** A harvest form as this device keeps it until it is saved: a phone may end the app while its camera is open. */
+type Unsaved = Pick<PickDraft, (typeof plainFields)[number]> & {
+  herb: HerbLine | null;
+  gross: [text: string, unit: MassUnit];
+  tare: [text: string, unit: MassUnit];
+  photos: { name: string; photo: PhotoCard; note: string | null }[];
+};
+const plainFields = ["part", "bed", "bedName", "wild", "surface", "stage", "note", "when"] as const;
+const KEY = "pick";
 
 /** The harvest form: what was filled in, what it comes to, and the look-alikes to rule out. */
 export class PickDraft {
@@ -59,6 +71,33 @@ export class PickDraft {
       note: photo.note,
     }));
     this.estimate = harvest.estimate;
+  }
+
+  /** The form that was left unsaved on this device, or a new one. */
+  static unsaved(book: Book): PickDraft {
+    const draft = new PickDraft(book);
+    const kept = keptHere<Unsaved>(KEY);
+    if (!kept) return draft;
+    if (kept.herb) draft.choose(kept.herb);
+    for (const field of plainFields) Object.assign(draft, { [field]: kept[field] });
+    [draft.gross.text, draft.gross.unit] = kept.gross;
+    [draft.tare.text, draft.tare.unit] = kept.tare;
+    draft.photos = kept.photos.map((picked) => ({ ...picked, turn: ++draft.turn, share: 1 }));
+    void draft.reconsider();
+    return draft;
+  }
+
+  /** Keeps on this device what was filled in; that look-alikes were ruled out is said anew each time. */
+  keep(): void {
+    const photos = this.photos.flatMap(({ name, photo, note }) => (photo ? [{ name, photo, note }] : []));
+    const isEmpty = !this.herb && this.gross.empty && photos.length === 0 && !this.note && !this.bedName;
+    const { part, bed, bedName, wild, surface, stage, note, when, herb, gross, tare } = this;
+    const unsaved: Unsaved = {
+      ...{ part, bed, bedName, wild, surface, stage, note, when, herb, photos },
+      gross: [gross.text, gross.unit],
+      tare: [tare.text, tare.unit],
+    };
+    keepHere(KEY, isEmpty ? null : unsaved);
   }
 
   /** Brings the herb of a harvest that is being corrected. */
@@ -166,6 +205,7 @@ export class PickDraft {
       } else {
         const { id } = await harvests.record(request);
         this.book.draft = null;
+        keepHere(KEY, null);
         route.replace(`/harvest/${id}`);
       }
     }, this.wrong());

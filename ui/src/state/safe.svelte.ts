@@ -32,8 +32,8 @@ export class Safe {
     return hold(this.desk, new Held(this.desk, "backup.about", {}, everyNoun));
   }
 
-  madeUrl(name: string): string | null {
-    return this.api.madeUrl(name);
+  handOver(name: string): Promise<boolean> {
+    return this.api.handOver(name);
   }
 
   async makeBackup(photos: boolean, passphrase: string): Promise<void> {

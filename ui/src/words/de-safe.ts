@@ -55,8 +55,8 @@ export const safe = {
     backedUp: "Die Sicherung ist gemacht.",
     exported: "Die Ausgabe ist gemacht.",
     keepElsewhere: "Bewahr sie auf einem anderen Gerät auf: eine Sicherung neben dem Buch geht mit ihm verloren.",
-    liesAt: "Die Datei liegt hier, bis die nächste gemacht wird:",
     download: (name: string) => `${name} speichern`,
+    saving: "Sie wird dorthin kopiert …",
 
     working: {
       backup: "Die Sicherung wird gemacht",

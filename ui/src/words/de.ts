@@ -1,4 +1,5 @@
 import { bottled } from "./de-bottled";
+import { phone } from "./de-phone";
 import type { Words } from ".";
 
 /** Words that open an entry without being nouns: inside a sentence they are written small. */
@@ -9,6 +10,7 @@ const small = new Set(
 /** German, complete. Terms are those of the pharmacy and the herb trade; the maker is addressed with "du". */
 export const de: Words = {
   ...bottled,
+  ...phone,
   app: {
     name: "Trugbook",
     places: "Orte",

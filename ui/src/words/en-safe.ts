@@ -52,7 +52,6 @@ export const safe = {
     backedUp: "The backup is made.",
     exported: "The export is made.",
     keepElsewhere: "Keep it on another device: a backup beside the book is lost with it.",
-    liesAt: "The file lies here until the next one is made:",
     download: (name: string) => `Save ${name}`,
 
     working: {
@@ -61,6 +60,7 @@ export const safe = {
       look: "Reading the backup",
       apply: "Restoring",
       merge: "Bringing both together",
+    saving: "Copying it there …",
       send: "Taking the file in",
     },
     done: (percent: string) => `${percent} % done`,

@@ -1,8 +1,10 @@
 import { bottled } from "./en-bottled";
+import { phone } from "./en-phone";
 
 /** English, complete. Trade terms stay as the trade says them. */
 export const en = {
   ...bottled,
+  ...phone,
   app: {
     name: "Trugbook",
     places: "Places",
