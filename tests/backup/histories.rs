@@ -17,7 +17,7 @@ enum Step {
     Weigh(u8, u16),
     Strike(u8),
     Undo(u8),
-    Clock(i16),
+    Clock(i32),
 }
 
 fn steps() -> impl Strategy<Value = Vec<Step>> {
@@ -28,7 +28,9 @@ fn steps() -> impl Strategy<Value = Vec<Step>> {
         (0_u8..6, 1_u16..2000).prop_map(|(id, grams)| Step::Weigh(id, grams)),
         (0_u8..6).prop_map(Step::Strike),
         (0_u8..8).prop_map(Step::Undo),
-        (-500_i16..500).prop_map(Step::Clock),
+        (-500_i32..500).prop_map(Step::Clock),
+        // Years ahead, as after an empty battery, and back.
+        prop_oneof![Just(150_000_000), Just(-150_000_000)].prop_map(Step::Clock),
     ];
     prop::collection::vec(step, 0..14)
 }

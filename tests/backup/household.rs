@@ -73,3 +73,78 @@ fn a_lot_that_both_phones_used_up_is_named() {
         "{merged}"
     );
 }
+
+#[test]
+fn a_phone_years_ahead_is_named_and_drags_nobody_along() {
+    let (here, there, third, outside) = (World::new(), World::new(), World::new(), outside());
+    told(&here);
+    let harvest = here.call("harvest.list", json!({}))["harvests"][0]["id"].clone();
+    let base = backed_up(&here, outside.path(), "base.zip");
+    for world in [&there, &third] {
+        done(world, "restore.apply", json!({ "file": base }));
+    }
+    // The second phone's clock runs five years ahead; it corrects one harvest and picks another.
+    there.at("2031-05-03T09:00:00+02:00");
+    let noted = |world: &World, note: &str| {
+        world.call("harvest.correct", json!({ "id": harvest, "note": note }))
+    };
+    noted(&there, "by the phone ahead");
+    pick(&there, "gray.jpg", 130.0, "Woodland edge");
+    let file = backed_up(&there, outside.path(), "there.zip");
+    for command in ["merge.look", "merge.apply"] {
+        let report = done(&here, command, json!({ "file": file }));
+        let faults = report["faults"].as_array().unwrap();
+        assert_eq!(faults.len(), 1, "{report}");
+        assert!(
+            faults[0].as_str().unwrap().contains("dated 2031-05-03"),
+            "{report}"
+        );
+    }
+    here.at("2026-07-15T09:00:00+02:00");
+    let latest = |world: &World| {
+        let deeds = world.call("deed.list", json!({ "limit": 1 }));
+        (
+            text(&deeds, "/deeds/0/at").to_owned(),
+            text(&deeds, "/deeds/0/text").to_owned(),
+        )
+    };
+    // What has nothing to do with the phone ahead is written at its own time and heads the list.
+    let bed = here.call("bed.add", json!({ "name": "New bed" }));
+    assert_eq!(latest(&here).0, "2026-07-15T09:00:00+02:00");
+    here.call("deed.undo", json!({ "deed": bed["deed"] }));
+    assert_eq!(latest(&here).0, "2026-07-15T09:00:00+02:00");
+    // What builds on it comes after it, so that a correction still corrects.
+    let note = |world: &World| {
+        let page = world.call("harvest.show", json!({ "id": harvest }));
+        text(&page, "/harvest/note").to_owned()
+    };
+    assert_eq!(note(&here), "by the phone ahead");
+    let correction = noted(&here, "put right");
+    assert_eq!(note(&here), "put right");
+    assert_eq!(latest(&here).0, "2031-05-03T09:00:00+02:00");
+    here.call("deed.undo", json!({ "deed": correction["deed"] }));
+    assert_eq!(note(&here), "by the phone ahead");
+
+    // A third phone renames a bed later than this one did; its word stands, as this phone was
+    // not lifted above it.
+    let named = |world: &World, name: &str| {
+        let beds = world.call("bed.list", json!({}));
+        let bed = beds["beds"].as_array().unwrap().iter();
+        let bed = bed
+            .min_by_key(|bed| bed["id"].as_str().unwrap().to_owned())
+            .unwrap();
+        let request = json!({ "id": bed["id"], "name": name, "wild": false });
+        world.call("bed.correct", request);
+        bed["id"].clone()
+    };
+    let bed = named(&here, "Named here");
+    third.at("2026-07-16T09:00:00+02:00");
+    assert_eq!(named(&third, "Named later"), bed);
+    let file = backed_up(&third, outside.path(), "third.zip");
+    done(&here, "merge.apply", json!({ "file": file }));
+    let beds = here.call("bed.list", json!({}));
+    let mut beds = beds["beds"].as_array().unwrap().iter();
+    let found = beds.find(|found| found["id"] == bed).unwrap();
+    assert_eq!(found["name"], "Named later");
+    assert_eq!(here.app().faults().unwrap(), Vec::<String>::new());
+}

@@ -1,4 +1,6 @@
 //! A phone whose battery dies at any moment loses nothing that it said it had kept.
+//!
+//! `TRUGBOOK_KILLS` says how many times it dies.
 
 #![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
 
@@ -12,7 +14,19 @@ use std::time::Duration;
 use api::{App, SystemClock};
 use serde_json::{Value, json};
 
-const KILLS: u64 = 50;
+fn kills() -> u64 {
+    let asked = std::env::var("TRUGBOOK_KILLS").ok();
+    asked.and_then(|number| number.parse().ok()).unwrap_or(50)
+}
+
+/// What a recorder said it had kept.
+#[derive(Default)]
+struct Kept {
+    /// Each harvest with its photo and grams.
+    harvests: BTreeMap<String, (String, f64)>,
+    /// Each strained jar with what came out of it in all.
+    jars: BTreeMap<String, f64>,
+}
 
 fn call(app: &App, command: &str, request: Value) -> Value {
     let reply = api::call(app, command, &request.to_string())
@@ -20,10 +34,9 @@ fn call(app: &App, command: &str, request: Value) -> Value {
     serde_json::from_str(&reply).unwrap()
 }
 
-/// Starts a recorder, kills it without warning and returns every acknowledgement that reached this
-/// process: harvest -> (photo, grams). Every fifth recorder dies while it opens the journal, the
-/// others `after` that.
-fn killed(folder: &Path, run: u64, after: Duration) -> BTreeMap<String, (String, f64)> {
+/// Starts a recorder, kills it without warning and adds every acknowledgement that reached this
+/// process. Every fifth recorder dies while it opens the journal, the others `after` that.
+fn killed(folder: &Path, run: u64, after: Duration, kept: &mut Kept) {
     let mut recorder = Command::new(env!("CARGO_BIN_EXE_kill_recorder"))
         .arg(folder)
         .arg(run.to_string())
@@ -33,18 +46,12 @@ fn killed(folder: &Path, run: u64, after: Duration) -> BTreeMap<String, (String,
     let lines = BufReader::new(recorder.stdout.take().unwrap()).lines();
     let (begun, opened) = mpsc::channel();
     let reader = std::thread::spawn(move || {
-        let mut acknowledged = BTreeMap::new();
+        let mut said = Vec::new();
         for line in lines.map_while(Result::ok) {
             let _ = begun.send(());
-            let words: Vec<&str> = line.split(' ').collect();
-            if let [harvest, photo, grams] = words[..] {
-                acknowledged.insert(
-                    harvest.to_owned(),
-                    (photo.to_owned(), grams.parse().unwrap()),
-                );
-            }
+            said.push(line);
         }
-        acknowledged
+        said
     });
     if run % 5 == 4 {
         std::thread::sleep(after / 10);
@@ -59,7 +66,19 @@ fn killed(folder: &Path, run: u64, after: Duration) -> BTreeMap<String, (String,
         !status.success(),
         "the recorder was killed, it did not end: {status}"
     );
-    reader.join().unwrap()
+    for line in reader.join().unwrap() {
+        let words: Vec<&str> = line.split(' ').collect();
+        match words[..] {
+            ["harvest", id, photo, grams] => {
+                let told = (photo.to_owned(), grams.parse().unwrap());
+                kept.harvests.insert(id.to_owned(), told);
+            }
+            ["strained", jar, ml] => {
+                kept.jars.insert(jar.to_owned(), ml.parse().unwrap());
+            }
+            _ => {}
+        }
+    }
 }
 
 /// Every harvest of the journal, asked for page by page.
@@ -83,32 +102,38 @@ fn recorded(app: &App) -> BTreeMap<String, Value> {
 }
 
 #[test]
-fn fifty_kills_lose_no_acknowledged_record_and_leave_no_half_one() {
+fn kills_lose_no_acknowledged_record_or_straining_and_leave_no_half_one() {
     let folder = tempfile::tempdir().unwrap();
-    let mut acknowledged = BTreeMap::new();
+    let mut kept = Kept::default();
     // A linear congruential generator (constants of Knuth's MMIX): the moments differ from run to
     // run of the loop and are the same in every run of the test.
     let mut random = 2026_u64;
-    for run in 0..KILLS {
+    for run in 0..kills() {
         random = random
             .wrapping_mul(6_364_136_223_846_793_005)
             .wrapping_add(1_442_695_040_888_963_407);
         let after = Duration::from_micros((random >> 33) % 500_000);
-        acknowledged.extend(killed(folder.path(), run, after));
+        killed(folder.path(), run, after, &mut kept);
 
         let app = App::open(folder.path(), Box::new(SystemClock))
             .unwrap_or_else(|failure| panic!("after kill {run}: {failure:?}"));
         let faults = app.faults().unwrap();
         assert!(faults.is_empty(), "after kill {run}: {faults:?}");
     }
+    eprintln!(
+        "{} kills; {} harvests and {} strainings acknowledged",
+        kills(),
+        kept.harvests.len(),
+        kept.jars.len()
+    );
     assert!(
-        acknowledged.len() as u64 > KILLS,
-        "the kills came while records were being written"
+        kept.harvests.len() as u64 > kills() && kept.jars.len() as u64 > kills() / 5,
+        "the kills came while records and strainings were being written"
     );
 
     let app = App::open(folder.path(), Box::new(SystemClock)).unwrap();
     let harvests = recorded(&app);
-    for (id, (photo, grams)) in &acknowledged {
+    for (id, (photo, grams)) in &kept.harvests {
         let harvest = harvests
             .get(id)
             .unwrap_or_else(|| panic!("{id} was acknowledged and is gone"));
@@ -121,6 +146,22 @@ fn fifty_kills_lose_no_acknowledged_record_and_leave_no_half_one() {
             harvest["fresh_mass_g"].as_f64(),
             Some(*grams),
             "the weight of {id}"
+        );
+    }
+    for (id, ml) in &kept.jars {
+        let jar = call(&app, "jar.show", json!({ "id": id }))["jar"].clone();
+        let strainings = jar["strainings"].as_array().unwrap().iter();
+        let out: f64 = strainings
+            .map(|straining| straining["came_out_ml"].as_f64().unwrap())
+            .sum();
+        // A second straining may have been kept although the kill came before it was told.
+        assert!(
+            out >= *ml - 1e-6,
+            "{ml} mL of jar {id} were acknowledged, {out} are there"
+        );
+        assert!(
+            jar["left_ml"].as_f64().unwrap() >= 0.0,
+            "{id} gave more than it held"
         );
     }
     for (id, harvest) in &harvests {

@@ -1,5 +1,5 @@
-//! The process that is killed: records harvests with photos as fast as it can and says when each
-//! one was acknowledged.
+//! The process that is killed: records harvests with photos, pours every third into a jar and
+//! strains it twice, as fast as it can, and says when each was acknowledged.
 
 use std::io::Write as _;
 use std::path::Path;
@@ -35,11 +35,38 @@ fn main() {
         let reply =
             api::call(&app, "harvest.record", &request.to_string()).expect("it is recorded");
         let reply: Value = serde_json::from_str(&reply).expect("a reply");
-        println!(
-            "{} {hash} {}",
-            reply["harvest"]["id"].as_str().expect("an id"),
-            80 + number
+        let harvest = reply["harvest"]["id"].as_str().expect("an id").to_owned();
+        say(format_args!("harvest {harvest} {hash} {}", 80 + number));
+        if number % 3 == 0 {
+            strain(&app, &harvest);
+        }
+    }
+}
+
+fn say(line: std::fmt::Arguments<'_>) {
+    println!("{line}");
+    std::io::stdout().flush().expect("the parent listens");
+}
+
+/// Pours 40 g of a harvest into a jar, strains it and presses it.
+fn strain(app: &App, harvest: &str) {
+    let call = |command: &str, request: Value| -> Value {
+        let reply = api::call(app, command, &request.to_string())
+            .unwrap_or_else(|failure| panic!("{command}: {failure:?}"));
+        serde_json::from_str(&reply).expect("a reply")
+    };
+    let plant = json!({ "herb": "peppermint", "part": "leaf", "state": "fresh", "mass_g": 40,
+        "lot": { "kind": "harvest", "id": harvest } });
+    let composition = json!({ "preparation": "tincture", "plants": [plant],
+        "stock": [{ "kind": "spirit", "strength_percent_vol": 95 }, { "kind": "water" }],
+        "ratio_ml_per_g": 3 });
+    let jar = call("jar.pour", json!({ "composition": composition }))["jar"]["id"].clone();
+    let id = jar.as_str().expect("an id");
+    for (how, ml, all) in [("dripped", 60, 60), ("pressed", 20, 80)] {
+        call(
+            "jar.strain",
+            json!({ "jar": jar, "came_out_ml": ml, "how": how }),
         );
-        std::io::stdout().flush().expect("the parent listens");
+        say(format_args!("strained {id} {all}"));
     }
 }

@@ -132,6 +132,7 @@ commands![
     crate::about::AboutJournal,
     crate::safe::ShowJob,
     crate::safe::CancelJob,
+    crate::safe::RunningJob,
     crate::safe::TakeFileChunk,
     crate::safe::AboutBackup,
     crate::safe::MakeBackup,
@@ -146,7 +147,20 @@ commands![
     crate::safe::MakeRescue,
 ];
 
+/// A request is at most so long; a piece of a file in base64 fits.
+const LONGEST_REQUEST: usize = 2 * 1024 * 1024;
+
 fn answer<C: Command>(app: &App, request: &str) -> Result<String, Failure> {
+    carried_out::<C>(app, request).map_err(Failure::kept_short)
+}
+
+fn carried_out<C: Command>(app: &App, request: &str) -> Result<String, Failure> {
+    if request.len() > LONGEST_REQUEST {
+        return Err(Failure::new(
+            Code::Invalid,
+            "The request must be JSON text of at most 2 MiB.",
+        ));
+    }
     let mut reader = serde_json::Deserializer::from_str(request);
     let command: C = serde_path_to_error::deserialize(&mut reader)?;
     reader.end().map_err(|_| {

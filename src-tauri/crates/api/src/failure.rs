@@ -24,6 +24,8 @@ pub enum Code {
     NotEnough,
     /// The journal or the photos could not be read or written.
     Storage,
+    /// The journal is damaged: `rescue.make` saves what can be read of it.
+    Damaged,
 }
 
 /// A refusal in the maker's words.
@@ -64,6 +66,25 @@ impl Failure {
             field: Some(field.to_owned()),
             message: message.into(),
         }
+    }
+
+    /// The same failure; what it quotes of a long text is cut, so that the sentence can be read.
+    pub(crate) fn kept_short(mut self) -> Self {
+        const QUOTED: usize = 60;
+        const LONGEST: usize = 600;
+        if self.message.chars().count() <= LONGEST {
+            return self;
+        }
+        let text = &self.message;
+        self.message = match (text.find('"'), text.rfind('"')) {
+            (Some(first), Some(last)) if first < last => {
+                let quoted: String = text[first..last].chars().take(QUOTED).collect();
+                let after: String = text[last..].chars().take(LONGEST).collect();
+                format!("{}{quoted}…{after}", &text[..first])
+            }
+            _ => text.chars().take(LONGEST).chain("….".chars()).collect(),
+        };
+        self
     }
 
     /// The same failure, laid at the door of `field` unless one was named already.
@@ -159,6 +180,7 @@ impl From<store::Failure> for Failure {
             | Stored::RestedOn { .. }
             | Stored::AlreadyUndone(_)
             | Stored::Unchanged => Code::Invalid,
+            Stored::Damaged(_) | Stored::NotAJournal => Code::Damaged,
             _ => Code::Storage,
         };
         let field = failure.field().map(str::to_owned);

@@ -1,6 +1,7 @@
 //! Keeping the journal safe: `backup.*`, `restore.*`, `merge.*`, `export.*`, `import.*`, and the
 //! jobs that they are. What a ZIP is, is known to `archive`; what a journal is, to `store`.
 
+mod aside;
 mod backup;
 mod csv;
 mod export;
@@ -30,7 +31,7 @@ pub use backup::{AboutBackup, MakeBackup};
 pub use export::MakeExport;
 pub use file::{MadeFile, TakeFileChunk};
 pub use import::{ApplyImport, LookAtImport};
-pub use job::{CancelJob, ShowJob};
+pub use job::{CancelJob, RunningJob, ShowJob};
 pub use merge::{ApplyMerge, LookAtMerge};
 pub use opening::MakeRescue;
 pub(crate) use opening::opened;

@@ -10,12 +10,15 @@ use zip::{CompressionMethod, ZipArchive};
 use crate::manifest::{self, is_plain, shortened};
 use crate::pack::{DIGITS, WITNESS};
 use crate::sealed::Spring;
-use crate::{Manifest, Progress, Trouble};
+use crate::{Entry, Manifest, Progress, Trouble};
 
-/// Twice the photos of twenty busy years; a file that claims more would only fill the memory.
-const MOST_ENTRIES: u64 = 250_000;
+/// Half as many again as the photos of twenty busy years; a file that claims more would only fill
+/// the memory.
+const MOST_ENTRIES: u64 = 150_000;
 /// That many entries are listed in this many bytes.
-const LONGEST_MANIFEST: u64 = 50_000_000;
+const LONGEST_MANIFEST: u64 = 32_000_000;
+/// What the writer says about the whole is short; a value takes many times the memory of its text.
+const LONGEST_ABOUT: usize = 64 * 1024;
 /// The end of a ZIP without its comment (APPNOTE 4.3.16).
 const END: u64 = 22;
 
@@ -282,7 +285,7 @@ fn read_manifest(zip: &mut ZipArchive<BufReader<Spring>>) -> Result<Manifest, Tr
     if file.size() > LONGEST_MANIFEST || file.compression() != CompressionMethod::Stored {
         return Err(unreadable());
     }
-    let mut text = Vec::new();
+    let mut text = Vec::with_capacity(usize::try_from(file.size()).unwrap_or_default());
     file.take(LONGEST_MANIFEST)
         .read_to_end(&mut text)
         .map_err(|_| unreadable())?;
@@ -295,5 +298,25 @@ fn read_manifest(zip: &mut ZipArchive<BufReader<Spring>>) -> Result<Manifest, Tr
     if format.format > crate::FORMAT {
         return Err(Trouble::Newer);
     }
-    serde_json::from_slice(&text).map_err(|_| unreadable())
+    #[derive(serde::Deserialize)]
+    #[serde(deny_unknown_fields)]
+    struct Written<'t> {
+        format: u32,
+        kind: String,
+        #[serde(borrow)]
+        about: &'t serde_json::value::RawValue,
+        entries: Vec<Entry>,
+    }
+    let written: Written<'_> = serde_json::from_slice(&text).map_err(|_| unreadable())?;
+    if written.about.get().len() > LONGEST_ABOUT
+        || written.entries.len() as u64 > MOST_ENTRIES
+    {
+        return Err(unreadable());
+    }
+    Ok(Manifest {
+        format: written.format,
+        kind: written.kind,
+        about: serde_json::from_str(written.about.get()).map_err(|_| unreadable())?,
+        entries: written.entries,
+    })
 }

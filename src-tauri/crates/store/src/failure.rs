@@ -127,6 +127,9 @@ impl From<rusqlite::Error> for Failure {
             Some(ErrorCode::DiskFull) => Self::StorageFull,
             Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => Self::Busy,
             Some(ErrorCode::NotADatabase) => Self::NotAJournal,
+            Some(ErrorCode::TooBig) => {
+                Self::Damaged("a row is longer than any that this app writes".into())
+            }
             Some(ErrorCode::DatabaseCorrupt) => Self::Damaged(error.to_string()),
             _ => Self::Storage(error.to_string()),
         }

@@ -1,5 +1,6 @@
 //! Deeds and changes in the file.
 
+use chrono::{DateTime, FixedOffset};
 use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Noun, Row, RowRef};
 use rusqlite::{Connection, OptionalExtension, params};
 
@@ -23,7 +24,8 @@ pub struct DeedRow {
 }
 
 impl Reading<'_> {
-    /// The latest deeds, latest first.
+    /// The latest deeds by their arrival in this file, latest first: a phone whose clock is ahead
+    /// must not hold the head of the list for years.
     ///
     /// # Errors
     /// A failure to read.
@@ -31,7 +33,7 @@ impl Reading<'_> {
         let mut statement = self.conn.prepare_cached(
             "SELECT id, milliseconds, counter, device, text, revokes,
                     EXISTS (SELECT 1 FROM revoked WHERE revoked.deed = deed.number)
-             FROM deed ORDER BY milliseconds DESC, counter DESC, device DESC, id DESC LIMIT ?1",
+             FROM deed ORDER BY number DESC LIMIT ?1",
         )?;
         let mut rows = statement.query([limit as i64])?;
         let mut deeds = Vec::new();
@@ -96,6 +98,58 @@ pub(crate) fn deed(conn: &Connection, number: i64) -> Result<Deed, Failure> {
             .transpose()?,
         changes: changes(conn, number)?,
     })
+}
+
+/// How far ahead of its own clock a device follows that of another: no wrong time zone and no
+/// wrong day make more than two days.
+const MOST_LEAD_MS: i64 = 2 * 24 * 60 * 60 * 1000;
+
+/// The first moment that no clock of a household should show yet.
+pub(crate) fn too_late(now: DateTime<FixedOffset>) -> i64 {
+    now.timestamp_millis().saturating_add(MOST_LEAD_MS)
+}
+
+/// The time of a deed that writes `changes` or takes `revokes` back.
+///
+/// It comes after everything written up to two days from now, so that a clock that is a little off
+/// keeps the order. A deed that claims a later day was written by a clock that was wrong; it is
+/// followed only where this deed builds on it, or else one such phone would lift every later
+/// entry of the household above what the other phones write meanwhile.
+pub(crate) fn next_time(
+    conn: &Connection,
+    now: DateTime<FixedOffset>,
+    changes: &[Change],
+    revokes: Option<DeedId>,
+) -> Result<HybridTime, Failure> {
+    let time = |row: &rusqlite::Row<'_>| {
+        Ok(HybridTime {
+            milliseconds: row.get(0)?,
+            counter: row.get(1)?,
+        })
+    };
+    let mut last: Option<HybridTime> = conn
+        .prepare_cached(
+            "SELECT milliseconds, counter FROM deed WHERE milliseconds < ?1
+             ORDER BY milliseconds DESC, counter DESC LIMIT 1",
+        )?
+        .query_row([too_late(now)], time)
+        .optional()?;
+    let mut of_row = conn.prepare_cached(
+        "SELECT milliseconds, counter FROM change JOIN deed ON deed.number = change.deed
+         WHERE change.noun = ?1 AND change.row = ?2
+         ORDER BY milliseconds DESC, counter DESC LIMIT 1",
+    )?;
+    for change in changes {
+        let found = of_row.query_row([change.noun.as_str(), change.row.as_str()], time);
+        last = last.max(found.optional()?);
+    }
+    if let Some(target) = revokes {
+        let found = conn
+            .prepare_cached("SELECT milliseconds, counter FROM deed WHERE id = ?1")?
+            .query_row([target.to_string()], time);
+        last = last.max(found.optional()?);
+    }
+    Ok(HybridTime::after(last, now))
 }
 
 pub(crate) fn latest(conn: &Connection) -> Result<Option<HybridTime>, Failure> {

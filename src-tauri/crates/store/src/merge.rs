@@ -2,7 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use journal::{Deed, Noun};
+use chrono::{DateTime, FixedOffset};
+use journal::{Deed, HybridTime, Noun};
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
 use crate::project::{Touched, project, settle_revocations};
@@ -19,6 +20,16 @@ pub struct Absorbed {
     pub rows: BTreeMap<Noun, RowTally>,
     /// What the first of them say, in their order.
     pub told: Vec<String>,
+    /// The latest time that one of them claims.
+    pub latest: Option<HybridTime>,
+}
+
+impl Absorbed {
+    /// The time of what came if no clock that is right could have written it by `now`.
+    pub fn ahead_of(&self, now: DateTime<FixedOffset>) -> Option<HybridTime> {
+        self.latest
+            .filter(|at| at.milliseconds >= log::too_late(now))
+    }
 }
 
 /// How the rows of a noun have changed.
@@ -99,11 +110,12 @@ impl Store {
             .transaction_with_behavior(TransactionBehavior::Immediate)?;
         let mut arrived = Vec::new();
         let mut told = Vec::new();
-        let mut last = None;
+        let (mut last, mut latest) = (None, None);
         for deed in deeds {
             let deed = deed?;
             if log::number_of(&tx, &deed.id.to_string())?.is_none() {
                 last = Some(deed.id);
+                latest = latest.max(Some(deed.at));
                 arrived.push(log::append(&tx, &deed)?);
                 if told.len() < TOLD {
                     told.push(deed.text);
@@ -135,6 +147,7 @@ impl Store {
             changed,
             rows,
             told,
+            latest,
         })
     }
 }

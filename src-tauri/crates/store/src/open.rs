@@ -4,9 +4,14 @@ use std::path::Path;
 use std::time::Duration;
 
 use journal::{DeviceId, HybridTime};
+use rusqlite::limits::Limit;
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
 use crate::{Failure, Reading, log, migrate};
+
+/// A row is at most so many bytes long, which no entry comes near: a file from outside may hold one
+/// that would fill the memory.
+const LONGEST: i32 = 1024 * 1024;
 
 /// An open journal: one connection, to be used by one thread at a time.
 pub struct Store {
@@ -48,6 +53,7 @@ impl Store {
 
     fn with(mut conn: Connection, new_device: DeviceId) -> Result<Self, Failure> {
         conn.busy_timeout(Duration::from_secs(5))?;
+        conn.set_limit(Limit::SQLITE_LIMIT_LENGTH, LONGEST)?;
         // Refused before anything is written, the change to WAL included.
         migrate::recognise(&conn)?;
         conn.pragma_update(None, "journal_mode", "WAL")?;

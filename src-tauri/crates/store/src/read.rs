@@ -5,6 +5,7 @@ use rusqlite::{Connection, OptionalExtension};
 use uuid::Uuid;
 
 use crate::noun::{Table, find};
+use crate::whole::tally;
 use crate::{Failure, log};
 
 /// One state of the journal.
@@ -96,33 +97,12 @@ impl Reading<'_> {
             .transpose()
     }
 
-    /// How this device shows the journal.
-    ///
-    /// # Errors
-    /// A failure to read.
-    pub fn setting(&self) -> Result<Setting, Failure> {
-        Ok(self.find(&self.device)?.unwrap_or_default())
-    }
-
-    /// The name of this device in the journal.
-    pub fn device(&self) -> DeviceId {
-        self.device
-    }
-
     /// How much there is.
     ///
     /// # Errors
     /// A failure to read.
     pub fn counts(&self) -> Result<Counts, Failure> {
-        let mut statement = self
-            .conn
-            .prepare_cached("SELECT count FROM tally WHERE noun = ?1")?;
-        let mut count = |noun: Noun| -> Result<u64, Failure> {
-            let count: Option<i64> = statement
-                .query_row([noun.as_str()], |row| row.get(0))
-                .optional()?;
-            Ok(count.unwrap_or(0).unsigned_abs())
-        };
+        let count = |noun: Noun| tally(self.conn, noun).map(|(count, _)| count);
         Ok(Counts {
             harvests: count(Noun::Harvest)?,
             trays: count(Noun::Tray)?,

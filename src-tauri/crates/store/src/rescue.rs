@@ -6,7 +6,7 @@ use std::io::Write as _;
 use std::path::Path;
 
 use chrono::{DateTime, FixedOffset};
-use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Noun};
+use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, Noun};
 use rusqlite::Connection;
 
 use crate::whole::only_to_read;
@@ -88,7 +88,7 @@ pub fn rescue(
         );
         let rescue = Deed {
             id: deed,
-            at: HybridTime::after(store.latest()?, now),
+            at: log::next_time(&store.conn, now, &changes, None)?,
             device: store.device,
             text,
             revokes: None,

@@ -1,7 +1,7 @@
 //! Taking a deed back.
 
 use chrono::{DateTime, FixedOffset};
-use journal::{Deed, DeedId, HybridTime};
+use journal::{Deed, DeedId};
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
 use crate::project::{Touched, project, settle_revocations};
@@ -52,7 +52,7 @@ impl Store {
             &tx,
             &Deed {
                 id: deed,
-                at: HybridTime::after(log::latest(&tx)?, now),
+                at: log::next_time(&tx, now, &[], Some(target))?,
                 device,
                 text: line.clone(),
                 revokes: Some(target),

@@ -7,7 +7,7 @@ use std::time::{Duration, Instant};
 
 use journal::{HybridTime, Noun};
 use rusqlite::backup::{Backup, StepResult};
-use rusqlite::{Connection, OpenFlags};
+use rusqlite::{Connection, OpenFlags, OptionalExtension};
 
 use crate::open::about;
 use crate::{Failure, Store, log, migrate, noun};
@@ -26,6 +26,8 @@ const PATIENCE: Duration = Duration::from_secs(5);
 pub struct Contents {
     /// How many rows each noun has.
     pub rows: Vec<(Noun, u64)>,
+    /// The size of all originals that the photos speak of.
+    pub photo_bytes: u64,
     /// How many deeds there are.
     pub deeds: u64,
     /// When the latest was written, whoever wrote it.
@@ -153,6 +155,28 @@ impl Store {
         Ok(())
     }
 
+    /// Hands the id of every row of a noun to `each`, in order.
+    ///
+    /// # Errors
+    /// What `each` fails with, or a failure to read.
+    pub fn each_id<E: From<Failure>>(
+        &self,
+        noun: Noun,
+        mut each: impl FnMut(&str) -> Result<(), E>,
+    ) -> Result<(), E> {
+        let sql = format!("SELECT id FROM \"{}\" ORDER BY id", noun.as_str());
+        let mut statement = self.conn.prepare(&sql).map_err(Failure::from)?;
+        let mut rows = statement.query([]).map_err(Failure::from)?;
+        while let Some(row) = rows.next().map_err(Failure::from)? {
+            let id = row.get_ref(0).map_err(Failure::from)?;
+            each(
+                id.as_str()
+                    .map_err(|why| Failure::Damaged(why.to_string()))?,
+            )?;
+        }
+        Ok(())
+    }
+
     /// Whether the file is damaged where it can be seen without reading all of it: the log can
     /// be counted and the tables that are made from it are there.
     ///
@@ -167,18 +191,35 @@ impl Store {
     }
 }
 
+/// How many rows of a noun there are, and the bytes that they speak of.
+pub(crate) fn tally(conn: &Connection, noun: Noun) -> Result<(u64, u64), Failure> {
+    let unsigned = |row: &rusqlite::Row<'_>, place| row.get::<_, i64>(place).map(i64::unsigned_abs);
+    let found = conn
+        .prepare_cached("SELECT count, bytes FROM tally WHERE noun = ?1")?
+        .query_row([noun.as_str()], |row| {
+            Ok((unsigned(row, 0)?, unsigned(row, 1)?))
+        })
+        .optional()?;
+    Ok(found.unwrap_or_default())
+}
+
 fn contents(conn: &Connection) -> Result<Contents, Failure> {
-    let count = |sql: &str| -> Result<u64, Failure> {
-        let count: i64 = conn.query_row(sql, [], |row| row.get(0))?;
-        Ok(count.unsigned_abs())
+    let mut photo_bytes = 0;
+    let mut counted = |noun: &Noun| -> Result<(Noun, u64), Failure> {
+        let (count, bytes) = tally(conn, *noun)?;
+        photo_bytes += bytes;
+        Ok((*noun, count))
     };
-    let rows = Noun::ALL.iter().map(|noun| {
-        let sql = format!("SELECT count(*) FROM \"{}\"", noun.as_str());
-        Ok((*noun, count(&sql)?))
-    });
     Ok(Contents {
-        rows: rows.collect::<Result<_, Failure>>()?,
-        deeds: count("SELECT count(*) FROM deed")?,
+        rows: Noun::ALL
+            .iter()
+            .map(&mut counted)
+            .collect::<Result<_, _>>()?,
+        photo_bytes,
+        // Deeds are numbered from 1 without a gap, because none is ever erased.
+        deeds: conn.query_row("SELECT coalesce(max(number), 0) FROM deed", [], |row| {
+            row.get::<_, i64>(0).map(i64::unsigned_abs)
+        })?,
         latest: log::latest(conn)?,
     })
 }

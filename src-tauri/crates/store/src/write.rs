@@ -3,7 +3,7 @@
 use std::ops::Deref;
 
 use chrono::{DateTime, FixedOffset};
-use journal::{Act, Change, Deed, DeedId, Fields, HybridTime, Noun, RowRef};
+use journal::{Act, Change, Deed, DeedId, Fields, Noun, RowRef};
 use rusqlite::{Connection, TransactionBehavior};
 use serde_json::Value;
 
@@ -161,7 +161,7 @@ impl Store {
             return Err(Failure::Unchanged.into());
         }
         settle(&tx, &touched, &Occasion::Performed)?;
-        let at = HybridTime::after(log::latest(&tx)?, now);
+        let at = log::next_time(&tx, now, &changes, None)?;
         append(
             &tx,
             &Deed {

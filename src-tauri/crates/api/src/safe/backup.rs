@@ -2,14 +2,15 @@
 
 use std::io::Cursor;
 
-use ::photo::Kind;
+use ::photo::{Hash, Kind};
 use archive::Packer;
 use chrono::DateTime;
 use journal::Noun;
 use serde::{Deserialize, Serialize};
 use serde_json::json;
+use store::Store;
 
-use super::job::{JobBegun, JobOutcome, Task};
+use super::job::{JobBegun, JobOutcome, JobWork, Task};
 use super::opening::RescueReport;
 use super::{
     JOURNAL, NounCount, Scrap, WORK, counts, hybrid_time, passphrase, readme, target, told_time,
@@ -101,19 +102,16 @@ impl Command for AboutBackup {
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let now = app.now();
-        let (contents, last, aside, rescue) = {
+        let (contents, last, aside, rescue, photos_without_entry) = {
             let store = held(&app.keep.reader);
             (
                 store.contents()?,
                 store.noted(LAST)?,
                 store.aside()?,
                 store.noted(super::opening::RESCUE)?,
+                without_entry(&store, &app.photos.hashes()?)?,
             )
         };
-        let photos = app.read(|reading| Ok(reading.photos()?))?;
-        let originals = app.photos.hashes()?;
-        let known: std::collections::BTreeSet<String> =
-            photos.iter().map(|(hash, _)| hash.to_string()).collect();
         let last: Option<LastBackup> = last.and_then(|text| serde_json::from_str(&text).ok());
         let days_ago = last
             .as_ref()
@@ -133,12 +131,9 @@ impl Command for AboutBackup {
             days_ago,
             deeds_since,
             rows: counts(&contents),
-            photos: photos.len() as u64,
-            photo_bytes: photos.iter().map(|(_, photo)| photo.bytes).sum(),
-            photos_without_entry: originals
-                .iter()
-                .filter(|hash| !known.contains(&hash.to_string()))
-                .count() as u64,
+            photos: contents.of(Noun::Photo),
+            photo_bytes: contents.photo_bytes,
+            photos_without_entry,
             journal_bytes: bytes("") + bytes("-wal"),
             latest: contents.latest.map(|at| hybrid_time(at, now)),
             can_undo: aside.is_some_and(|name| app.keep.folder.join(name).is_file()),
@@ -146,6 +141,20 @@ impl Command for AboutBackup {
             last,
         })
     }
+}
+
+/// How many originals, in order of their hash, no entry names.
+fn without_entry(store: &Store, originals: &[Hash]) -> Result<u64, Failure> {
+    let (mut left, mut unnamed) = (originals.iter().peekable(), 0);
+    store.each_id(Noun::Photo, |id| {
+        let named: Hash = id.parse()?;
+        while left.next_if(|hash| **hash < named).is_some() {
+            unnamed += 1;
+        }
+        left.next_if(|hash| **hash == named);
+        Ok::<_, Failure>(())
+    })?;
+    Ok(unnamed + left.count() as u64)
 }
 
 impl Command for MakeBackup {
@@ -159,7 +168,9 @@ impl Command for MakeBackup {
         let target = target(&app.keep, self.file.as_deref(), &name)?;
         let with_photos = self.photos.unwrap_or(true);
         let passphrase = self.passphrase;
-        app.begin(move |task| make(task, &target, passphrase.as_deref(), with_photos))
+        app.begin(JobWork::Backup, move |task| {
+            make(task, &target, passphrase.as_deref(), with_photos)
+        })
     }
 }
 

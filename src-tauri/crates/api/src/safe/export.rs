@@ -13,7 +13,7 @@ use store::Store;
 
 use super::backup::ending;
 use super::csv::{Columns, Flat, Table, without_places};
-use super::job::{JobBegun, JobOutcome, Task};
+use super::job::{JobBegun, JobOutcome, JobWork, Task};
 use super::{Scrap, WORK, counts, readme, target, told_time, unwritable};
 use crate::herb::Known;
 use crate::{App, Command, Failure};
@@ -55,7 +55,9 @@ impl Command for MakeExport {
         let name = format!("trugbook-export-{}.zip", app.now().format("%Y-%m-%d"));
         let target = target(&app.keep, self.file.as_deref(), &name)?;
         let (photos, places) = (self.photos.unwrap_or(false), self.places.unwrap_or(false));
-        app.begin(move |task| make(task, &target, photos, places))
+        app.begin(JobWork::Export, move |task| {
+            make(task, &target, photos, places)
+        })
     }
 }
 

@@ -89,13 +89,14 @@ impl App {
     /// A file that `backup.make` or `export.make` made without being told where; `None` when
     /// there is none of this name.
     pub fn made(&self, name: &str) -> Option<MadeFile> {
-        let is_plain = !name.starts_with('.')
+        let is_plain = name.starts_with(|first: char| first.is_ascii_alphanumeric())
             && name
                 .bytes()
                 .all(|byte| byte.is_ascii_alphanumeric() || b".-".contains(&byte));
-        let file = File::open(self.keep.folder.join(MADE).join(name))
-            .ok()
-            .filter(|_| is_plain)?;
+        if !is_plain {
+            return None;
+        }
+        let file = File::open(self.keep.folder.join(MADE).join(name)).ok()?;
         let media_type = if name.ends_with(".zip") {
             "application/zip"
         } else {

@@ -49,6 +49,23 @@ impl Incoming {
         })
     }
 
+    /// Opens a backup that shall become part of the journal and keeps its photos, which nothing
+    /// names yet; also tells how many of them are new.
+    pub fn taken_in(
+        task: &Task,
+        path: &Path,
+        passphrase: Option<&str>,
+        without_damaged: bool,
+    ) -> Result<(Self, u64), Failure> {
+        let mut incoming = Self::open(task, path, passphrase)?;
+        incoming.is_accepted(without_damaged)?;
+        let photos_new = incoming.keep_photos(task)?;
+        if task.progress.is_cancelled() {
+            return Err(super::stopped());
+        }
+        Ok((incoming, photos_new))
+    }
+
     /// The photos in the file, by the names of their entries.
     pub fn photos(&self) -> Vec<(Hash, Entry)> {
         let entries = self.file.manifest().entries.iter();
@@ -69,7 +86,7 @@ impl Incoming {
         );
         let mut missing = 0;
         if let Some(store) = &self.store {
-            store.each_row(Noun::Photo, |id, _| {
+            store.each_id(Noun::Photo, |id| {
                 let is_there = id.parse().is_ok_and(|hash| there.contains(&hash));
                 missing += u64::from(!is_there);
                 Ok::<_, Failure>(())
@@ -80,7 +97,7 @@ impl Incoming {
 
     /// Keeps every photo that the album does not have, each under the hash of what came; returns
     /// how many those were. Done before anything names them, so that none ever dangles.
-    pub fn keep_photos(&mut self, task: &Task) -> Result<u64, Failure> {
+    fn keep_photos(&mut self, task: &Task) -> Result<u64, Failure> {
         let album = &task.keep.photos;
         let there: BTreeSet<Hash> = album.hashes()?.into_iter().collect();
         let mut new = 0;
@@ -120,7 +137,7 @@ impl Incoming {
     }
 
     /// Refuses a damaged backup unless the maker wants what is whole of it.
-    pub fn is_accepted(&self, without_damaged: bool) -> Result<(), Failure> {
+    fn is_accepted(&self, without_damaged: bool) -> Result<(), Failure> {
         self.store()?;
         if self.damage.is_none() || without_damaged {
             return Ok(());

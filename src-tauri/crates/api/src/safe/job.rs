@@ -13,6 +13,7 @@ use super::export::ExportMade;
 use super::merge::MergeReport;
 use super::restore::{BackupLook, Restored};
 use crate::app::held;
+use crate::wire::bare_request;
 use crate::{App, Code, Command, Failure};
 
 /// A job was begun.
@@ -36,6 +37,31 @@ pub struct ShowJob {
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct CancelJob {
     pub job: String,
+}
+
+/// What a job is about.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum JobWork {
+    Backup,
+    RestoreLook,
+    Restore,
+    MergeLook,
+    Merge,
+    Export,
+}
+
+bare_request!(
+    /// Which job is still at work? A page that was loaded anew asks this.
+    RunningJob
+);
+
+/// The answer to [`RunningJob`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JobRunning {
+    pub job: Option<JobCard>,
 }
 
 /// What became of it.
@@ -67,6 +93,7 @@ pub enum JobOutcome {
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct JobCard {
     pub job: String,
+    pub work: JobWork,
     pub state: JobState,
     pub done_bytes: u64,
     pub total_bytes: u64,
@@ -75,6 +102,7 @@ pub struct JobCard {
 }
 
 struct Job {
+    work: JobWork,
     progress: Arc<Progress>,
     end: Option<Result<JobOutcome, Failure>>,
 }
@@ -99,7 +127,8 @@ impl App {
     /// Begins a job on a thread of its own; one at a time, because they change the whole journal.
     pub(super) fn begin(
         &self,
-        work: impl FnOnce(&Task) -> Result<JobOutcome, Failure> + Send + 'static,
+        work: JobWork,
+        body: impl FnOnce(&Task) -> Result<JobOutcome, Failure> + Send + 'static,
     ) -> Result<JobBegun, Failure> {
         let job = self.new_id().to_string();
         let task = Task {
@@ -109,18 +138,14 @@ impl App {
             name: job.clone(),
         };
         let mut jobs = held(&self.keep.jobs.0);
-        if jobs.values().any(|job| job.end.is_none()) {
-            return Err(Failure::new(
-                Code::Invalid,
-                "Another backup, restore, merge or export is still running; wait for it or stop it.",
-            ));
-        }
+        jobs_at_rest(&jobs)?;
         while jobs.len() >= REMEMBERED {
             jobs.pop_first();
         }
         jobs.insert(
             job.clone(),
             Job {
+                work,
                 progress: task.progress.clone(),
                 end: None,
             },
@@ -128,7 +153,7 @@ impl App {
         drop(jobs);
         std::thread::spawn(move || {
             // A job that panics has failed; it must not be taken for one that still runs.
-            let worked = std::panic::AssertUnwindSafe(|| work(&task));
+            let worked = std::panic::AssertUnwindSafe(|| body(&task));
             let end = std::panic::catch_unwind(worked).unwrap_or_else(|_| {
                 Err(Failure::new(
                     Code::Storage,
@@ -142,25 +167,62 @@ impl App {
         Ok(JobBegun { job })
     }
 
+    /// Refuses what no job may run beside.
+    pub(super) fn no_job_runs(&self) -> Result<(), Failure> {
+        jobs_at_rest(&held(&self.keep.jobs.0))
+    }
+
     fn job(&self, name: &str) -> Result<JobCard, Failure> {
         let jobs = held(&self.keep.jobs.0);
-        let Some(job) = jobs.get(name) else {
+        jobs.get(name).map(|job| job.card(name)).ok_or_else(|| {
             let message = "This job is not known any more; the app was restarted since.";
-            return Err(Failure::not_found("job", message));
-        };
-        let state = match &job.end {
+            Failure::not_found("job", message)
+        })
+    }
+}
+
+fn jobs_at_rest(jobs: &BTreeMap<String, Job>) -> Result<(), Failure> {
+    if jobs.values().all(|job| job.end.is_some()) {
+        return Ok(());
+    }
+    let message =
+        "Another backup, restore, merge or export is still running; wait for it or stop it.";
+    Err(Failure::new(Code::Invalid, message))
+}
+
+impl Job {
+    fn card(&self, name: &str) -> JobCard {
+        let state = match &self.end {
             None => JobState::Running,
             Some(Ok(_)) => JobState::Done,
-            Some(Err(_)) if job.progress.is_cancelled() => JobState::Cancelled,
+            Some(Err(_)) if self.progress.is_cancelled() => JobState::Cancelled,
             Some(Err(_)) => JobState::Failed,
         };
-        Ok(JobCard {
+        JobCard {
             job: name.to_owned(),
+            work: self.work,
             state,
-            done_bytes: job.progress.done(),
-            total_bytes: job.progress.total().max(job.progress.done()),
-            outcome: job.end.as_ref().and_then(|end| end.as_ref().ok()).cloned(),
-            failure: job.end.as_ref().and_then(|end| end.as_ref().err()).cloned(),
+            done_bytes: self.progress.done(),
+            total_bytes: self.progress.total().max(self.progress.done()),
+            outcome: self.end.as_ref().and_then(|end| end.as_ref().ok()).cloned(),
+            failure: self
+                .end
+                .as_ref()
+                .and_then(|end| end.as_ref().err())
+                .cloned(),
+        }
+    }
+}
+
+impl Command for RunningJob {
+    const NAME: &'static str = "job.running";
+    type Reply = JobRunning;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let jobs = held(&app.keep.jobs.0);
+        let running = jobs.iter().find(|(_, job)| job.end.is_none());
+        Ok(JobRunning {
+            job: running.map(|(name, job)| job.card(name)),
         })
     }
 }

@@ -3,12 +3,11 @@
 use std::path::Path;
 
 use serde::{Deserialize, Serialize};
-use store::{Absorbed, Failure as Stored, Store};
+use store::{Absorbed, Store};
 
 use super::incoming::Incoming;
-use super::job::{JobBegun, JobOutcome, Task};
-use super::restore::set_aside;
-use super::{Scrap, WORK, opening, remove_journal, source};
+use super::job::{JobBegun, JobOutcome, JobWork, Task};
+use super::{Scrap, WORK, aside, hybrid_time, source};
 use crate::app::held;
 use crate::{App, Command, Failure};
 
@@ -55,7 +54,8 @@ pub struct MergeReport {
     /// Entries of the backup that are damaged, by name.
     pub damaged: Vec<String>,
     pub damaged_around: bool,
-    /// What does not add up afterwards, such as a lot that both phones used up; a sentence for each.
+    /// What does not add up afterwards, such as a lot that both phones used up, or a clock that was
+    /// ahead; a sentence for each.
     pub faults: Vec<String>,
 }
 
@@ -65,7 +65,9 @@ impl Command for LookAtMerge {
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let path = source(&app.keep, &self.file)?;
-        app.begin(move |task| look(task, &path, self.passphrase.as_deref()))
+        app.begin(JobWork::MergeLook, move |task| {
+            look(task, &path, self.passphrase.as_deref())
+        })
     }
 }
 
@@ -76,7 +78,9 @@ impl Command for ApplyMerge {
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let path = source(&app.keep, &self.file)?;
         let without_damaged = self.without_damaged.unwrap_or(false);
-        app.begin(move |task| apply(task, &path, self.passphrase.as_deref(), without_damaged))
+        app.begin(JobWork::Merge, move |task| {
+            apply(task, &path, self.passphrase.as_deref(), without_damaged)
+        })
     }
 }
 
@@ -105,26 +109,13 @@ fn apply(
     passphrase: Option<&str>,
     without_damaged: bool,
 ) -> Result<JobOutcome, Failure> {
-    let mut incoming = Incoming::open(task, path, passphrase)?;
-    incoming.is_accepted(without_damaged)?;
-    let photos_new = incoming.keep_photos(task)?;
-    if task.progress.is_cancelled() {
-        return Err(super::stopped());
-    }
-    let keep = &task.keep;
-    let mut here = held(&keep.writer);
-    let earlier = here.aside()?.map(|name| keep.folder.join(name));
-    let aside = set_aside(keep, &here, &task.name)?;
-    let absorbed = here.absorb_from(incoming.store()?, Some(&aside));
-    let nothing_came = absorbed
-        .as_ref()
-        .map_or(true, |absorbed| absorbed.deeds == 0);
-    if nothing_came {
-        remove_journal(&keep.folder.join(aside));
-    } else if let Some(earlier) = earlier.filter(|path| opening::is_aside(path)) {
-        remove_journal(&earlier);
-    }
-    let absorbed = absorbed.map_err(|failure: Stored| Failure::from(failure).renamed("file"))?;
+    let (incoming, photos_new) = Incoming::taken_in(task, path, passphrase, without_damaged)?;
+    let other = incoming.store()?;
+    let mut here = held(&task.keep.writer);
+    let absorbed = aside::changed(&task.keep, &mut here, &task.name, |here, before| {
+        let absorbed = here.absorb_from(other, Some(before))?;
+        Ok((absorbed.deeds > 0, absorbed))
+    })?;
     let report = report(&incoming, absorbed, photos_new, task, &here)?;
     Ok(JobOutcome::Merged(report))
 }
@@ -142,6 +133,13 @@ fn report(
         changed: tally.changed,
         gone: tally.gone,
     });
+    let ahead = absorbed.ahead_of(task.now).map(|at| {
+        let day: String = hybrid_time(at, task.now).chars().take(10).collect();
+        format!(
+            "The clock of the other phone was ahead: it wrote an entry dated {day}. Set that clock right; \
+             where both phones changed the same thing, the later date counts."
+        )
+    });
     Ok(MergeReport {
         deeds: absorbed.deeds as u64,
         rows: rows.collect(),
@@ -150,6 +148,6 @@ fn report(
         photos_missing: incoming.photos_missing(task)?,
         damaged: incoming.damage.entries.clone(),
         damaged_around: incoming.damage.around,
-        faults: here.audit()?,
+        faults: here.audit()?.into_iter().chain(ahead).collect(),
     })
 }

@@ -12,6 +12,7 @@ use journal::{DeedId, DeviceId};
 use serde::{Deserialize, Serialize};
 use store::{Failure as Stored, Store};
 
+use super::aside::is_aside;
 use super::{
     BROUGHT, JOURNAL, NounCount, WORK, remove_journal, told_time, unwritable, with_suffix,
 };
@@ -49,6 +50,7 @@ impl Command for MakeRescue {
     type Reply = RescueReport;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        app.no_job_runs()?;
         let keep = &app.keep;
         let (mut writer, mut reader) = (held(&keep.writer), held(&keep.reader));
         let device = writer.device();
@@ -94,12 +96,6 @@ pub(crate) fn opened(
         }
     }
     Ok(store)
-}
-
-/// Whether this is a file that holds the journal of before.
-pub(super) fn is_aside(path: &Path) -> bool {
-    let name = path.file_name().unwrap_or_default().to_string_lossy();
-    name.starts_with("before-") && name.ends_with(".trugbook")
 }
 
 fn clear(folder: &Path) -> Result<(), Failure> {

@@ -4,16 +4,13 @@
 //! journal itself is replaced in one transaction of the database, which also notes where the
 //! journal of before lies. A kill leaves the one or the other, each with its own note.
 
-use std::path::{Path, PathBuf};
+use std::path::Path;
 
 use serde::{Deserialize, Serialize};
-use store::Store;
 
 use super::incoming::Incoming;
-use super::job::{JobBegun, JobOutcome, Task};
-use super::{
-    Keep, NounCount, Scrap, WORK, counts, hybrid_time, remove_journal, source, unwritable,
-};
+use super::job::{JobBegun, JobOutcome, JobWork, Task};
+use super::{Keep, NounCount, Scrap, WORK, aside, counts, hybrid_time, source, unwritable};
 use crate::app::held;
 use crate::wire::bare_request;
 use crate::{App, Command, Failure};
@@ -96,7 +93,9 @@ impl Command for LookAtRestore {
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let path = source(&app.keep, &self.file)?;
-        app.begin(move |task| look(task, &path, self.passphrase.as_deref()))
+        app.begin(JobWork::RestoreLook, move |task| {
+            look(task, &path, self.passphrase.as_deref())
+        })
     }
 }
 
@@ -107,7 +106,9 @@ impl Command for ApplyRestore {
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let path = source(&app.keep, &self.file)?;
         let without_damaged = self.without_damaged.unwrap_or(false);
-        app.begin(move |task| apply(task, &path, self.passphrase.as_deref(), without_damaged))
+        app.begin(JobWork::Restore, move |task| {
+            apply(task, &path, self.passphrase.as_deref(), without_damaged)
+        })
     }
 }
 
@@ -129,7 +130,6 @@ impl Command for UndoRestore {
         let scrap = Scrap(keep.beside(WORK)?.join(format!("undo-{}", app.new_id())));
         std::fs::copy(&before, &scrap.0).map_err(unwritable)?;
         replace(keep, &scrap.0, &app.new_id().to_string())?;
-        remove_journal(&before);
         let store = held(&keep.writer);
         Ok(Restored {
             rows: counts(&store.contents()?),
@@ -195,15 +195,10 @@ fn apply(
     passphrase: Option<&str>,
     without_damaged: bool,
 ) -> Result<JobOutcome, Failure> {
-    let mut incoming = Incoming::open(task, path, passphrase)?;
-    incoming.is_accepted(without_damaged)?;
-    let photos_new = incoming.keep_photos(task)?;
+    let (mut incoming, photos_new) = Incoming::taken_in(task, path, passphrase, without_damaged)?;
     let photos_missing = incoming.photos_missing(task)?;
     // Closed, so that all of it is in the one file.
     incoming.store = None;
-    if task.progress.is_cancelled() {
-        return Err(super::stopped());
-    }
     replace(&task.keep, &incoming.journal.0, &task.name)?;
     let store = held(&task.keep.writer);
     Ok(JobOutcome::Restored(Restored {
@@ -214,31 +209,10 @@ fn apply(
     }))
 }
 
-/// Writes the journal as it stands to a file of its own and returns its name, while the caller
-/// lets nobody write.
-pub(super) fn set_aside(keep: &Keep, store: &Store, id: &str) -> Result<String, Failure> {
-    let name = format!("before-{id}.trugbook");
-    let path = keep.folder.join(&name);
-    let written = store.snapshot(&path, |_, _| Ok::<_, store::Failure>(()));
-    if let Err(failure) = written {
-        remove_journal(&path);
-        return Err(failure.into());
-    }
-    keep.disk.sync_folder(&keep.folder).map_err(unwritable)?;
-    Ok(name)
-}
-
 /// Puts the journal in a file in the place of the one that is here.
 fn replace(keep: &Keep, with: &Path, id: &str) -> Result<(), Failure> {
     let mut store = held(&keep.writer);
-    let earlier: Option<PathBuf> = store.aside()?.map(|name| keep.folder.join(name));
-    let aside = set_aside(keep, &store, id)?;
-    if let Err(failure) = store.replace(with, &aside) {
-        remove_journal(&keep.folder.join(aside));
-        return Err(failure.into());
-    }
-    if let Some(earlier) = earlier.filter(|path| super::opening::is_aside(path)) {
-        remove_journal(&earlier);
-    }
-    Ok(())
+    aside::changed(keep, &mut store, id, |store, before| {
+        store.replace(with, before).map(|()| (true, ()))
+    })
 }

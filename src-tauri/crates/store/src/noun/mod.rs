@@ -28,6 +28,23 @@ use rusqlite::{Connection, OptionalExtension};
 use crate::Failure;
 use crate::search::Worded;
 
+/// The triggers that keep the tally of one noun, given what a row adds to its bytes.
+macro_rules! tallied {
+    ($($noun:literal $new:literal $old:literal,)*) => { concat!($(
+        "CREATE TRIGGER ", $noun, "_comes AFTER INSERT ON \"", $noun, "\" BEGIN
+            INSERT INTO tally VALUES ('", $noun, "', 1, ", $new, ")
+            ON CONFLICT (noun) DO UPDATE
+            SET count = count + excluded.count, bytes = bytes + excluded.bytes;
+        END;
+        CREATE TRIGGER ", $noun, "_goes AFTER DELETE ON \"", $noun, "\" BEGIN
+            UPDATE tally SET count = count - 1, bytes = bytes - ", $old, "
+            WHERE noun = '", $noun, "';
+            DELETE FROM tally WHERE noun = '", $noun, "' AND count = 0;
+        END;
+        ",
+    )*) };
+}
+
 /// The tables that are made from the log.
 pub(crate) const TABLES: &[&str] = &[
     include_str!("../ledger.sql"),
@@ -52,6 +69,26 @@ pub(crate) const TABLES: &[&str] = &[
     include_str!("../words.sql"),
     // Last, because it watches the others.
     include_str!("tally.sql"),
+    tallied! {
+        "herb" "0" "0",
+        "bed" "0" "0",
+        "harvest" "0" "0",
+        "tray" "0" "0",
+        "weighing" "0" "0",
+        "supply" "0" "0",
+        "jar" "0" "0",
+        "discard" "0" "0",
+        "setting" "0" "0",
+        "shake" "0" "0",
+        "straining" "0" "0",
+        "bottle" "0" "0",
+        "use" "0" "0",
+        "check" "0" "0",
+        "recipe" "0" "0",
+        "dropper" "0" "0",
+        "plan" "0" "0",
+        "photo" "NEW.body ->> '$.bytes'" "(OLD.body ->> '$.bytes')",
+    },
 ];
 
 /// Their names, the tally after what it counts.
