@@ -38,7 +38,11 @@ export type AdviceReason = { speaks: Direction, text: string, source: string | n
 /**
  * What can this herb become?
  */
-export type AdviseJar = { herb: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent?: Moisture, purpose: Purpose, without?: Array<string>, jar_ml?: number, stock?: Array<StockItem>, 
+export type AdviseJar = { herb: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent?: Moisture, 
+/**
+ * A little of it dried to constant weight, instead of its water.
+ */
+sample?: PlantSample, purpose: Purpose, without?: Array<string>, jar_ml?: number, stock?: Array<StockItem>, 
 /**
  * Other plants that go into the same jar.
  */
@@ -169,6 +173,11 @@ export type BedWritten = { bed: Bed, deed: string, changed: Array<Noun>, };
 export type Beds = { beds: Array<Bed>, };
 
 /**
+ * Opens the demo season in the place of the maker's own book, which stays as it is.
+ */
+export type BeginDemo = Record<symbol, never>;
+
+/**
  * The rest was thrown away.
  */
 export type BinBottle = { bottle: string, reason: string, at?: string, };
@@ -242,7 +251,11 @@ export type BottleWritten = { bottle: BottlePage, deed: string, changed: Array<N
 /**
  * The answer to [`ListBottles`].
  */
-export type Bottles = { bottles: Array<BottleCard>, stock: Array<StockLine>, };
+export type Bottles = { bottles: Array<BottleCard>, more: boolean, 
+/**
+ * Of all that is on the shelf and was asked for, not only of the bottles listed here.
+ */
+stock: Array<StockLine>, };
 
 /**
  * Bottles were filled.
@@ -301,7 +314,7 @@ export type CheckLine = { id: string, at: string, outcome: Outcome, note: string
 /**
  * Why a command failed, as far as a page acts on it.
  */
-export type Code = "unknown_command" | "invalid" | "not_found" | "confirm_look_alike" | "confirm_odd" | "not_enough" | "storage";
+export type Code = "unknown_command" | "invalid" | "not_found" | "confirm_look_alike" | "confirm_odd" | "not_enough" | "storage" | "damaged";
 
 /**
  * What comes out when it is strained, and what that rests on.
@@ -359,24 +372,25 @@ export type CorrectHerb = { key: string, common?: string, latin?: string, parts?
 export type CorrectJar = { id: string, name?: string, place?: string, note?: string, };
 
 /**
- * A change to a recipe; what is left out stays.
+ * A change to a recipe; what is left out stays, and no stars at all take them back.
  */
 export type CorrectRecipe = { id: string, name?: string, note?: string, stars?: number, };
 
 /**
- * A change to a bottle; what is left out stays.
+ * A change to a bottle; what is left out stays. An empty day and an empty currency are taken back,
+ * the price with its currency.
  */
 export type CorrectSupply = { id: string, name?: string, item?: StockItem, size_ml?: number, price?: number, currency?: string, bought_on?: string, best_before?: string, };
 
 /**
  * A change to a tray; what is left out stays.
  */
-export type CorrectTray = { tray: string, name?: string, tare_g?: number, note?: string, };
+export type CorrectTray = { tray: string, name?: string, tare_g?: number, note?: string, air?: Air, };
 
 /**
  * A change to a weigh-in; what is left out stays.
  */
-export type CorrectWeighing = { id: string, gross_g?: number, at?: string, };
+export type CorrectWeighing = { id: string, gross_g?: number, at?: string, air?: Air, };
 
 /**
  * A dropper was counted.
@@ -419,6 +433,11 @@ export type DeedUndone = { undone: string, deed: string, changed: Array<Noun>, }
  * The answer to [`ListDeeds`].
  */
 export type Deeds = { deeds: Array<DeedLine>, };
+
+/**
+ * Which of the two is open now.
+ */
+export type DemoShown = { demo: boolean, };
 
 /**
  * What is this liquid?
@@ -483,6 +502,20 @@ export type DueLine = { what: DueWhat, on: string, overdue_days: number, harm: n
  * What is to be done.
  */
 export type DueWhat = "bin" | "use before" | "take down" | "strain" | "check" | "weigh" | "shake";
+
+/**
+ * Strained liquid left the jar without a bottle: all that is left of it unless `ml` says less.
+ */
+export type EmptyJar = { jar: string, went_to: WentTo, 
+/**
+ * Why, or for what; it must be said of what is thrown away.
+ */
+reason?: string, ml?: number, at?: string, };
+
+/**
+ * Removes the demo season with all that was written into it and opens the own book again.
+ */
+export type EndDemo = Record<symbol, never>;
 
 /**
  * A drying run as figures.
@@ -556,7 +589,11 @@ file: string, bytes: number, };
 /**
  * Bottles were filled from a strained jar.
  */
-export type FillBottles = { jar: string, bottles: Array<BottleSize>, place?: string, filled_at?: string, note?: string, };
+export type FillBottles = { jar: string, bottles: Array<BottleSize>, place?: string, filled_at?: string, note?: string, 
+/**
+ * How warm an oil stands, for the date by which it is used up.
+ */
+stored_at_c?: number, };
 
 /**
  * What bears the code that was typed, scanned or opened: a code, or a link as labels carry it.
@@ -702,11 +739,27 @@ export type JarCard = { id: string, code: string, name: string, preparation: str
 /**
  * A jar with its recipe as poured.
  */
-export type JarPage = { pours: Array<PourLine>, plants: Array<JarPlant>, ratio_ml_per_g: number | null, liquid: Liquid, keeping: Keeping, cautions: Array<Note>, reasons: Array<Note>, steps: Array<Step>, note: string | null, failed_because: string | null, shakes: Array<ShakeLine>, strainings: Array<StrainingLine>, expected_out: Array<ExpectedOut>, bottles: Array<BottleCard>, 
+export type JarPage = { pours: Array<PourLine>, plants: Array<JarPlant>, ratio_ml_per_g: number | null, liquid: Liquid, keeping: Keeping, shelf_life: ShelfLife, 
+/**
+ * Dried herb to a millilitre poured; none where no plant or a marc is in it.
+ */
+dried_equivalent_g_per_ml: Interval | null, 
+/**
+ * The same to a millilitre of what there is with the plant's own water.
+ */
+dried_equivalent_with_plant_water_g_per_ml: Interval | null, cautions: Array<Note>, reasons: Array<Note>, steps: Array<Step>, note: string | null, failed_because: string | null, shakes: Array<ShakeLine>, strainings: Array<StrainingLine>, expected_out: Array<ExpectedOut>, bottles: Array<BottleCard>, 
 /**
  * Strained liquid that no bottle holds yet; nothing before it is strained.
  */
-left_ml: number | null, marc_of: MarcOf | null, recipe: string | null, stars: number | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, };
+left_ml: number | null, 
+/**
+ * The last day on which that should be used, and whether it must not be used any more.
+ */
+rest_best_before: string | null, bin_rest: boolean, rests: Array<RestLine>, marc_of: MarcOf | null, 
+/**
+ * Whether its marc may be covered once more.
+ */
+second_maceration: boolean, recipe: string | null, stars: number | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, };
 
 /**
  * A plant as it went into the jar, with the chain back to its bed.
@@ -736,7 +789,7 @@ export type JarWritten = { jar: JarPage, deed: string, changed: Array<Noun>, };
 /**
  * The answer to [`ListJars`].
  */
-export type Jars = { jars: Array<JarCard>, };
+export type Jars = { jars: Array<JarCard>, more: boolean, };
 
 /**
  * A job was begun.
@@ -746,7 +799,7 @@ export type JobBegun = { job: string, };
 /**
  * A job as a page shows it; `total_bytes` grows while the work is still being measured.
  */
-export type JobCard = { job: string, state: JobState, done_bytes: number, total_bytes: number, outcome: JobOutcome | null, failure: Failure | null, };
+export type JobCard = { job: string, work: JobWork, state: JobState, done_bytes: number, total_bytes: number, outcome: JobOutcome | null, failure: Failure | null, };
 
 /**
  * What a job brought about.
@@ -754,9 +807,19 @@ export type JobCard = { job: string, state: JobState, done_bytes: number, total_
 export type JobOutcome = { "kind": "backup" } & BackupMade | { "kind": "restore_look" } & BackupLook | { "kind": "restored" } & Restored | { "kind": "merge_look" } & MergeReport | { "kind": "merged" } & MergeReport | { "kind": "export" } & ExportMade;
 
 /**
+ * The answer to [`RunningJob`].
+ */
+export type JobRunning = { job: JobCard | null, };
+
+/**
  * What became of it.
  */
 export type JobState = "running" | "done" | "failed" | "cancelled";
+
+/**
+ * What a job is about.
+ */
+export type JobWork = "backup" | "restore_look" | "restore" | "merge_look" | "merge" | "export";
 
 /**
  * The answer to [`AboutJournal`].
@@ -771,7 +834,11 @@ export type KeepRecipe = { jar: string, name: string, note?: string, stars?: num
 /**
  * The keeping verdict with its reasons.
  */
-export type Keeping = { verdict: Verdict, text: string, gates: Array<GateLine>, };
+export type Keeping = { verdict: Verdict, text: string, gates: Array<GateLine>, 
+/**
+ * Whether it must never be swallowed, however well it keeps.
+ */
+outside_only: boolean, };
 
 /**
  * The answer to [`DrawLabel`].
@@ -826,7 +893,11 @@ line: number, column: string, message: string, };
 /**
  * A liquid with the plants' water in it.
  */
-export type Liquid = { mass_g: Interval, volume_ml: Interval, density_kg_m3: Interval, contraction_ml: Interval, strength_percent_vol: Interval, us_proof: Interval, ethanol_percent_mass: Interval, ethanol_g: Interval, glycerol_percent_mass: Interval, glycerol_percent_vol: Interval, sugar_percent_mass: Interval, acidity_g_per_100ml: Interval, acid_ph: Interval | null, water_activity: WaterActivity, };
+export type Liquid = { mass_g: Interval, volume_ml: Interval, density_kg_m3: Interval, contraction_ml: Interval, strength_percent_vol: Interval, us_proof: Interval, ethanol_percent_mass: Interval, ethanol_g: Interval, glycerol_percent_mass: Interval, glycerol_percent_vol: Interval, sugar_percent_mass: Interval, acidity_g_per_100ml: Interval, acid_ph: Interval | null, 
+/**
+ * Where its vapour can catch fire; none where there is no table.
+ */
+flash_point_c: Interval | null, water_activity: WaterActivity, };
 
 /**
  * Every bed.
@@ -834,9 +905,10 @@ export type Liquid = { mass_g: Interval, volume_ml: Interval, density_kg_m3: Int
 export type ListBeds = Record<symbol, never>;
 
 /**
- * Bottles, those to look at first; without a state those that are still here.
+ * Bottles, those to look at first; without a state those that are still here. Those that are gone
+ * come the latest filled first. `after` is the id of the last one seen.
  */
-export type ListBottles = { state?: BottleState, herb?: string, preparation?: string, };
+export type ListBottles = { state?: BottleState, herb?: string, preparation?: string, after?: string, limit?: number, };
 
 /**
  * The latest deeds, newest first.
@@ -864,14 +936,15 @@ export type ListHarvests = { before?: string, limit?: number, herb?: string, bed
 export type ListHerbs = Record<symbol, never>;
 
 /**
- * Jars, what is due first.
+ * Jars, what is due first, then what steeps, then the strained and the failed, the latest poured
+ * first; `after` is the id of the last one seen.
  */
-export type ListJars = { state?: JarState, };
+export type ListJars = { state?: JarState, after?: string, limit?: number, };
 
 /**
- * Lots with grams left.
+ * Lots with grams left, fresh before dried, the latest picking first; `after` is the last one seen.
  */
-export type ListLots = { herb?: string, state?: PlantState, };
+export type ListLots = { herb?: string, state?: PlantState, after?: Lot, limit?: number, };
 
 /**
  * The bottles that are wanted.
@@ -894,9 +967,10 @@ export type ListRecipes = Record<symbol, never>;
 export type ListSupplies = Record<symbol, never>;
 
 /**
- * Trays on the rack, forgotten ones first, then dried lots with grams left.
+ * Trays on the rack, forgotten ones first, then dried lots with grams left; `after` is the id of
+ * the last one seen.
  */
-export type ListTrays = Record<symbol, never>;
+export type ListTrays = { after?: string, limit?: number, };
 
 /**
  * A poisonous plant that is taken for the herb.
@@ -941,7 +1015,7 @@ export type LotLine = { lot: Lot, code: string, herb: string, common: string, pa
 /**
  * The answer to [`ListLots`].
  */
-export type Lots = { lots: Array<LotLine>, };
+export type Lots = { lots: Array<LotLine>, more: boolean, };
 
 /**
  * What was made of one preparation and the same herbs.
@@ -1007,14 +1081,15 @@ told: Array<string>, photos_new: number, photos_missing: number,
  */
 damaged: Array<string>, damaged_around: boolean, 
 /**
- * What does not add up afterwards, such as a lot that both phones used up; a sentence for each.
+ * What does not add up afterwards, such as a lot that both phones used up, or a clock that was
+ * ahead; a sentence for each.
  */
 faults: Array<string>, };
 
 /**
  * The answer to [`MergePlans`].
  */
-export type MergedPlan = { wishes: Array<WishPlan>, pick: Array<ToPick>, buy: Array<ToBuyAll>, };
+export type MergedPlan = { wishes: Array<WishPlan>, pick: Array<ToPick>, buy: Array<ToBuyAll>, notes: Array<Note>, };
 
 /**
  * The answer to [`DescribeMixture`].
@@ -1117,14 +1192,19 @@ export type PlanBottles = { herb: string, part: string, preparation: string, sta
 export type PlanWritten = { wish: WishLine, deed: string, changed: Array<Noun>, };
 
 /**
- * A plant that goes into the jar.
+ * A plant that goes into the jar. Its water is what is stated, what a sample shows, or what is usual.
  */
-export type Plant = { lot?: Lot, herb: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent?: Interval, };
+export type Plant = { lot?: Lot, herb: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent?: Interval, sample?: PlantSample, };
 
 /**
  * A plant of the recipe with the water it brings.
  */
 export type PlantLine = { lot: Lot | null, herb: string, common: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent: Interval, basis: string, };
+
+/**
+ * A little of the lot, dried to constant weight; unless named, the scale shows what the figures show.
+ */
+export type PlantSample = { fresh_g: number, dry_g: number, scale_step_g?: number, };
 
 /**
  * Whether the plant goes in as it was picked or after drying.
@@ -1183,7 +1263,7 @@ export type PrintedFile = { file_name: string, media_type: string, base64: strin
 /**
  * What to pour and what the liquid will be.
  */
-export type Proposal = { controls: Controls, pours: Array<PourLine>, poured_ml: number, plants: Array<PlantLine>, liquid: Liquid, reached: boolean, short_of: Array<Shortfall>, would_help: Array<Note>, keeping: Keeping, jar: JarRoom, comes_out: ComesOut, steep_days: Days, cautions: Array<Note>, reasons: Array<Note>, };
+export type Proposal = { controls: Controls, pours: Array<PourLine>, poured_ml: number, plants: Array<PlantLine>, liquid: Liquid, reached: boolean, short_of: Array<Shortfall>, would_help: Array<Note>, keeping: Keeping, shelf_life: ShelfLife, jar: JarRoom, comes_out: ComesOut, steep_days: Days, cautions: Array<Note>, reasons: Array<Note>, };
 
 /**
  * What is it for?
@@ -1243,9 +1323,19 @@ sentences: Array<string>, deeds: number, deeds_lost: number,
 entries_as_they_stood: Array<NounCount>, };
 
 /**
+ * A part of the strained liquid that no bottle took.
+ */
+export type RestLine = { id: string, at: string, ml: number, went_to: WentTo, reason: string | null, };
+
+/**
  * A journal was put in the place of another.
  */
 export type Restored = { rows: Array<NounCount>, photos_new: number, photos_missing: number, faults: Array<string>, };
+
+/**
+ * Which job is still at work? A page that was loaded anew asks this.
+ */
+export type RunningJob = Record<symbol, never>;
 
 /**
  * The days between which what is left runs out.
@@ -1288,7 +1378,11 @@ maker: string | null,
 /**
  * The number of the poison line, for labels.
  */
-poison_line: string | null, };
+poison_line: string | null, 
+/**
+ * Whether this is the demo season, which `demo.end` removes.
+ */
+is_demo: boolean, };
 
 /**
  * The settings were changed.
@@ -1301,7 +1395,11 @@ maker: string | null,
 /**
  * The number of the poison line, for labels.
  */
-poison_line: string | null, };
+poison_line: string | null, 
+/**
+ * Whether this is the demo season, which `demo.end` removes.
+ */
+is_demo: boolean, };
 
 /**
  * The jar was shaken.
@@ -1312,6 +1410,11 @@ export type ShakeJar = { jar: string, at?: string, };
  * One shaking.
  */
 export type ShakeLine = { id: string, at: string, };
+
+/**
+ * How long it keeps once strained, and what that rests on.
+ */
+export type ShelfLife = { days: Interval | null, notes: Array<Note>, };
 
 /**
  * A target that was missed.
@@ -1471,17 +1574,21 @@ export type ToBuyAll = { kind: IngredientKind, name: string, needed_ml: number, 
  */
 export type ToPick = { herb: string, common: string, part: string, 
 /**
- * Fresh plant for all wishes, before what is there already.
+ * What is still to be picked, what trimming takes and what is there already reckoned in.
  */
 pick_fresh_g: Interval, 
+/**
+ * The dried plant for the wishes that are made of dried plant.
+ */
+dry_needed_g: Interval | null, 
 /**
  * Dried lots of it that are left.
  */
 dried_left_g: number, 
 /**
- * Fresh plant of it that is on the rack.
+ * What will be dry of that which is on the rack.
  */
-drying_fresh_g: number, pick_by: string, };
+drying_dry_g: Interval | null, pick_by: string, start_on: string, };
 
 /**
  * Liquid was added to a standing jar.
@@ -1544,12 +1651,48 @@ export type TracedTray = { id: string, code: string, name: string, harvest: stri
 /**
  * A tray in a list.
  */
-export type TrayCard = { id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, is_dry: boolean, forgotten: boolean, says: string, };
+export type TrayCard = { id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
+/**
+ * When the next weigh-in is worth the walk; none once the tray is dry.
+ */
+weigh_at: string | null, 
+/**
+ * The code of what most stands in the way of a time left.
+ */
+why: string | null, is_dry: boolean, forgotten: boolean, says: string, };
 
 /**
  * A tray with its weigh-ins and its forecast.
  */
-export type TrayPage = { dry_matter_g: Interval, basis: string, notes: Array<Note>, weighings: Array<WeighingLine>, curve: Array<CurvePoint>, note: string | null, sample: OvenSample | null, air_limit_wet_percent: Interval | null, id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, is_dry: boolean, forgotten: boolean, says: string, };
+export type TrayPage = { dry_matter_g: Interval, basis: string, 
+/**
+ * Why the forecast says no more than it does.
+ */
+reasons: Array<Note>, 
+/**
+ * How the hand tells that it is dry.
+ */
+feel: Note, notes: Array<Note>, 
+/**
+ * What the scale shows when weigh-ins begin to tell of the end; none once they do.
+ */
+telling_gross_g: number | null, 
+/**
+ * When it will be dry enough, in hours on the rack.
+ */
+ends_hours: Interval | null, weighings: Array<WeighingLine>, curve: Array<CurvePoint>, note: string | null, sample: OvenSample | null, 
+/**
+ * The air where the tray was laid out.
+ */
+air: Air | null, air_limit_wet_percent: Interval | null, id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
+/**
+ * When the next weigh-in is worth the walk; none once the tray is dry.
+ */
+weigh_at: string | null, 
+/**
+ * The code of what most stands in the way of a time left.
+ */
+why: string | null, is_dry: boolean, forgotten: boolean, says: string, };
 
 /**
  * The answer to [`ShowTray`].
@@ -1569,7 +1712,7 @@ export type TrayWritten = { tray: TrayPage, deed: string, changed: Array<Noun>, 
 /**
  * The answer to [`ListTrays`].
  */
-export type Trays = { trays: Array<TrayCard>, };
+export type Trays = { trays: Array<TrayCard>, more: boolean, };
 
 /**
  * Takes a deed back; taking back an undo does it again.
@@ -1619,7 +1762,12 @@ export type WeighingFigure = { hours: number, mass_g: number, };
 /**
  * A weigh-in of a tray.
  */
-export type WeighingLine = { id: string, at: string, hours: number, gross_g: number, mass_g: number, odd: boolean, };
+export type WeighingLine = { id: string, at: string, hours: number, gross_g: number, mass_g: number, odd: boolean, air: Air | null, };
+
+/**
+ * Where the rest went.
+ */
+export type WentTo = "used" | "thrown_away";
 
 /**
  * A plant as the liquid meets it.
@@ -1648,7 +1796,11 @@ export type YieldRow = { herb: string, common: string, part: string, bed: string
 /**
  * What was taken down dry of it.
  */
-dry_g: number, harvests: number, photo: string | null, };
+dry_g: number, 
+/**
+ * Grams of fresh that became one dried, over the trays taken down.
+ */
+ratio_fresh_per_dry: number | null, harvests: number, photo: string | null, };
 
 /** Every command by its name. */
 export interface Commands {
@@ -1694,6 +1846,7 @@ export interface Commands {
   "jar.shake": { request: ShakeJar; reply: JarWritten };
   "jar.top_up": { request: TopUpJar; reply: JarWritten };
   "jar.strain": { request: StrainJar; reply: JarWritten };
+  "jar.empty": { request: EmptyJar; reply: JarWritten };
   "jar.marc": { request: ComposeMarc; reply: Composition };
   "jar.keep_recipe": { request: KeepRecipe; reply: RecipeWritten };
   "jar.repeat": { request: RepeatJar; reply: Composition };
@@ -1731,8 +1884,11 @@ export interface Commands {
   "setting.show": { request: ShowSettings; reply: Settings };
   "setting.change": { request: ChangeSettings; reply: SettingsWritten };
   "journal.about": { request: AboutJournal; reply: JournalAbout };
+  "demo.begin": { request: BeginDemo; reply: DemoShown };
+  "demo.end": { request: EndDemo; reply: DemoShown };
   "job.show": { request: ShowJob; reply: JobCard };
   "job.cancel": { request: CancelJob; reply: JobCard };
+  "job.running": { request: RunningJob; reply: JobRunning };
   "file.chunk": { request: TakeFileChunk; reply: FileChunkTaken };
   "backup.about": { request: AboutBackup; reply: BackupAbout };
   "backup.make": { request: MakeBackup; reply: JobBegun };

@@ -36,6 +36,7 @@ import Recipes from "./Recipes.svelte";
 import Safe from "./Safe.svelte";
 import SafeExport from "./SafeExport.svelte";
 import SafeImport from "./SafeImport.svelte";
+import SafeRescue from "./SafeRescue.svelte";
 import SafeRestore from "./SafeRestore.svelte";
 import Sample from "./Sample.svelte";
 import Search from "./Search.svelte";
@@ -109,4 +110,5 @@ export const screens: Record<string, Component> = {
   "safe-merge": SafeRestore,
   "safe-export": SafeExport,
   "safe-import": SafeImport,
+  "safe-rescue": SafeRescue,
 };

@@ -1,7 +1,7 @@
 import { Failure, type Api, type Changed, type CommandName, type Commands, type Noun, type Reply, type Request } from "../api";
 
 type Write = { [N in CommandName]: Reply<N> extends Changed ? N : never }[CommandName];
-type Refreshing = { readonly nouns: readonly Noun[]; reload(): Promise<void> };
+type Refreshing = { readonly name?: CommandName; readonly nouns: readonly Noun[]; reload(): Promise<void> };
 
 /** Where every call passes: replies refresh what is shown, and the last deed can be taken back. */
 export class Desk {
@@ -68,6 +68,12 @@ export class Desk {
     this.last = null;
     this.memory.clear();
     await Promise.all([...this.shown].map((held) => held.reload()));
+  }
+
+  /** After the answer to one question has changed although no entry has. */
+  async refreshAsked(name: CommandName): Promise<void> {
+    this.memory.clear();
+    await Promise.all([...this.shown].filter((held) => held.name === name).map((held) => held.reload()));
   }
 
   private async refresh(changed: readonly Noun[]): Promise<void> {

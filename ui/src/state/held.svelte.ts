@@ -31,7 +31,7 @@ export class Held<N extends CommandName> {
 
   constructor(
     private readonly desk: Desk,
-    private readonly name: N,
+    readonly name: N,
     private request: Request<N>,
     readonly nouns: readonly Noun[],
   ) {}

@@ -1,4 +1,14 @@
-import { Failure, type Api, type BackupMade, type ExportMade, type JobBegun, type JobOutcome } from "../api";
+import {
+  Failure,
+  type Api,
+  type BackupMade,
+  type ExportMade,
+  type JobBegun,
+  type JobOutcome,
+  type MergeReport,
+  type Request,
+  type Restored,
+} from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Form } from "./form.svelte";
@@ -6,6 +16,7 @@ import { everyNoun, Held, hold } from "./held.svelte";
 
 export type Task = keyof typeof words.safe.working;
 type Kind = JobOutcome["kind"];
+type Begin = () => Promise<JobBegun>;
 type Of<K extends Kind> = Extract<JobOutcome, { kind: K }>;
 
 const CHUNK_BYTES = 1024 * 1024;
@@ -18,8 +29,12 @@ export class Safe {
   share = $state(0);
   readonly backing = new Form();
   readonly exporting = new Form();
+  readonly restoring = new Form();
+  readonly merging = new Form();
   backup = $state.raw<BackupMade | null>(null);
   export = $state.raw<ExportMade | null>(null);
+  restored = $state.raw<Restored | null>(null);
+  merged = $state.raw<MergeReport | null>(null);
   private job: string | null = null;
   private stopped = false;
 
@@ -36,16 +51,50 @@ export class Safe {
     return this.api.handOver(name);
   }
 
-  async makeBackup(photos: boolean, passphrase: string): Promise<void> {
-    this.backup = null;
-    const sealing = passphrase ? { passphrase } : {};
-    this.backup = await this.run("backup", "backup", () => this.api.call("backup.make", { photos, ...sealing }));
-    if (this.backup) await this.desk.refreshAll();
+  /** Goes on watching what the core was working on when the page was loaded anew. */
+  async resume(): Promise<void> {
+    const { job } = await this.api.call("job.running", {});
+    if (!job) return;
+    const begun = () => Promise.resolve(job);
+    switch (job.work) {
+      case "backup":
+        return this.backing.send(() => this.makeBackup(begun));
+      case "export":
+        return this.exporting.send(() => this.makeExport(begun));
+      case "restore":
+        return this.restoring.send(() => this.restore(begun));
+      case "merge":
+        return this.merging.send(() => this.merge(begun));
+      case "restore_look":
+        return this.restoring.send(async () => void (await this.look(begun)));
+      case "merge_look":
+        return this.merging.send(async () => void (await this.lookAtOther(begun)));
+    }
   }
 
-  async makeExport(photos: boolean, places: boolean): Promise<void> {
-    this.export = null;
-    this.export = await this.run("export", "export", () => this.api.call("export.make", { photos, places }));
+  beginBackup(photos: boolean, passphrase: string): Promise<void> {
+    const sealing = passphrase ? { passphrase } : {};
+    return this.makeBackup(() => this.api.call("backup.make", { photos, ...sealing }));
+  }
+
+  beginExport(photos: boolean, places: boolean): Promise<void> {
+    return this.makeExport(() => this.api.call("export.make", { photos, places }));
+  }
+
+  beginLook(request: Request<"restore.look">) {
+    return this.look(() => this.api.call("restore.look", request));
+  }
+
+  beginRestore(request: Request<"restore.apply">): Promise<void> {
+    return this.restore(() => this.api.call("restore.apply", request));
+  }
+
+  beginLookAtOther(request: Request<"merge.look">) {
+    return this.lookAtOther(() => this.api.call("merge.look", request));
+  }
+
+  beginMerge(request: Request<"merge.apply">): Promise<void> {
+    return this.merge(() => this.api.call("merge.apply", request));
   }
 
   /** Hands a file to the core piece by piece and tells what the core calls it; null when it was stopped. */
@@ -66,31 +115,18 @@ export class Safe {
     }
   }
 
-  look(request: { file: string; passphrase?: string }) {
-    return this.run("look", "restore_look", () => this.api.call("restore.look", request));
-  }
-
-  async restore(request: { file: string; passphrase?: string; without_damaged?: boolean }) {
-    const restored = await this.run("apply", "restored", () => this.api.call("restore.apply", request));
-    if (restored) await this.desk.refreshAll();
-    return restored;
-  }
-
-  lookAtOther(request: { file: string; passphrase?: string }) {
-    return this.run("look", "merge_look", () => this.api.call("merge.look", request));
-  }
-
-  async merge(request: { file: string; passphrase?: string; without_damaged?: boolean }) {
-    const merged = await this.run("merge", "merged", () => this.api.call("merge.apply", request));
-    if (merged) await this.desk.refreshAll();
-    return merged;
-  }
-
   /** Takes the last restoring or bringing together back; a second time does it again. */
   async undo() {
     const restored = await this.api.call("restore.undo", {});
     await this.desk.refreshAll();
     return restored;
+  }
+
+  /** Saves what can be read of a damaged book. */
+  async rescue() {
+    const report = await this.api.call("rescue.make", {});
+    await this.desk.refreshAll();
+    return report;
   }
 
   lookAtTable(file: string) {
@@ -106,6 +142,38 @@ export class Safe {
     if (this.job) await this.api.call("job.cancel", { job: this.job });
   }
 
+  private async makeBackup(begin: Begin): Promise<void> {
+    this.backup = null;
+    this.backup = await this.run("backup", "backup", begin);
+    // Nothing but what is told of backups has changed; an offer to undo stays.
+    if (this.backup) await this.desk.refreshAsked("backup.about");
+  }
+
+  private async makeExport(begin: Begin): Promise<void> {
+    this.export = null;
+    this.export = await this.run("export", "export", begin);
+  }
+
+  private look(begin: Begin) {
+    return this.run("look", "restore_look", begin);
+  }
+
+  private async restore(begin: Begin): Promise<void> {
+    this.restored = null;
+    this.restored = await this.run("apply", "restored", begin);
+    if (this.restored) await this.desk.refreshAll();
+  }
+
+  private lookAtOther(begin: Begin) {
+    return this.run("look", "merge_look", begin);
+  }
+
+  private async merge(begin: Begin): Promise<void> {
+    this.merged = null;
+    this.merged = await this.run("merge", "merged", begin);
+    if (this.merged) await this.desk.refreshAll();
+  }
+
   private begin(task: Task): void {
     this.task = task;
     this.share = 0;
@@ -113,7 +181,7 @@ export class Safe {
   }
 
   /** Begins work in the core and waits for it; null when it was stopped. */
-  private async run<K extends Kind>(task: Task, kind: K, begin: () => Promise<JobBegun>): Promise<Of<K> | null> {
+  private async run<K extends Kind>(task: Task, kind: K, begin: Begin): Promise<Of<K> | null> {
     const { job } = await begin();
     this.begin(task);
     this.job = job;

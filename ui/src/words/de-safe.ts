@@ -40,6 +40,13 @@ export const safe = {
     unnamedPhotos: (count: string) => `Fotos, die kein Eintrag mehr nennt und die trotzdem aufbewahrt werden: ${count}`,
     counts: "Alles, gezählt",
     rescued: "Das Buch war beschädigt und wurde gerettet",
+    rescue: "Ein beschädigtes Buch retten",
+    rescueText: "Sichert, was davon noch zu lesen ist",
+    rescueWhen: "Nur wenn das Buch sagt, dass es beschädigt ist.",
+    rescueHow:
+      "Was zu lesen ist, kommt in ein neues Buch, das an die Stelle dieses Buchs tritt. Die beschädigte Datei bleibt daneben liegen, und die Fotos werden nicht angerührt.",
+    rescueBackup: "Fehlt danach etwas, stelle deine letzte Sicherung wieder her oder nimm sie dazu.",
+    rescueMake: "Sichern, was zu lesen ist",
     damagedFile: (file: string) => `Die beschädigte Datei ist aufbewahrt: ${file}`,
 
     backup: "Sicherung machen",

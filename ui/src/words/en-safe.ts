@@ -39,6 +39,13 @@ export const safe = {
     unnamedPhotos: (count: string) => `Photos that no entry names any more, kept all the same: ${count}`,
     counts: "All of it, counted",
     rescued: "The book was damaged and has been rescued",
+    rescue: "Rescue a damaged book",
+    rescueText: "Saves what can still be read of it",
+    rescueWhen: "Only if the book says that it is damaged.",
+    rescueHow:
+      "What can be read is written to a new book, which takes the place of this one. The damaged file is kept beside it, and the photos are not touched.",
+    rescueBackup: "If something is missing afterwards, restore or bring in your latest backup.",
+    rescueMake: "Save what can be read",
     damagedFile: (file: string) => `The damaged file is kept: ${file}`,
 
     backup: "Make a backup",
@@ -53,6 +60,7 @@ export const safe = {
     exported: "The export is made.",
     keepElsewhere: "Keep it on another device: a backup beside the book is lost with it.",
     download: (name: string) => `Save ${name}`,
+    saving: "Copying it there …",
 
     working: {
       backup: "Making the backup",
@@ -60,7 +68,6 @@ export const safe = {
       look: "Reading the backup",
       apply: "Restoring",
       merge: "Bringing both together",
-    saving: "Copying it there …",
       send: "Taking the file in",
     },
     done: (percent: string) => `${percent} % done`,
