@@ -97,6 +97,19 @@ impl Reading<'_> {
             .transpose()
     }
 
+    /// How this device shows the journal.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn setting(&self) -> Result<Setting, Failure> {
+        Ok(self.find(&self.device)?.unwrap_or_default())
+    }
+
+    /// The name of this device in the journal.
+    pub fn device(&self) -> DeviceId {
+        self.device
+    }
+
     /// How much there is.
     ///
     /// # Errors
