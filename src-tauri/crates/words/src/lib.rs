@@ -1,0 +1,133 @@
+//! The core's own sentences in other languages.
+//!
+//! The core thinks and writes in English; the English sentence is the key. A catalogue (`data/de/*.tsv`) holds one
+//! English template a line with its translation. What stands in a hole is translated in turn, so that the name of a
+//! part or a field inside a sentence speaks the language too, and its numbers take the language's decimal mark. A
+//! sentence without an entry stays English.
+
+mod catalogue;
+mod number;
+mod template;
+
+use std::borrow::Cow;
+use std::sync::LazyLock;
+
+use catalogue::Catalogue;
+
+/// A language that the core can be asked to speak.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
+pub enum Language {
+    /// What the core writes by itself.
+    #[default]
+    English,
+    /// German.
+    German,
+}
+
+static GERMAN: LazyLock<Catalogue> = LazyLock::new(|| {
+    Catalogue::read(&[
+        include_str!("../data/de/names.tsv"),
+        include_str!("../data/de/herbs.tsv"),
+        include_str!("../data/de/preparations.tsv"),
+        include_str!("../data/de/cautions.tsv"),
+        include_str!("../data/de/sentences.tsv"),
+        include_str!("../data/de/refusals.tsv"),
+        include_str!("../data/de/papers.tsv"),
+        include_str!("../data/de/safe.tsv"),
+    ])
+});
+
+impl Language {
+    /// Every language.
+    pub const ALL: [Self; 2] = [Self::English, Self::German];
+
+    /// The language of a tag such as `de`, `de-AT` or `de-DE,de;q=0.9`; English where it is not spoken here.
+    #[must_use]
+    pub fn of(tag: &str) -> Self {
+        let primary = tag.split([',', ';', '-', '_']).next().unwrap_or_default();
+        if primary.trim().eq_ignore_ascii_case("de") {
+            Self::German
+        } else {
+            Self::English
+        }
+    }
+
+    fn catalogue(self) -> Option<&'static Catalogue> {
+        match self {
+            Self::English => None,
+            Self::German => Some(&GERMAN),
+        }
+    }
+
+    /// A sentence of the core in this language; as it stands where nothing is known for it.
+    #[must_use]
+    pub fn say(self, text: &str) -> Cow<'_, str> {
+        match self.catalogue().and_then(|words| words.say(text)) {
+            Some(said) => Cow::Owned(said),
+            None => Cow::Borrowed(text),
+        }
+    }
+
+    /// Pieces of a sentence of the core that have no entry; nothing when all of it has one.
+    ///
+    /// What fills a hole is reported with a leading `~`: it may well be a name that the maker gave.
+    #[must_use]
+    pub fn gaps(self, text: &str) -> Vec<String> {
+        self.catalogue()
+            .map(|words| words.gaps(text))
+            .unwrap_or_default()
+    }
+
+    /// The English templates of the catalogue, as they are written there.
+    pub fn templates(self) -> impl Iterator<Item = &'static str> {
+        self.catalogue().into_iter().flat_map(Catalogue::templates)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use std::collections::BTreeSet;
+
+    use super::Language;
+
+    #[test]
+    fn a_tag_names_a_language() {
+        assert_eq!(Language::of("de-DE,de;q=0.9,en;q=0.8"), Language::German);
+        assert_eq!(Language::of("DE"), Language::German);
+        assert_eq!(Language::of("den"), Language::English);
+        assert_eq!(Language::of(""), Language::English);
+    }
+
+    #[test]
+    fn no_entry_stands_twice() {
+        let mut seen = BTreeSet::new();
+        for template in Language::German.templates() {
+            let key = template.to_lowercase();
+            assert!(seen.insert(key), "twice: {template}");
+        }
+        assert!(seen.len() > 1000, "the catalogue was not found");
+    }
+
+    #[test]
+    fn sentences_of_the_core_are_said_in_german() {
+        let said = |text| Language::German.say(text).into_owned();
+        assert_eq!(
+            said("The strength must be between 0 and 100 % vol; 120.5 is not."),
+            "Der Alkoholgehalt muss zwischen 0 und 100\u{a0}% vol liegen; 120,5 tut es nicht."
+        );
+        assert_eq!(
+            said("published water content of lemon balm leaf, two tables"),
+            "veröffentlichter Wassergehalt von Melisse (Blatt), zwei Tabellen"
+        );
+        assert_eq!(
+            said(
+                "Keeps cold: alcohol at the end 22 % vol (20.5 to 24); 25 % vol keeps on the shelf, 20 to 25 keeps cold, below 20 it is fresh food."
+            ),
+            "Gekühlt haltbar: Alkohol am Ende 22\u{a0}% vol (20,5 bis 24); 25 % vol hält sich im Regal, 20 bis 25 gekühlt, unter 20 ist es ein frisches Lebensmittel."
+        );
+        assert_eq!(
+            said("Poured Leaf (tavo-472), 250 mL"),
+            "Leaf (tavo-472) angesetzt, 250\u{a0}mL"
+        );
+    }
+}
