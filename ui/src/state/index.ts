@@ -11,10 +11,10 @@ import { Jars } from "./jars.svelte";
 import { Papers } from "./papers.svelte";
 import type { PickDraft } from "./pick.svelte";
 import { Plans } from "./plans.svelte";
-import { Preferences } from "./preferences.svelte";
 import { keepPlace } from "./place";
-import { Route } from "./route.svelte";
+import { Preferences } from "./preferences.svelte";
 import { Reminders } from "./reminders.svelte";
+import { Route } from "./route.svelte";
 import { Safe } from "./safe.svelte";
 import { Supplies } from "./supplies.svelte";
 import { Trays } from "./trays.svelte";
@@ -35,8 +35,8 @@ export class Book {
   readonly papers: Papers;
   readonly safe: Safe;
   readonly preferences: Preferences;
-  /** A harvest form that was left before it was saved. */
   readonly reminders: Reminders;
+  /** A harvest form that was left before it was saved. */
   draft: PickDraft | null = null;
 
   constructor(readonly api: Api) {
@@ -54,9 +54,9 @@ export class Book {
     this.papers = new Papers(api);
     this.safe = new Safe(this.desk, api);
     this.preferences = new Preferences(this.desk, api);
+    this.reminders = new Reminders(this.desk, api);
   }
 
-    this.reminders = new Reminders(this.desk, api);
   get units() {
     return this.preferences.units;
   }
@@ -67,10 +67,10 @@ export async function openBook(): Promise<Book> {
   if (api.phone) keepPlace();
   const book = new Book(api);
   await book.preferences.load();
+  api.onLink((link) => book.route.go(`/lot/${encodeURIComponent(link)}`));
   void book.safe.resume();
   return book;
 }
-  api.onLink((link) => book.route.go(`/lot/${encodeURIComponent(link)}`));
 
 export type { Trail } from "./route.svelte";
 
