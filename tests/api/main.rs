@@ -2,12 +2,15 @@
 
 #![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
 
+mod composer;
 mod deeds;
+mod demo;
 mod drying;
 mod garden;
 mod herbs;
 mod jars;
 mod label;
+mod ledger;
 mod mixtures;
 mod nonsense;
 mod pantry;

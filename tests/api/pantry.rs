@@ -498,3 +498,131 @@ fn a_plan_goes_by_the_makers_own_marcs() {
         pressed["came_out_ml"]
     );
 }
+
+#[test]
+fn the_rest_of_a_jar_is_closed_plainly_and_each_thing_is_due_once() {
+    let world = World::new();
+    let plant = json!({"herb": "peppermint", "part": "leaf", "state": "fresh", "mass_g": 20});
+    let composition = json!({"preparation": "oil", "plants": [plant],
+        "stock": [{"kind": "oil", "oil": "olive"}]});
+    let jar = world.call("jar.pour", json!({"composition": composition}))["jar"].clone();
+    let due = |days: u32| {
+        let reply = world.call("due.list", json!({"days": days}));
+        reply["due"].as_array().unwrap().clone()
+    };
+    let standing = due(30);
+    assert_eq!(standing.len(), 1, "{standing:?}");
+    let empty = |more: Value| {
+        let mut request = json!({"jar": jar["id"]});
+        for (name, value) in more.as_object().unwrap() {
+            request[name] = value.clone();
+        }
+        request
+    };
+    let all = json!({"went_to": "used"});
+    world
+        .refused("jar.empty", empty(all.clone()))
+        .of("invalid", "jar")
+        .says("not strained yet");
+    strained(&world, &jar, 60.0, "dripped");
+    filled(&world, &jar, 50.0, 1);
+    let lines = due(30);
+    assert_eq!(lines.len(), 2, "a bottle and the rest: {lines:?}");
+    assert_ne!(lines[0]["title"], lines[1]["title"]);
+    let rest = lines.iter().find(|line| line["noun"] == "jar").unwrap();
+    assert!(text(rest, "/title").contains("10 mL left in the jar"));
+
+    let used = world.call(
+        "jar.empty",
+        empty(json!({"went_to": "used", "ml": 4, "reason": "salad"})),
+    );
+    assert_eq!(number(&used, "/jar/left_ml"), 6.0);
+    assert_eq!(used["changed"], json!(["jar"]));
+    for (wrong, field) in [
+        (json!({"went_to": "thrown_away"}), "reason"),
+        (json!({"went_to": "thrown_away", "reason": "  "}), "reason"),
+        (json!({"went_to": "used", "ml": 6.1}), "ml"),
+        (json!({"went_to": "used", "ml": 0}), "ml"),
+    ] {
+        world
+            .refused("jar.empty", empty(wrong))
+            .of("invalid", field);
+    }
+    world.at("2026-07-19T08:00:00+02:00");
+    let page = world.call("jar.show", json!({"id": jar["id"]}))["jar"].clone();
+    assert_eq!(page["bin_rest"], true);
+    assert_eq!(page["rest_best_before"], "2026-07-18");
+    world
+        .refused("jar.empty", empty(all.clone()))
+        .of("invalid", "went_to")
+        .says("botulism");
+    let gone = world.call(
+        "jar.empty",
+        empty(json!({"went_to": "thrown_away", "reason": "past its date"})),
+    );
+    assert_eq!(number(&gone, "/jar/left_ml"), 0.0);
+    assert_eq!(gone["jar"]["rests"].as_array().unwrap().len(), 2);
+    assert_eq!(gone["jar"]["rests"][1]["reason"], "past its date");
+    let lines = due(30);
+    assert_eq!(lines.len(), 1, "only the bottle is left: {lines:?}");
+    assert_eq!(lines[0]["noun"], "bottle");
+    world
+        .refused(
+            "jar.empty",
+            empty(json!({"went_to": "thrown_away", "reason": "x"})),
+        )
+        .says("Nothing is left");
+    world.call("deed.undo", json!({"deed": gone["deed"]}));
+    assert_eq!(due(30).len(), 2);
+    assert!(world.app().faults().unwrap().is_empty());
+}
+
+#[test]
+fn an_oil_found_bad_is_binned_before_its_date() {
+    let world = World::new();
+    let bottle = fresh_oil(&world);
+    world.call(
+        "bottle.check",
+        json!({"bottle": bottle["id"], "outcome": "bad", "note": "mould at the neck"}),
+    );
+    let due = world.call("due.list", json!({"days": 30}));
+    assert_eq!(due["due"].as_array().unwrap().len(), 1);
+    assert_eq!(due["due"][0]["what"], "bin");
+}
+
+#[test]
+fn an_oil_that_stood_past_its_date_is_binned_and_neither_strained_nor_shaken() {
+    let world = World::new();
+    let plant = json!({"herb": "peppermint", "part": "leaf", "state": "fresh", "mass_g": 20});
+    let composition = json!({"preparation": "oil", "plants": [plant],
+        "stock": [{"kind": "oil", "oil": "olive"}]});
+    world.call(
+        "jar.pour",
+        json!({"composition": composition, "shake": true}),
+    );
+    world.at("2026-07-20T08:00:00+02:00");
+    let due = world.call("due.list", json!({}));
+    assert_eq!(due["due"].as_array().unwrap().len(), 1);
+    assert_eq!(due["due"][0]["what"], "bin");
+}
+
+#[test]
+fn what_rests_on_a_deed_is_named_in_the_makers_words() {
+    let world = World::new();
+    let request = json!({"herb": "peppermint", "part": "leaf", "gross_g": 400, "surface": "dry"});
+    let harvest = world.call("harvest.record", request)["harvest"].clone();
+    let request = json!({"harvest": harvest["id"], "mass_g": 300, "name": "Upper sieve"});
+    let started = world.call("tray.start", request);
+    let tray = started["tray"].clone();
+    world.at("2026-07-15T09:00:00+02:00");
+    world.call("tray.weigh", json!({"tray": tray["id"], "gross_g": 200}));
+    world
+        .refused("deed.undo", json!({"deed": started["deed"]}))
+        .says("while the weigh-in at 200 g of tray “Upper sieve” (");
+    let poured = poured(&world, "sage", "leaf", 50.0, 250.0);
+    let deeds = world.call("deed.list", json!({}));
+    world.call("jar.shake", json!({"jar": poured["id"]}));
+    world
+        .refused("deed.undo", json!({"deed": deeds["deeds"][0]["deed"]}))
+        .says("while a shake of jar “Sage tincture");
+}

@@ -8,3 +8,4 @@
 mod drying;
 mod journal;
 mod mixture;
+mod plan;

@@ -26,6 +26,8 @@ macro_rules! commands {
         /// # Errors
         /// A [`Failure`] when there is no such command, the request cannot be read or it was refused.
         pub fn call(app: &App, name: &str, request: &str) -> Result<String, Failure> {
+            let demo = crate::demo::concerned(app, name)?;
+            let app = demo.as_deref().unwrap_or(app);
             match name {
                 $(<$command as Command>::NAME => answer::<$command>(app, request),)*
                 _ => Err(Failure::new(
@@ -93,6 +95,7 @@ commands![
     crate::jar::ShakeJar,
     crate::jar::TopUpJar,
     crate::jar::StrainJar,
+    crate::jar::EmptyJar,
     crate::jar::ComposeMarc,
     crate::jar::KeepRecipe,
     crate::jar::RepeatJar,
@@ -130,6 +133,8 @@ commands![
     crate::setting::ShowSettings,
     crate::setting::ChangeSettings,
     crate::about::AboutJournal,
+    crate::demo::BeginDemo,
+    crate::demo::EndDemo,
     crate::safe::ShowJob,
     crate::safe::CancelJob,
     crate::safe::RunningJob,

@@ -2,15 +2,16 @@
 
 use chrono::{DateTime, Days, FixedOffset, NaiveDate};
 use formulary::preparations::Verdict;
-use journal::{JarState, days_since};
+use journal::{JarState, Outcome, Source, days_since};
 use serde::{Deserialize, Serialize};
 use store::{JarRow, Reading};
 
 use crate::bottle::Shown;
+use crate::harvest::OwnBatches;
 use crate::jar::Judged;
-use crate::tray::{Run, TrayState, card};
+use crate::tray::{Run, card_of};
 use crate::wire::Noun;
-use crate::{App, Command, Failure, asked};
+use crate::{App, Command, Failure, asked, words};
 
 /// Everything that is due by a day, today if none is named, and in the days after it.
 #[derive(Debug, Clone, Deserialize)]
@@ -101,6 +102,19 @@ impl Command for ListDue {
     }
 }
 
+/// The last day of a jar's liquid that keeps for days only; nothing for one that keeps.
+fn last_day(
+    reading: &Reading<'_>,
+    jar: &journal::Jar,
+    judged: &Judged,
+    strained_on: NaiveDate,
+) -> Result<Option<NaiveDate>, Failure> {
+    if judged.poured.keeping.verdict != Verdict::UseNow {
+        return Ok(None);
+    }
+    Ok(judged.dates(reading, jar, strained_on)?.best_before)
+}
+
 fn later(day: NaiveDate, days: u64) -> NaiveDate {
     day.checked_add_days(Days::new(days)).unwrap_or(day)
 }
@@ -138,23 +152,20 @@ impl List {
 
     /// Trays are weighed daily (common practice, no source) and taken down once they are dry.
     fn trays(&mut self, app: &App, reading: &Reading<'_>) -> Result<(), Failure> {
-        for row in reading.trays()? {
-            if row.tray.taken_down.is_some() {
-                continue;
-            }
-            let tray = card(app, reading, &row)?;
-            if tray.state == TrayState::Dry {
-                continue;
-            }
+        let mut own = OwnBatches::default();
+        for row in reading.trays_drying()? {
+            let started_at = row.tray.started_at;
+            let run = Run::among(reading, row, &mut own)?;
+            let tray = card_of(&run, app.now());
             let title = format!("{}, {}", tray.common, tray.name);
             let about = About {
                 noun: Noun::Tray,
                 id: tray.id,
                 title: &title,
             };
-            let last = Run::of(reading, row.clone())?
+            let last = run
                 .last_weighed()
-                .map_or(row.tray.started_at, |(_, at)| at)
+                .map_or(started_at, |(_, at)| at)
                 .date_naive();
             if tray.is_dry {
                 let text = format!(
@@ -169,7 +180,7 @@ impl List {
                     later(last, 1),
                     harm,
                     &about,
-                    crate::words::sentence(&tray.says),
+                    words::sentence(&tray.says),
                 );
             }
         }
@@ -185,14 +196,29 @@ impl List {
             };
             let (from, to) = jar.due();
             let judged = Judged::of(reading, &jar)?;
-            self.used_now(reading, &jar, &judged, from, &about)?;
-            let text = if self.today > to {
+            let can_hurt = judged.only_the_date_counts;
+            let last = last_day(reading, &jar, &judged, from)?;
+            if can_hurt && last.is_some_and(|last| self.today > last) {
+                // It is not strained any more, nor shaken.
+                self.use_by(last.unwrap_or(from), can_hurt, true, &about);
+                continue;
+            }
+            let mut text = if self.today > to {
                 format!("It has stood longer than its time, which ended on {to}.")
+            } else if from == to {
+                format!("Strain it on {from}.")
             } else {
                 format!("Strain it between {from} and {to}.")
             };
+            if let Some(last) = last {
+                text.push_str(&format!(" What comes out keeps until {last} only."));
+            }
             // Fresh plant in oil is not left standing beyond its days.
-            let harm = if judged.only_the_date_counts { 2 } else { 1 };
+            let harm = if can_hurt {
+                3
+            } else {
+                1 + u8::from(last.is_some())
+            };
             self.add(DueWhat::Strain, from, harm, &about, text);
             if jar.shake && jar.state(false, self.today) == JarState::Steeping {
                 let shaken = reading.shakes(&id)?;
@@ -213,34 +239,25 @@ impl List {
         }
         for (id, jar) in reading.jars_unbottled()? {
             let judged = Judged::of(reading, &jar)?;
+            let strained = reading.strainings(&id)?;
+            let Some((_, first)) = strained.first() else {
+                continue;
+            };
+            let Some(last) = last_day(reading, &jar, &judged, first.at.date_naive())? else {
+                continue;
+            };
+            let rest = reading.left(Source::Jar(id))?.get();
+            let title = format!(
+                "{}, the {} mL left in the jar",
+                jar.name,
+                words::figure(rest)
+            );
             let about = About {
                 noun: Noun::Jar,
                 id: id.to_string(),
-                title: &jar.name,
+                title: &title,
             };
-            let strained = reading.strainings(&id)?;
-            if let Some((_, first)) = strained.first() {
-                self.used_now(reading, &jar, &judged, first.at.date_naive(), &about)?;
-            }
-        }
-        Ok(())
-    }
-
-    /// A jar that keeps for days only.
-    fn used_now(
-        &mut self,
-        reading: &Reading<'_>,
-        jar: &journal::Jar,
-        judged: &Judged,
-        strained_on: NaiveDate,
-        about: &About<'_>,
-    ) -> Result<(), Failure> {
-        if judged.poured.keeping.verdict != Verdict::UseNow {
-            return Ok(());
-        }
-        let dates = judged.dates(reading, jar, strained_on)?;
-        if let Some(last) = dates.best_before {
-            self.use_by(last, judged.only_the_date_counts, true, about);
+            self.use_by(last, judged.only_the_date_counts, true, &about);
         }
         Ok(())
     }
@@ -266,7 +283,7 @@ impl List {
 
     fn bottles(&mut self, reading: &Reading<'_>) -> Result<(), Failure> {
         let mut behind = std::collections::BTreeMap::new();
-        for row in reading.bottles_standing()? {
+        for row in reading.bottles_due(self.until.max(self.today))? {
             let (bottle, last) = (&row.bottle, row.last_check.as_ref());
             let next = bottle.next_check(last);
             let bad = bottle.is_to_be_binned(last, self.today);
@@ -284,18 +301,24 @@ impl List {
                 id: row.id.to_string(),
                 title: &title,
             };
-            if bad && !bottle.only_the_date_counts {
+            if last.is_some_and(|check| check.outcome == Outcome::Bad) {
                 let on = last.map_or(self.today, |check| check.at.date_naive());
                 let text = "It was found bad: throw it away.".to_owned();
                 self.add(DueWhat::Bin, on, 3, &about, text);
                 continue;
             }
-            if let Some(day) = bottle.best_before {
-                self.use_by(day, bottle.only_the_date_counts, false, &about);
-            }
-            if let Some(day) = next {
-                let text = "Look at it, smell it and taste a drop.".to_owned();
-                self.add(DueWhat::Check, day, 1, &about, text);
+            // Once its last day has come nobody needs to look at it any more.
+            let ends_first =
+                |day: NaiveDate| next.is_none_or(|next| next >= day || self.today >= day);
+            match (bottle.best_before, next) {
+                (Some(day), _) if ends_first(day) => {
+                    self.use_by(day, bottle.only_the_date_counts, false, &about);
+                }
+                (_, Some(day)) => {
+                    let text = "Look at it, smell it and taste a drop.".to_owned();
+                    self.add(DueWhat::Check, day, 1, &about, text);
+                }
+                _ => {}
             }
         }
         Ok(())

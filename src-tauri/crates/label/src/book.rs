@@ -11,12 +11,15 @@ use crate::page::{Ink, rule};
 use crate::sheet::Paper;
 use crate::wrap::Run;
 use crate::{Drawn, Figure};
+use words::Language;
 
 pub use crate::flow::Photos;
 
 /// A season.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Book {
+    /// The language of everything in it that the maker did not write.
+    pub language: Language,
     /// The title, such as `The season of 2026`.
     pub title: String,
     /// Whose it is.
@@ -88,7 +91,8 @@ pub struct Jar {
     pub note: Option<String>,
 }
 
-const PHOTO_MM: (f64, f64) = (52.0, 52.0);
+const PHOTO_MM: (f64, f64) = (64.0, 64.0);
+const HEADING_MM: f64 = 18.0;
 const GAP_MM: f64 = 6.0;
 
 /// The book as a PDF. Photos are asked for one by one, as their page is written.
@@ -104,23 +108,29 @@ pub fn pdf(book: &Book, paper: Paper, photos: &mut Photos<'_>) -> Drawn<Vec<u8>>
             .take_while(|entry| (entry.on.year(), entry.on.month()) == month)
             .count();
         let (these, rest) = entries.split_at(count);
-        flow.new_page();
-        flow.heading(&first.on.format("%B").to_string(), 24.0);
+        if entries.len() == book.entries.len() {
+            flow.new_page();
+        } else {
+            // A month begins where the last one ended, but never at the foot of a page.
+            flow.space(4.0);
+            flow.need(HEADING_MM + PHOTO_MM.1);
+        }
+        flow.heading(&book.language.say(&first.on.format("%B").to_string()), 24.0);
         for one in these {
-            entry(&mut flow, one, photos);
+            entry(&mut flow, one, book.language, photos);
         }
         entries = rest;
     }
     if !book.yields.is_empty() {
         flow.new_page();
-        flow.heading("What the beds gave", 20.0);
-        yields(&mut flow, &book.yields);
+        flow.heading(&book.language.say("What the beds gave"), 20.0);
+        yields(&mut flow, &book.yields, book.language);
     }
     if !book.jars.is_empty() {
         flow.new_page();
-        flow.heading("What was made", 20.0);
+        flow.heading(&book.language.say("What was made"), 20.0);
         for one in &book.jars {
-            jar(&mut flow, one);
+            jar(&mut flow, one, book.language);
         }
     }
     let (bytes, remarks) = flow.finish();
@@ -130,7 +140,11 @@ pub fn pdf(book: &Book, paper: Paper, photos: &mut Photos<'_>) -> Drawn<Vec<u8>>
 fn title(flow: &mut Flow, book: &Book, photos: &mut Photos<'_>) {
     flow.space(34.0);
     flow.centred(
-        &[Run::new(Face::Title, Ink::Accent, book.title.clone())],
+        &[Run::new(
+            Face::Title,
+            Ink::Accent,
+            book.language.say(&book.title),
+        )],
         38.0,
     );
     flow.space(3.0);
@@ -145,7 +159,14 @@ fn title(flow: &mut Flow, book: &Book, photos: &mut Photos<'_>) {
         plural(book.entries.len(), "harvest", "harvests"),
         plural(book.jars.len(), "jar", "jars")
     );
-    flow.centred(&[Run::new(Face::Italic, Ink::Soft, counts)], 14.0);
+    flow.centred(
+        &[Run::new(
+            Face::Italic,
+            Ink::Soft,
+            book.language.say_list(&counts),
+        )],
+        14.0,
+    );
     if let Some(maker) = &book.maker {
         flow.space(1.0);
         flow.centred(&[Run::soft(maker.clone())], 12.0);
@@ -163,12 +184,12 @@ fn title(flow: &mut Flow, book: &Book, photos: &mut Photos<'_>) {
     }
 }
 
-fn entry(flow: &mut Flow, entry: &Entry, photos: &mut Photos<'_>) {
+fn entry(flow: &mut Flow, entry: &Entry, language: Language, photos: &mut Photos<'_>) {
     let picture = entry.photo.as_deref().and_then(photos).and_then(Jpeg::read);
     // Words keep the left edge and photos the right one, so that entries with and without a photo line up.
     let width = flow.width() - PHOTO_MM.0 - GAP_MM;
-    let name = [Run::new(Face::Title, Ink::Plain, entry.herb.clone())];
-    let lines = entry_lines(entry);
+    let name = [Run::new(Face::Title, Ink::Plain, language.say(&entry.herb))];
+    let lines = entry_lines(entry, language);
     let text: f64 = flow.height_of(&name, 15.0, width)
         + lines
             .iter()
@@ -195,25 +216,29 @@ fn entry(flow: &mut Flow, entry: &Entry, photos: &mut Photos<'_>) {
     flow.space(8.0);
 }
 
-fn entry_lines(entry: &Entry) -> Vec<Vec<Run>> {
+fn entry_lines(entry: &Entry, language: Language) -> Vec<Vec<Run>> {
+    let say = |text: &str| language.say(text).into_owned();
     let mut kind = Vec::new();
     if let Some(latin) = &entry.latin {
         kind.push(Run::italic(latin.clone()));
         kind.push(Run::text(", "));
     }
-    kind.push(Run::text(entry.part.clone()));
+    kind.push(Run::text(say(&entry.part)));
     if let Some(stage) = &entry.stage {
         kind.push(Run::text(format!(", {stage}")));
     }
-    let mut place = written(entry.on);
+    let mut place = say(&written(entry.on));
     if let Some(bed) = &entry.bed {
         place = format!("{place}, {bed}");
     }
-    let mut weight = vec![Run::strong(grams(entry.fresh_g)), Run::text(" fresh")];
+    let mut weight = vec![
+        Run::strong(say(&grams(entry.fresh_g))),
+        Run::text(say(" fresh")),
+    ];
     if let Some(dry) = entry.dry_g {
         weight.push(Run::text(", "));
-        weight.push(Run::strong(dry.with_unit("g")));
-        weight.push(Run::text(" dry"));
+        weight.push(Run::strong(say(&dry.with_unit("g"))));
+        weight.push(Run::text(say(" dry")));
     }
     let mut lines = vec![
         kind,
@@ -227,35 +252,36 @@ fn entry_lines(entry: &Entry) -> Vec<Vec<Run>> {
     lines
 }
 
-fn yields(flow: &mut Flow, rows: &[Yield]) {
+fn yields(flow: &mut Flow, rows: &[Yield], language: Language) {
+    let say = |text: &str| language.say(text).into_owned();
     let columns = [
         Column {
-            head: "Herb",
+            head: say("Herb"),
             share: 0.24,
             is_figure: false,
         },
         Column {
-            head: "Part",
+            head: say("Part"),
             share: 0.14,
             is_figure: false,
         },
         Column {
-            head: "Bed",
+            head: say("Bed"),
             share: 0.20,
             is_figure: false,
         },
         Column {
-            head: "Harvests",
+            head: say("Harvests"),
             share: 0.11,
             is_figure: true,
         },
         Column {
-            head: "Fresh",
+            head: say("Fresh"),
             share: 0.12,
             is_figure: true,
         },
         Column {
-            head: "Dry",
+            head: say("Dry"),
             share: 0.19,
             is_figure: true,
         },
@@ -264,26 +290,29 @@ fn yields(flow: &mut Flow, rows: &[Yield]) {
         .iter()
         .map(|row| {
             vec![
-                row.herb.clone(),
-                row.part.clone(),
+                say(&row.herb),
+                say(&row.part),
                 row.bed.clone().unwrap_or_default(),
                 row.harvests.to_string(),
-                grams(row.fresh_g),
-                row.dry_g.map(|dry| dry.with_unit("g")).unwrap_or_default(),
+                say(&grams(row.fresh_g)),
+                row.dry_g
+                    .map(|dry| say(&dry.with_unit("g")))
+                    .unwrap_or_default(),
             ]
         })
         .collect();
     flow.table(&columns, &rows);
 }
 
-fn jar(flow: &mut Flow, jar: &Jar) {
+fn jar(flow: &mut Flow, jar: &Jar, language: Language) {
+    let say = |text: &str| language.say(text).into_owned();
     let width = flow.width();
     let name = [Run::new(Face::Title, Ink::Plain, jar.name.clone())];
     let mut lines = vec![vec![
         Run::strong(jar.lot.clone()),
-        Run::soft(format!(", poured {}", written(jar.poured_on))),
+        Run::soft(say(&format!(", poured {}", written(jar.poured_on)))),
     ]];
-    lines.extend(jar.lines.iter().map(|line| vec![Run::text(line.clone())]));
+    lines.extend(jar.lines.iter().map(|line| vec![Run::text(say(line))]));
     lines.extend(jar.note.iter().map(|note| vec![Run::italic(note.clone())]));
     let tall: f64 = flow.height_of(&name, 13.0, width)
         + lines

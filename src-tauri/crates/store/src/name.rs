@@ -1,63 +1,110 @@
 //! What the maker calls a row, for sentences.
 
 use journal::{
-    Bed, Bottle, Discard, Dropper, Harvest, Herb, Jar, Noun, Recipe, Straining, Supply, Tray, Use,
-    Weighing,
+    Act, Bed, Bottle, Check, Discard, Dropper, Fields, Harvest, Herb, Jar, Noun, Recipe, Row,
+    Shake, Straining, Supply, Tray, Use, Weighing, Wish,
 };
 use rusqlite::Connection;
 
-use crate::noun::find;
+use crate::noun::{Table, find};
 use crate::{Failure, log};
+
+/// A row as the maker knew it last: a name is asked for while the row is being taken back too.
+fn known<T: Table>(conn: &Connection, id: &str) -> Result<Option<T>, Failure> {
+    if let Some(there) = find::<T>(conn, id)? {
+        return Ok(Some(there));
+    }
+    let mut statement = conn.prepare_cached(
+        "SELECT change.act, change.fields FROM change JOIN deed ON deed.number = change.deed
+         WHERE change.noun = ?1 AND change.row = ?2
+         ORDER BY milliseconds, counter, device, id, position",
+    )?;
+    let mut rows = statement.query([T::NOUN.as_str(), id])?;
+    let mut last = Row::default();
+    while let Some(row) = rows.next()? {
+        if row.get::<_, String>(0)? != Act::Strike.as_str() {
+            let fields: Fields = serde_json::from_str(&row.get::<_, String>(1)?)?;
+            last.apply(Act::Record, &fields);
+        }
+    }
+    Ok(last.read().ok().flatten())
+}
+
+fn tenths(amount: f64) -> f64 {
+    (amount * 10.0).round() / 10.0
+}
+
+/// What was done to a row, with the name of that row.
+fn of(conn: &Connection, what: &str, noun: Noun, id: &str) -> Result<Option<String>, Failure> {
+    Ok(Some(format!("{what} {}", name_of(conn, noun, id)?)))
+}
 
 /// The name of a row, to stand within a sentence.
 pub(crate) fn name_of(conn: &Connection, noun: Noun, id: &str) -> Result<String, Failure> {
-    Ok(match noun {
-        Noun::Herb => find::<Herb>(conn, id)?.map(|herb| format!("“{}”", herb.common)),
-        Noun::Bed => find::<Bed>(conn, id)?.map(|bed| format!("bed “{}”", bed.name)),
-        Noun::Harvest => find::<Harvest>(conn, id)?.map(|it| format!("harvest {}", it.code)),
-        Noun::Tray => find::<Tray>(conn, id)?.map(|it| format!("tray {}", it.code)),
-        Noun::Supply => find::<Supply>(conn, id)?.map(|it| format!("“{}”", it.name)),
-        Noun::Jar => find::<Jar>(conn, id)?.map(|jar| format!("jar “{}” ({})", jar.name, jar.code)),
-        Noun::Weighing => match find::<Weighing>(conn, id)? {
-            Some(it) => Some(format!(
-                "a weigh-in of {}",
-                name_of(conn, Noun::Tray, &it.tray.to_string())?
-            )),
-            None => None,
-        },
-        Noun::Discard => match find::<Discard>(conn, id)? {
+    let name = match noun {
+        Noun::Herb => known::<Herb>(conn, id)?.map(|it| format!("“{}”", it.common)),
+        Noun::Bed => known::<Bed>(conn, id)?.map(|it| format!("bed “{}”", it.name)),
+        Noun::Harvest => known::<Harvest>(conn, id)?.map(|it| format!("harvest {}", it.code)),
+        Noun::Tray => {
+            known::<Tray>(conn, id)?.map(|it| format!("tray “{}” ({})", it.name, it.code))
+        }
+        Noun::Supply => known::<Supply>(conn, id)?.map(|it| format!("“{}”", it.name)),
+        Noun::Jar => known::<Jar>(conn, id)?.map(|it| format!("jar “{}” ({})", it.name, it.code)),
+        Noun::Bottle => known::<Bottle>(conn, id)?.map(|it| format!("bottle {}", it.code)),
+        Noun::Recipe => known::<Recipe>(conn, id)?.map(|it| format!("recipe “{}”", it.name)),
+        Noun::Dropper => known::<Dropper>(conn, id)?.map(|it| format!("dropper “{}”", it.name)),
+        Noun::Weighing => match known::<Weighing>(conn, id)? {
             Some(it) => {
-                let (noun, id) = it.from.row();
-                Some(format!(
-                    "what was thrown away of {}",
-                    name_of(conn, noun, &id)?
-                ))
+                let what = format!("the weigh-in at {} g of", tenths(it.gross_g));
+                of(conn, &what, Noun::Tray, &it.tray.to_string())?
             }
             None => None,
         },
-        Noun::Bottle => find::<Bottle>(conn, id)?.map(|it| format!("bottle {}", it.code)),
-        Noun::Recipe => find::<Recipe>(conn, id)?.map(|it| format!("recipe “{}”", it.name)),
-        Noun::Dropper => find::<Dropper>(conn, id)?.map(|it| format!("dropper “{}”", it.name)),
-        Noun::Straining => match find::<Straining>(conn, id)? {
-            Some(it) => Some(format!(
-                "a straining of {}",
-                name_of(conn, Noun::Jar, &it.jar.to_string())?
-            )),
+        Noun::Discard => match known::<Discard>(conn, id)? {
+            Some(it) => {
+                let (noun, id) = it.from.row();
+                let what = if it.used {
+                    "what was used of"
+                } else {
+                    "what was thrown away of"
+                };
+                of(conn, what, noun, &id)?
+            }
             None => None,
         },
-        Noun::Use => match find::<Use>(conn, id)? {
-            Some(it) => Some(format!(
-                "a use of {}",
-                name_of(conn, Noun::Bottle, &it.bottle.to_string())?
-            )),
+        Noun::Straining => match known::<Straining>(conn, id)? {
+            Some(it) => {
+                let what = format!("the straining of {} mL off", tenths(it.came_out_ml));
+                of(conn, &what, Noun::Jar, &it.jar.to_string())?
+            }
             None => None,
         },
-        Noun::Check => Some("a check of a bottle".to_owned()),
-        Noun::Shake => Some("a shake of the jar".to_owned()),
-        Noun::Plan => Some("a plan".to_owned()),
+        Noun::Use => match known::<Use>(conn, id)? {
+            Some(it) => {
+                let what = format!("the use of {} mL from", tenths(it.ml));
+                of(conn, &what, Noun::Bottle, &it.bottle.to_string())?
+            }
+            None => None,
+        },
+        Noun::Check => match known::<Check>(conn, id)? {
+            Some(it) => of(conn, "a look at", Noun::Bottle, &it.bottle.to_string())?,
+            None => None,
+        },
+        Noun::Shake => match known::<Shake>(conn, id)? {
+            Some(it) => of(conn, "a shake of", Noun::Jar, &it.jar.to_string())?,
+            None => None,
+        },
+        Noun::Plan => match known::<Wish>(conn, id)? {
+            Some(it) => {
+                let own = known::<Herb>(conn, it.herb.as_str())?.map(|herb| herb.common);
+                let herb = own.unwrap_or_else(|| it.herb.as_str().replace('-', " "));
+                Some(format!("the plan for {} bottles of {herb}", it.bottles))
+            }
+            None => None,
+        },
         Noun::Photo | Noun::Setting => None,
-    }
-    .unwrap_or_else(|| format!("a {} that is gone", noun.as_str())))
+    };
+    Ok(name.unwrap_or_else(|| format!("a {}", noun.as_str())))
 }
 
 /// The names of the rows that need a row or draw from it.

@@ -115,6 +115,7 @@ impl Command for BinHarvest {
             amount: self.mass_g,
             at: asked::past("at", None, app.now())?,
             reason: asked::text(self.reason),
+            used: false,
         };
         let entry = DiscardId(app.new_id());
         let (done, ()) = app.perform(|writing| {

@@ -7,18 +7,15 @@ use store::{JarFilter, JarRow, Reading};
 
 use super::equivalent::DriedEquivalent;
 use super::judged::{Judged, preparation_of};
-use super::marc::MarcOf;
+use super::marc::{MarcOf, may_be_covered_again};
 use super::proposal::PourLine;
 use super::said::remarked;
 use super::wire::{JarCard, JarPage, JarPlant, JarShown, JarState, Jars, ListJars, ShowJar, Step};
-use super::{life, retention};
+use super::{life, rest, retention};
 use crate::herb::Known;
 use crate::mixture::{self, Liquid};
 use crate::wire::{Interval, Lot, Note, Status};
 use crate::{App, Command, Failure, asked, bottle};
-
-/// More jars than any shelf holds.
-const MOST_JARS: usize = 10_000;
 
 impl Command for ListJars {
     const NAME: &'static str = "jar.list";
@@ -26,25 +23,28 @@ impl Command for ListJars {
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let now = app.now();
-        let state = self.state.map(|state| (state.into(), now.date_naive()));
+        let after = self
+            .after
+            .as_deref()
+            .map(|id| asked::id("after", id))
+            .transpose()?;
+        let filter = JarFilter {
+            today: now.date_naive(),
+            state: self.state.map(Into::into),
+            after,
+            limit: asked::limit(self.limit, 50)?,
+        };
         app.read(|reading| {
-            let filter = JarFilter {
-                state,
-                before: None,
-                limit: MOST_JARS,
-            };
-            let rows = reading.jars(&filter)?.rows;
-            let cards: Result<Vec<_>, Failure> =
-                rows.iter().map(|row| card(reading, row, now)).collect();
-            let mut jars = cards?;
-            let rank = |state| match state {
-                JarState::Due => 0,
-                JarState::Steeping => 1,
-                JarState::Strained => 2,
-                JarState::Failed => 3,
-            };
-            jars.sort_by(|a, b| (rank(a.state), &a.due_from).cmp(&(rank(b.state), &b.due_from)));
-            Ok(Jars { jars })
+            let page = reading.jars(&filter)?;
+            let cards: Result<Vec<_>, Failure> = page
+                .rows
+                .iter()
+                .map(|row| card(reading, row, now))
+                .collect();
+            Ok(Jars {
+                jars: cards?,
+                more: page.more,
+            })
         })
     }
 }
@@ -126,6 +126,15 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &JarId) -> Result<JarPa
     let equivalent = DriedEquivalent::of(jar, &judged)?;
     let recipe = reading.recipe_of(id)?;
     let left = reading.left(Source::Jar(*id))?.get().max(0.0);
+    let strained_on = reading
+        .strainings(id)?
+        .first()
+        .map(|(_, it)| it.at.date_naive());
+    let rest_best_before = match strained_on {
+        Some(day) if left > 0.0 => judged.dates(reading, jar, day)?.best_before,
+        _ => None,
+    };
+    let today = app.now().date_naive();
     Ok(JarPage {
         card: card(reading, &row, app.now())?,
         pours: pours(jar),
@@ -136,6 +145,10 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &JarId) -> Result<JarPa
         expected_out: retention::expected(reading, jar, &judged)?,
         bottles: bottle::cards_of(reading, id, jar, app.now())?,
         left_ml: row.is_strained.then_some(left),
+        bin_rest: judged.only_the_date_counts && rest_best_before.is_some_and(|day| day < today),
+        rest_best_before: rest_best_before.map(|day| day.to_string()),
+        rests: rest::rests(reading, id)?,
+        second_maceration: may_be_covered_again(reading, id, &judged)?,
         marc_of: marc_of(reading, jar)?,
         stars: recipe.as_ref().and_then(|(_, recipe)| recipe.stars),
         recipe: recipe.map(|(id, _)| id.to_string()),
@@ -230,15 +243,14 @@ pub(super) fn named(known: &[Known], preparation: &str) -> String {
         .map_or(preparation, |it| &it.family);
     let herbs = match herbs.as_slice() {
         [] => {
-            return crate::words::sentence(family)
-                .trim_end_matches('.')
-                .to_owned();
+            let name = crate::words::sentence(family);
+            return crate::speech::said(name.trim_end_matches('.'));
         }
         [one] => (*one).to_owned(),
         [one, two] => format!("{one} and {two}"),
         [one, rest @ ..] => format!("{one} and {} more", rest.len()),
     };
-    format!("{herbs} {}", family.replace('-', " "))
+    crate::speech::said(&format!("{herbs} {}", family.replace('-', " ")))
 }
 
 impl From<JarState> for journal::JarState {

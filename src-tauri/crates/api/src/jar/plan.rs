@@ -9,10 +9,14 @@ use super::compose::shelf;
 use super::proposal::PourLine;
 use super::retention;
 use super::said::{kind_of, state};
+use crate::bottle::{self, YearlyUse};
 use crate::herb::Known;
 use crate::mixture::{self, IngredientKind, StockItem};
 use crate::wire::{Interval, Note, PlantState};
 use crate::{App, Command, Failure, asked};
+
+/// The code of the warning that more is planned than a year's use.
+pub(super) const MORE_THAN_A_YEAR: &str = "more-than-a-year";
 
 /// What does it take to have these bottles by then?
 #[derive(Debug, Clone, Deserialize)]
@@ -68,13 +72,36 @@ fn own_retention(
     }
 }
 
+/// What the maker uses of a preparation of an herb in a year, by what was written down.
+pub(super) fn own_use(
+    app: &App,
+    reading: &Reading<'_>,
+    herb: &str,
+    preparation: &str,
+) -> Result<Option<YearlyUse>, Failure> {
+    let Ok(known) = Known::asked(reading, herb) else {
+        return Ok(None);
+    };
+    let family = |key: &str| {
+        let one = preparations::all().iter().find(|it| it.key == key);
+        one.map_or_else(|| key.to_owned(), |one| one.family.clone())
+    };
+    let wanted = family(preparation);
+    bottle::yearly_use(reading, app.now(), |jar| {
+        let mut herbs = jar.plants.iter().map(|plant| &plant.herb);
+        herbs.next() == Some(&known.key)
+            && herbs.next().is_none()
+            && family(&jar.preparation) == wanted
+    })
+}
+
 impl Command for PlanBottles {
     const NAME: &'static str = "plan.bottles";
     type Reply = BottlePlan;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let ready_on = asked::date("ready_on", &self.ready_on)?;
-        let wish = app.read(|reading| {
+        let (wish, own_use) = app.read(|reading| {
             let stock = match &self.stock {
                 Some(stock) => shelf(reading, stock)?,
                 // Whatever stands on the shelf need not be bought.
@@ -91,7 +118,11 @@ impl Command for PlanBottles {
                 }
             };
             let own_retention_ml_per_g = own_retention(reading, &self)?;
-            Ok(plan::Wish {
+            let own_use = match self.yearly_use_ml {
+                Some(_) => None,
+                None => own_use(app, reading, &self.herb, &self.preparation)?,
+            };
+            let wish = plan::Wish {
                 herb: herb_name(reading, &self.herb),
                 part: self.part,
                 preparation: self.preparation,
@@ -101,11 +132,19 @@ impl Command for PlanBottles {
                 ready_on,
                 own_retention_ml_per_g,
                 stock,
-                yearly_use_ml: self.yearly_use_ml,
+                yearly_use_ml: self.yearly_use_ml.or(own_use.as_ref().map(|it| it.ml)),
                 gifts: self.gifts.unwrap_or(false),
-            })
+            };
+            Ok((wish, own_use))
         })?;
         let plan = plan::plan(&wish)?;
+        let mut notes: Vec<Note> = plan.notes.into_iter().map(Note::from).collect();
+        if let (Some(at), Some(own)) = (
+            notes.iter().position(|note| note.code == MORE_THAN_A_YEAR),
+            own_use,
+        ) {
+            notes.insert(at + 1, own.note());
+        }
         let pours: Vec<PourLine> = plan.pours.iter().map(PourLine::from).collect();
         let buy = plan.buy.iter().filter_map(|buy| {
             let line = plan.pours.iter().find(|line| line.kind == buy.kind)?;
@@ -123,7 +162,7 @@ impl Command for PlanBottles {
             retained_ml: plan.retained_ml.into(),
             start_on: plan.start_on.to_string(),
             pick_by: plan.pick_by.to_string(),
-            notes: plan.notes.into_iter().map(Note::from).collect(),
+            notes,
         })
     }
 }

@@ -5,18 +5,21 @@ use serde::{Deserialize, Serialize};
 use super::life::{ShakeLine, StrainingLine};
 use super::marc::MarcOf;
 use super::proposal::{Composition, Keeping, PourLine, ShelfLife};
+use super::rest::RestLine;
 use super::retention::ExpectedOut;
 use crate::bottle::BottleCard;
 use crate::mixture::Liquid;
 use crate::wire::{Changed, Interval, Lot, Note, PlantState, Status, bare_request};
 
-/// Lots with grams left.
+/// Lots with grams left, fresh before dried, the latest picking first; `after` is the last one seen.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
 pub struct ListLots {
     pub herb: Option<String>,
     pub state: Option<PlantState>,
+    pub after: Option<Lot>,
+    pub limit: Option<u32>,
 }
 
 /// A lot that can go into a jar.
@@ -41,6 +44,7 @@ pub struct LotLine {
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Lots {
     pub lots: Vec<LotLine>,
+    pub more: bool,
 }
 
 bare_request!(
@@ -81,12 +85,15 @@ pub struct PourJar {
     pub marc_of: Option<String>,
 }
 
-/// Jars, what is due first.
+/// Jars, what is due first, then what steeps, then the strained and the failed, the latest poured
+/// first; `after` is the id of the last one seen.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
 pub struct ListJars {
     pub state: Option<JarState>,
+    pub after: Option<String>,
+    pub limit: Option<u32>,
 }
 
 /// One jar.
@@ -203,7 +210,13 @@ pub struct JarPage {
     pub bottles: Vec<BottleCard>,
     /// Strained liquid that no bottle holds yet; nothing before it is strained.
     pub left_ml: Option<f64>,
+    /// The last day on which that should be used, and whether it must not be used any more.
+    pub rest_best_before: Option<String>,
+    pub bin_rest: bool,
+    pub rests: Vec<RestLine>,
     pub marc_of: Option<MarcOf>,
+    /// Whether its marc may be covered once more.
+    pub second_maceration: bool,
     pub recipe: Option<String>,
     pub stars: Option<u8>,
 }
@@ -213,6 +226,7 @@ pub struct JarPage {
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Jars {
     pub jars: Vec<JarCard>,
+    pub more: bool,
 }
 
 /// The answer to [`ShowJar`].

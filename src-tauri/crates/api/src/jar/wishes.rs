@@ -1,15 +1,12 @@
-//! `plan.save`, `plan.list`, `plan.strike`, `plan.all`: wishes, and the one list they come to.
-
-use std::collections::BTreeMap;
+//! `plan.save`, `plan.list`, `plan.strike`: the bottles that are wanted.
 
 use journal::{Wish, WishId};
 use serde::{Deserialize, Serialize};
 use store::Reading;
 
-use super::plan::{BottlePlan, PlanBottles};
+use super::plan::PlanBottles;
 use crate::herb::Known;
-use crate::mixture::IngredientKind;
-use crate::wire::{Changed, Interval, PlantState, bare_request};
+use crate::wire::{Changed, PlantState, bare_request};
 use crate::{App, Command, Failure, asked};
 
 /// Bottles that are wanted by a day.
@@ -31,11 +28,6 @@ bare_request!(
     /// The bottles that are wanted.
     ListPlans
 );
-bare_request!(
-    /// All wishes as one list of what to pick and what to buy.
-    MergePlans
-);
-
 /// A wish is given up or come true.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -76,51 +68,6 @@ pub struct PlanWritten {
     pub wish: WishLine,
 }
 
-/// What there must be of one plant for all wishes, and what of it is there.
-#[derive(Debug, Clone, Serialize)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub struct ToPick {
-    pub herb: String,
-    pub common: String,
-    pub part: String,
-    /// Fresh plant for all wishes, before what is there already.
-    pub pick_fresh_g: Interval,
-    /// Dried lots of it that are left.
-    pub dried_left_g: f64,
-    /// Fresh plant of it that is on the rack.
-    pub drying_fresh_g: f64,
-    pub pick_by: String,
-}
-
-/// What the shelf lacks for all wishes.
-#[derive(Debug, Clone, Serialize)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub struct ToBuyAll {
-    pub kind: IngredientKind,
-    pub name: String,
-    pub needed_ml: f64,
-    pub on_the_shelf_ml: f64,
-    pub buy_ml: f64,
-}
-
-/// A wish with its own plan, or why there is none.
-#[derive(Debug, Clone, Serialize)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub struct WishPlan {
-    pub wish: WishLine,
-    pub plan: Option<BottlePlan>,
-    pub problem: Option<String>,
-}
-
-/// The answer to [`MergePlans`].
-#[derive(Debug, Clone, Serialize)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub struct MergedPlan {
-    pub wishes: Vec<WishPlan>,
-    pub pick: Vec<ToPick>,
-    pub buy: Vec<ToBuyAll>,
-}
-
 impl WishLine {
     fn of(reading: &Reading<'_>, id: &WishId, wish: Wish) -> Result<Self, Failure> {
         Ok(Self {
@@ -137,7 +84,7 @@ impl WishLine {
         })
     }
 
-    fn request(&self) -> PlanBottles {
+    pub(super) fn request(&self) -> PlanBottles {
         PlanBottles {
             herb: self.herb.clone(),
             part: self.part.clone(),
@@ -193,7 +140,7 @@ impl Command for ListPlans {
     }
 }
 
-fn lines(reading: &Reading<'_>) -> Result<Vec<WishLine>, Failure> {
+pub(super) fn lines(reading: &Reading<'_>) -> Result<Vec<WishLine>, Failure> {
     reading
         .wishes()?
         .into_iter()
@@ -214,107 +161,4 @@ impl Command for StrikePlan {
         })?;
         Ok(PlanWritten { done, wish })
     }
-}
-
-impl Command for MergePlans {
-    const NAME: &'static str = "plan.all";
-    type Reply = MergedPlan;
-
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let lines = app.read(lines)?;
-        let wishes: Vec<WishPlan> = lines
-            .into_iter()
-            .map(|wish| match wish.request().run(app) {
-                Ok(plan) => WishPlan {
-                    wish,
-                    plan: Some(plan),
-                    problem: None,
-                },
-                Err(why) => WishPlan {
-                    wish,
-                    plan: None,
-                    problem: Some(why.message),
-                },
-            })
-            .collect();
-        app.read(|reading| {
-            Ok(MergedPlan {
-                pick: pick(reading, &wishes)?,
-                buy: buy(reading, &wishes)?,
-                wishes,
-            })
-        })
-    }
-}
-
-fn pick(reading: &Reading<'_>, wishes: &[WishPlan]) -> Result<Vec<ToPick>, Failure> {
-    let mut pick: BTreeMap<(String, String), ToPick> = BTreeMap::new();
-    for (wish, plan) in planned(wishes) {
-        let key = (wish.common.clone(), wish.part.clone());
-        let line = pick.entry(key).or_insert_with(|| ToPick {
-            herb: wish.herb.clone(),
-            common: wish.common.clone(),
-            part: wish.part.clone(),
-            pick_fresh_g: Interval {
-                low: 0.0,
-                value: 0.0,
-                high: 0.0,
-            },
-            dried_left_g: 0.0,
-            drying_fresh_g: 0.0,
-            pick_by: plan.pick_by.clone(),
-        });
-        // The water of the same herb errs alike in every wish, so the ends add up.
-        line.pick_fresh_g.low += plan.pick_fresh_g.low;
-        line.pick_fresh_g.value += plan.pick_fresh_g.value;
-        line.pick_fresh_g.high += plan.pick_fresh_g.high;
-        line.pick_by = line.pick_by.clone().min(plan.pick_by.clone());
-    }
-    for row in reading.trays()? {
-        let common = Known::written(reading, &row.harvest.herb)?.common;
-        if let Some(line) = pick.get_mut(&(common, row.harvest.part.clone())) {
-            match row.tray.taken_down {
-                Some(_) => line.dried_left_g += row.dried_left_g,
-                None => line.drying_fresh_g += row.tray.fresh_mass_g,
-            }
-        }
-    }
-    Ok(pick.into_values().collect())
-}
-
-/// Each wish alone would be served from the whole shelf; together they share it.
-fn buy(reading: &Reading<'_>, wishes: &[WishPlan]) -> Result<Vec<ToBuyAll>, Failure> {
-    let mut buy: BTreeMap<String, ToBuyAll> = BTreeMap::new();
-    for (_, plan) in planned(wishes) {
-        for pour in &plan.pours {
-            let line = buy.entry(pour.name.clone()).or_insert_with(|| ToBuyAll {
-                kind: pour.kind,
-                name: pour.name.clone(),
-                needed_ml: 0.0,
-                on_the_shelf_ml: 0.0,
-                buy_ml: 0.0,
-            });
-            line.needed_ml += pour.ml;
-        }
-    }
-    let supplies = reading.supplies()?;
-    for line in buy.values_mut() {
-        let like = supplies
-            .iter()
-            .filter(|row| crate::mixture::as_item(&row.supply.item).kind == line.kind);
-        line.on_the_shelf_ml = like.map(|row| row.left_ml.max(0.0)).sum();
-        let tap = line.kind == IngredientKind::Water;
-        line.buy_ml = if tap {
-            0.0
-        } else {
-            (line.needed_ml - line.on_the_shelf_ml).max(0.0)
-        };
-    }
-    Ok(buy.into_values().collect())
-}
-
-fn planned(wishes: &[WishPlan]) -> impl Iterator<Item = (&WishLine, &BottlePlan)> {
-    wishes
-        .iter()
-        .filter_map(|it| it.plan.as_ref().map(|plan| (&it.wish, plan)))
 }

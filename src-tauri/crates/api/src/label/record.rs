@@ -102,17 +102,18 @@ pub(super) fn of_bottle(
         .map(|(_, straining)| straining.at.date_naive());
     label.bottled_on = Some(bottle.filled_at.date_naive());
     label.best_before = bottle.best_before;
-    label.net_ml = Some(if row.is_open && bottle.end.is_none() {
+    let holds_ml = if row.is_open && bottle.end.is_none() {
         row.left_ml.max(0.0)
     } else {
         bottle.size_ml
-    });
+    };
+    label.net_ml = Some(holds_ml);
     let liquid = &judged.poured.liquid;
     if !is_all_oil(&jar) {
         label.strengths = strengths(liquid);
     }
     if wanted.ethanol {
-        let held = liquid.ethanol_g_per_ml.map_monotone(|g| g * bottle.size_ml);
+        let held = liquid.ethanol_g_per_ml.map_monotone(|g| g * holds_ml);
         label.ethanol_in_bottle_g = (held.high >= 0.05).then(|| figure(held));
     }
     if !wanted.gift {

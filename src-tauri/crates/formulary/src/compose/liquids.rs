@@ -123,7 +123,8 @@ pub(super) fn strength_of(ingredient: &Ingredient) -> f64 {
     }
 }
 
-pub(super) fn name(ingredient: &Ingredient) -> String {
+/// What a liquid is called in a recipe: two that differ on their labels differ in this.
+pub fn name(ingredient: &Ingredient) -> String {
     let number = |value: f64| words::number(value, 1);
     match ingredient.kind() {
         Kind::Water => "water".to_owned(),

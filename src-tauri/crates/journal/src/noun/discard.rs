@@ -1,4 +1,4 @@
-//! A part of a lot that was thrown away.
+//! A part of a lot that was thrown away, or used in another way than the app keeps account of.
 
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 use crate::refusal::note;
 use crate::{Amount, DiscardId, Draw, Kept, Noun, Refusal, RowRef, Source, Unit};
 
-/// A part of a lot that was thrown away.
+/// A part of a lot that is gone without having become anything else here.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Discard {
     /// Out of which lot.
@@ -18,6 +18,9 @@ pub struct Discard {
     /// Why.
     #[serde(default)]
     pub reason: Option<String>,
+    /// Whether it was used rather than thrown away; a journal of an earlier version knows only the latter.
+    #[serde(default, skip_serializing_if = "std::ops::Not::not")]
+    pub used: bool,
 }
 
 impl Kept for Discard {

@@ -80,6 +80,7 @@ fn discard(store: &mut Store, number: u128, from: Source, amount: f64) -> Result
             amount,
             at: at(10),
             reason: None,
+            used: false,
         };
         w.record(&DiscardId(Uuid::from_u128(number)), &discard)
     })
@@ -115,7 +116,7 @@ fn plant_on_a_running_tray_cannot_be_used() {
     let failure = discard(&mut store, 200, Source::Tray(TRAY), 1.0).unwrap_err();
     assert_eq!(
         failure.to_string(),
-        "Tray lemi-318 is still drying; take it down before its plant is used."
+        "Tray “Sieve” (lemi-318) is still drying; take it down before its plant is used."
     );
 }
 
@@ -141,14 +142,14 @@ fn what_something_rests_on_cannot_be_taken_back() {
     let failure = store.undo(undo, at(10), picked).unwrap_err();
     assert_eq!(
         failure.to_string(),
-        "“Picked 400 g of sage leaf” cannot be taken back while tray lemi-318 rests on it; take that back first."
+        "“Picked 400 g of sage leaf” cannot be taken back while tray “Sieve” (lemi-318) rests on it; take that back first."
     );
     let taken_down = take_down(&mut store, 301);
     discard(&mut store, 302, Source::Tray(TRAY), 20.0).unwrap();
     let failure = store.undo(undo, at(21), taken_down).unwrap_err();
     assert_eq!(
         failure.to_string(),
-        "“Took the sieve down at 60 g” cannot be taken back: tray lemi-318 would hold 0 g, but what was thrown away of tray lemi-318 took 20 g from it; take that back first."
+        "“Took the sieve down at 60 g” cannot be taken back: tray “Sieve” (lemi-318) would hold 0 g, but what was thrown away of tray “Sieve” (lemi-318) took 20 g from it; take that back first."
     );
     let failure = store.undo(undo, at(21), laid_out).unwrap_err();
     assert!(

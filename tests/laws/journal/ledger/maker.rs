@@ -1,90 +1,32 @@
-//! Whatever a maker does, and takes back: nothing is given that never came in.
-
-use std::collections::BTreeMap;
+//! A maker whose acts are written with the store.
 
 use chrono::{DateTime, Duration, FixedOffset};
 use journal::{
-    Added, Amount, Bottle, BottleId, DeedId, DeviceId, Discard, DiscardId, Draw, End, EndKind,
-    Harvest, HarvestId, How, Interval, Jar, JarId, Kept, Lot, Plant, Pour, Source, SteepDays,
-    Stock, Straining, StrainingId, Supply, SupplyId, Surface, TakenDown, TimeFrom, Tray, TrayId,
-    Use, UseId, Weighed, Weighing, WeighingId,
+    Added, Bottle, BottleId, DeedId, DeviceId, Discard, DiscardId, End, EndKind, Harvest,
+    HarvestId, How, Interval, Jar, JarId, Lot, Plant, Pour, Source, SteepDays, Stock, Straining,
+    StrainingId, Supply, SupplyId, Surface, TakenDown, TimeFrom, Tray, TrayId, Use, UseId, Weighed,
+    Weighing, WeighingId,
 };
-use proptest::prelude::*;
 use store::{Failure, Store, Writing};
 use uuid::Uuid;
 
-#[derive(Debug, Clone)]
-enum Act {
-    Pick(f64),
-    Buy(f64),
-    LayOut(usize, f64),
-    Weigh(usize, f64),
-    TakeDown(usize, f64),
-    Pour {
-        lots: Vec<(bool, usize, f64)>,
-        supply: usize,
-        ml: f64,
-    },
-    Discard(u8, usize, f64),
-    Reweigh(usize, f64),
-    Resize(usize, f64),
-    StrikeWeighing(usize),
-    StrikeJar(usize),
-    TopUp(usize, usize, f64),
-    Strain(usize, f64),
-    Fill(usize, f64, usize),
-    Take(usize, f64),
-    Finish(usize),
-    Refill(usize, f64),
-    StrikeStraining(usize),
-    StrikeBottle(usize),
-    Undo(usize),
-}
-
-fn act() -> impl Strategy<Value = Act> {
-    // Tenths of a gram, so that whole lots are used up now and then.
-    let grams = || (1..3000_u32).prop_map(|tenths| f64::from(tenths) / 10.0);
-    let which = || 0..12_usize;
-    prop_oneof![
-        2 => grams().prop_map(|g| Act::Pick(3.0 * g)),
-        1 => grams().prop_map(Act::Buy),
-        3 => (which(), grams()).prop_map(|(n, g)| Act::LayOut(n, g)),
-        2 => (which(), grams()).prop_map(|(n, g)| Act::Weigh(n, g)),
-        3 => (which(), grams()).prop_map(|(n, g)| Act::TakeDown(n, g)),
-        4 => (prop::collection::vec((any::<bool>(), which(), grams()), 0..3), which(), grams())
-            .prop_map(|(lots, supply, ml)| Act::Pour { lots, supply, ml }),
-        2 => (which(), which(), grams()).prop_map(|(j, s, g)| Act::TopUp(j, s, g / 10.0)),
-        4 => (which(), grams()).prop_map(|(n, g)| Act::Strain(n, g)),
-        5 => (which(), grams(), 1..4_usize).prop_map(|(n, g, m)| Act::Fill(n, g / 3.0, m)),
-        4 => (which(), grams()).prop_map(|(n, g)| Act::Take(n, g / 10.0)),
-        1 => which().prop_map(Act::Finish),
-        1 => (which(), grams()).prop_map(|(n, g)| Act::Refill(n, g / 3.0)),
-        1 => which().prop_map(Act::StrikeStraining),
-        1 => which().prop_map(Act::StrikeBottle),
-        2 => (0..5_u8, which(), grams()).prop_map(|(k, n, g)| Act::Discard(k, n, g)),
-        2 => (which(), grams()).prop_map(|(n, g)| Act::Reweigh(n, g)),
-        1 => (which(), grams()).prop_map(|(n, g)| Act::Resize(n, g)),
-        1 => which().prop_map(Act::StrikeWeighing),
-        1 => which().prop_map(Act::StrikeJar),
-        6 => (0..60_usize).prop_map(Act::Undo),
-    ]
-}
+use super::act::Act;
 
 /// A maker with a journal, who remembers every id that was ever made.
-struct Maker {
-    store: Store,
-    now: DateTime<FixedOffset>,
+pub struct Maker {
+    pub store: Store,
+    pub now: DateTime<FixedOffset>,
     next: u128,
-    deeds: Vec<DeedId>,
-    harvests: Vec<HarvestId>,
-    trays: Vec<TrayId>,
+    pub deeds: Vec<DeedId>,
+    pub(super) harvests: Vec<HarvestId>,
+    pub(super) trays: Vec<TrayId>,
     weighings: Vec<WeighingId>,
-    supplies: Vec<SupplyId>,
-    jars: Vec<JarId>,
-    discards: Vec<DiscardId>,
-    strainings: Vec<StrainingId>,
-    bottles: Vec<BottleId>,
-    uses: Vec<UseId>,
+    pub(super) supplies: Vec<SupplyId>,
+    pub(super) jars: Vec<JarId>,
+    pub(super) discards: Vec<DiscardId>,
+    pub(super) strainings: Vec<StrainingId>,
+    pub(super) bottles: Vec<BottleId>,
+    pub(super) uses: Vec<UseId>,
 }
 
 /// The latest ones, so that a long life does not only meet lots that were used up long ago.
@@ -97,7 +39,7 @@ fn pick<T: Copy>(from: &[T], which: usize) -> Result<T, Failure> {
 }
 
 impl Maker {
-    fn new() -> Self {
+    pub fn new() -> Self {
         Self {
             store: Store::in_memory(DeviceId(Uuid::from_u128(1))).unwrap(),
             now: DateTime::parse_from_rfc3339("2025-06-01T08:00:00+02:00").unwrap(),
@@ -115,7 +57,7 @@ impl Maker {
         }
     }
 
-    fn uuid(&mut self) -> Uuid {
+    pub fn uuid(&mut self) -> Uuid {
         self.next += 1;
         Uuid::from_u128(self.next)
     }
@@ -132,7 +74,7 @@ impl Maker {
         Ok(())
     }
 
-    fn act(&mut self, act: Act) -> Result<(), Failure> {
+    pub fn act(&mut self, act: Act) -> Result<(), Failure> {
         self.now += Duration::minutes(7);
         let (now, id) = (self.now, self.uuid());
         match act {
@@ -232,6 +174,7 @@ impl Maker {
                     amount,
                     at: now,
                     reason: None,
+                    used: false,
                 };
                 self.perform(|w| w.record(&DiscardId(id), &discard))
             }
@@ -419,172 +362,4 @@ impl Maker {
             w.record(&JarId(id), &jar)
         })
     }
-
-    /// How far below nothing a lot may be: by the reading of the jug, 2 % of what came out of a jar.
-    fn allowed(&self, source: Source) -> i64 {
-        let Source::Jar(jar) = source else { return 0 };
-        let strained = self.store.read(|r| r.strainings(&jar)).unwrap();
-        let came_out: Amount = strained.iter().map(|(_, it)| it.out()).sum();
-        (came_out.get() * 20.0).round() as i64
-    }
-
-    /// What is left of everything, added up from the nouns alone in thousandths.
-    fn added_up(&self) -> BTreeMap<Source, i64> {
-        let thousandths = |units: f64| (units * 1000.0).round() as i64;
-        let mut left = BTreeMap::new();
-        let mut draws: Vec<Draw> = Vec::new();
-        self.store
-            .read(|r| {
-                for id in &self.harvests {
-                    if let Some(harvest) = r.find::<Harvest>(id)? {
-                        let net = harvest.weighed.gross_g - harvest.weighed.tare_g;
-                        left.insert(Source::Harvest(*id), thousandths(net));
-                    }
-                }
-                for id in &self.supplies {
-                    if let Some(supply) = r.find::<Supply>(id)? {
-                        left.insert(Source::Supply(*id), thousandths(supply.size_ml));
-                    }
-                }
-                for id in &self.trays {
-                    if let Some(tray) = r.find::<Tray>(id)? {
-                        let net = tray.taken_down.map_or(0.0, |end| end.gross_g - tray.tare_g);
-                        left.insert(Source::Tray(*id), thousandths(net));
-                        draws.extend(tray.draws());
-                    }
-                }
-                for id in &self.jars {
-                    if let Some(jar) = r.find::<Jar>(id)? {
-                        left.insert(Source::Jar(*id), 0);
-                        draws.extend(jar.draws());
-                    }
-                }
-                for id in &self.strainings {
-                    if let Some(straining) = r.find::<Straining>(id)? {
-                        *left
-                            .get_mut(&Source::Jar(straining.jar))
-                            .expect("what is strained exists") +=
-                            thousandths(straining.came_out_ml);
-                    }
-                }
-                for id in &self.bottles {
-                    if let Some(bottle) = r.find::<Bottle>(id)? {
-                        left.insert(Source::Bottle(*id), thousandths(bottle.size_ml));
-                        draws.extend(bottle.draws());
-                    }
-                }
-                for id in &self.uses {
-                    draws.extend(r.find::<Use>(id)?.map_or_else(Vec::new, |it| it.draws()));
-                }
-                for id in &self.discards {
-                    draws.extend(
-                        r.find::<Discard>(id)?
-                            .map_or_else(Vec::new, |it| it.draws()),
-                    );
-                }
-                Ok::<_, Failure>(())
-            })
-            .unwrap();
-        for draw in draws {
-            *left.get_mut(&draw.from).expect("what is drawn from exists") -=
-                draw.amount.thousandths();
-        }
-        left
-    }
-}
-
-proptest! {
-    #![proptest_config(ProptestConfig::with_cases(64))]
-
-    #[test]
-    fn no_lot_ever_gives_more_than_came_in(acts in prop::collection::vec(act(), 1..90)) {
-        let mut maker = Maker::new();
-        let mut performed = 0;
-        for act in acts {
-            let before = maker.store.tables().unwrap();
-            match maker.act(act.clone()) {
-                Ok(()) => performed += 1,
-                Err(failure) => {
-                    let sentence = failure.to_string();
-                    prop_assert!(sentence.ends_with('.'), "{act:?} failed with {sentence:?}");
-                    prop_assert!(!matches!(failure, Failure::Storage(_) | Failure::Damaged(_)), "{act:?}: {sentence}");
-                    prop_assert_eq!(maker.store.tables().unwrap(), before, "a refused {:?} left something", act);
-                }
-            }
-            for (source, left) in maker.added_up() {
-                prop_assert!(left >= -maker.allowed(source), "{source:?} is at {left} after {act:?}");
-                let told = maker.store.read(|r| r.left(source)).unwrap();
-                prop_assert_eq!(told.thousandths(), left, "{:?}", source);
-            }
-        }
-        prop_assert_eq!(maker.store.audit().unwrap(), Vec::<String>::new());
-        let incremental = maker.store.tables().unwrap();
-        maker.store.rebuild().unwrap();
-        prop_assert_eq!(maker.store.tables().unwrap(), incremental);
-        let mut deeds = Vec::new();
-        maker.store.each_deed(|deed| { deeds.push(deed); Ok(()) }).unwrap();
-        prop_assert_eq!(deeds.len(), performed);
-    }
-
-    #[test]
-    fn taking_everything_back_from_the_last_leaves_an_empty_journal(
-        acts in prop::collection::vec(act(), 1..40),
-    ) {
-        let mut maker = Maker::new();
-        let empty = maker.store.tables().unwrap();
-        for act in acts.into_iter().filter(|act| !matches!(act, Act::Undo(_))) {
-            let _ = maker.act(act);
-        }
-        let full = maker.store.tables().unwrap();
-        let deeds: Vec<DeedId> = maker.deeds.clone();
-        let mut undoing = Vec::new();
-        for deed in deeds.iter().rev() {
-            let id = DeedId(maker.uuid());
-            let undone = maker.store.undo(id, maker.now, *deed);
-            prop_assert!(undone.is_ok(), "nothing rests on the last deed that counts: {undone:?}");
-            undoing.push(id);
-        }
-        prop_assert_eq!(maker.store.tables().unwrap(), empty);
-        for deed in undoing.iter().rev() {
-            let id = DeedId(maker.uuid());
-            let done_again = maker.store.undo(id, maker.now, *deed);
-            prop_assert!(done_again.is_ok(), "{done_again:?}");
-        }
-        prop_assert_eq!(maker.store.tables().unwrap(), full);
-    }
-}
-
-#[test]
-fn ten_thousand_acts_with_undo_leave_a_ledger_that_balances() {
-    use proptest::strategy::ValueTree;
-    use proptest::test_runner::{Config, RngAlgorithm, TestRng, TestRunner};
-    let rng = TestRng::deterministic_rng(RngAlgorithm::ChaCha);
-    let mut runner = TestRunner::new_with_rng(Config::default(), rng);
-    let mut maker = Maker::new();
-    let acts = act();
-    let (mut performed, mut refused) = (0_u32, 0_u32);
-    while performed < 10_000 {
-        let act = acts.new_tree(&mut runner).unwrap().current();
-        if maker.act(act).is_err() {
-            refused += 1;
-            assert!(refused < 40_000, "after {performed} acts all is refused");
-            continue;
-        }
-        performed += 1;
-        if performed % 2000 == 0 {
-            for (source, left) in maker.added_up() {
-                assert!(left >= -maker.allowed(source), "{source:?} is at {left}");
-                let told = maker.store.read(|r| r.left(source)).unwrap();
-                assert_eq!(
-                    told.thousandths(),
-                    left,
-                    "{source:?} after {performed} acts"
-                );
-            }
-        }
-    }
-    assert_eq!(maker.store.audit().unwrap(), Vec::<String>::new());
-    let tables = maker.store.tables().unwrap();
-    maker.store.rebuild().unwrap();
-    assert_eq!(maker.store.tables().unwrap(), tables);
 }

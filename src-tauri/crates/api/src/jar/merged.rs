@@ -1,0 +1,273 @@
+//! `plan.all`: what all wishes together come to, less what is there already.
+
+use std::collections::BTreeMap;
+
+use formulary::compose;
+use journal::PlantState as Dryness;
+use serde::Serialize;
+use store::{LotFilter, Reading};
+
+use super::plan::{BottlePlan, MORE_THAN_A_YEAR, own_use};
+use super::wishes::{WishLine, lines};
+use crate::herb::Known;
+use crate::mixture::{self, IngredientKind};
+use crate::wire::{Interval, Note, Status, bare_request};
+use crate::{App, Command, Failure, tray};
+
+bare_request!(
+    /// All wishes as one list of what to pick and what to buy.
+    MergePlans
+);
+
+/// What there must be of one plant for all wishes, and what of it is there.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ToPick {
+    pub herb: String,
+    pub common: String,
+    pub part: String,
+    /// What is still to be picked, what trimming takes and what is there already reckoned in.
+    pub pick_fresh_g: Interval,
+    /// The dried plant for the wishes that are made of dried plant.
+    pub dry_needed_g: Option<Interval>,
+    /// Dried lots of it that are left.
+    pub dried_left_g: f64,
+    /// What will be dry of that which is on the rack.
+    pub drying_dry_g: Option<Interval>,
+    pub pick_by: String,
+    pub start_on: String,
+}
+
+/// What the shelf lacks for all wishes.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ToBuyAll {
+    pub kind: IngredientKind,
+    pub name: String,
+    pub needed_ml: f64,
+    pub on_the_shelf_ml: f64,
+    pub buy_ml: f64,
+}
+
+/// A wish with its own plan, or why there is none.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct WishPlan {
+    pub wish: WishLine,
+    pub plan: Option<BottlePlan>,
+    pub problem: Option<String>,
+}
+
+/// The answer to [`MergePlans`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct MergedPlan {
+    pub wishes: Vec<WishPlan>,
+    pub pick: Vec<ToPick>,
+    pub buy: Vec<ToBuyAll>,
+    pub notes: Vec<Note>,
+}
+
+impl Command for MergePlans {
+    const NAME: &'static str = "plan.all";
+    type Reply = MergedPlan;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let lines = app.read(lines)?;
+        let wishes: Vec<WishPlan> = lines
+            .into_iter()
+            .map(|wish| match wish.request().run(app) {
+                Ok(plan) => WishPlan {
+                    wish,
+                    plan: Some(plan),
+                    problem: None,
+                },
+                Err(why) => WishPlan {
+                    wish,
+                    plan: None,
+                    problem: Some(why.message),
+                },
+            })
+            .collect();
+        app.read(|reading| {
+            Ok(MergedPlan {
+                pick: pick(app, reading, &wishes)?,
+                notes: more_than_a_year(app, reading, &wishes)?,
+                buy: buy(reading, &wishes)?,
+                wishes,
+            })
+        })
+    }
+}
+
+/// More dried lots of one plant than any shelf holds.
+const MOST_LOTS: usize = 1000;
+
+/// What all wishes need of one plant, and what of it is there.
+struct Needed {
+    line: ToPick,
+    /// Fresh to dry, with what trimming takes.
+    fresh_per_dry: Option<Interval>,
+}
+
+const NOTHING: Interval = Interval {
+    low: 0.0,
+    value: 0.0,
+    high: 0.0,
+};
+
+/// The sum of two amounts that err alike, so that their ends add up.
+fn plus(a: Interval, b: Interval) -> Interval {
+    Interval {
+        low: a.low + b.low,
+        value: a.value + b.value,
+        high: a.high + b.high,
+    }
+}
+
+fn pick(app: &App, reading: &Reading<'_>, wishes: &[WishPlan]) -> Result<Vec<ToPick>, Failure> {
+    let mut pick: BTreeMap<(String, String), Needed> = BTreeMap::new();
+    for (wish, plan) in planned(wishes) {
+        let key = (wish.common.clone(), wish.part.clone());
+        let needed = pick.entry(key).or_insert_with(|| Needed {
+            line: ToPick {
+                herb: wish.herb.clone(),
+                common: wish.common.clone(),
+                part: wish.part.clone(),
+                pick_fresh_g: NOTHING,
+                dry_needed_g: None,
+                dried_left_g: 0.0,
+                drying_dry_g: None,
+                pick_by: plan.pick_by.clone(),
+                start_on: plan.start_on.clone(),
+            },
+            fresh_per_dry: None,
+        });
+        let line = &mut needed.line;
+        match plan.dry_g {
+            None => line.pick_fresh_g = plus(line.pick_fresh_g, plan.pick_fresh_g),
+            Some(dry) => {
+                line.dry_needed_g = Some(plus(line.dry_needed_g.unwrap_or(NOTHING), dry));
+                let fresh = plan.pick_fresh_g;
+                needed.fresh_per_dry = Some(Interval {
+                    low: fresh.low / dry.low,
+                    value: fresh.value / dry.value,
+                    high: fresh.high / dry.high,
+                });
+            }
+        }
+        line.pick_by = line.pick_by.clone().min(plan.pick_by.clone());
+        line.start_on = line.start_on.clone().min(plan.start_on.clone());
+    }
+    for Needed { line, .. } in pick.values_mut() {
+        let dried = LotFilter {
+            herb: Some(Known::asked(reading, &line.herb)?.key),
+            state: Some(Dryness::Dried),
+            after: None,
+            limit: MOST_LOTS,
+        };
+        let lots = reading.lots(&dried)?.rows;
+        let such = lots.iter().filter(|lot| lot.harvest.part == line.part);
+        line.dried_left_g = such.map(|lot| lot.left_g).sum();
+    }
+    for row in reading.trays_drying()? {
+        let common = Known::written(reading, &row.harvest.herb)?.common;
+        if let Some(Needed { line, .. }) = pick.get_mut(&(common, row.harvest.part.clone())) {
+            let dry = tray::card(app, reading, &row)?.target_mass_g;
+            line.drying_dry_g = Some(plus(line.drying_dry_g.unwrap_or(NOTHING), dry));
+        }
+    }
+    Ok(pick.into_values().map(Needed::still_to_pick).collect())
+}
+
+impl Needed {
+    fn still_to_pick(self) -> ToPick {
+        let mut line = self.line;
+        if let (Some(dry), Some(ratio)) = (line.dry_needed_g, self.fresh_per_dry) {
+            let drying = line.drying_dry_g.unwrap_or(NOTHING);
+            let lacking = |needed: f64, drying: f64| (needed - line.dried_left_g - drying).max(0.0);
+            let fresh = Interval {
+                low: lacking(dry.low, drying.high) * ratio.low,
+                value: lacking(dry.value, drying.value) * ratio.value,
+                high: lacking(dry.high, drying.low) * ratio.high,
+            };
+            line.pick_fresh_g = plus(line.pick_fresh_g, fresh);
+        }
+        line
+    }
+}
+
+/// Wishes that each stay below a year's use may together come to more.
+fn more_than_a_year(
+    app: &App,
+    reading: &Reading<'_>,
+    wishes: &[WishPlan],
+) -> Result<Vec<Note>, Failure> {
+    let mut alike: BTreeMap<(&str, &str), (f64, &WishLine)> = BTreeMap::new();
+    for (wish, _) in planned(wishes).filter(|(wish, _)| !wish.gifts) {
+        let key = (wish.herb.as_str(), wish.preparation.as_str());
+        let (ml, _) = alike.entry(key).or_insert((0.0, wish));
+        *ml += f64::from(wish.bottles) * wish.bottle_ml;
+    }
+    let mut notes = Vec::new();
+    for (ml, wish) in alike.into_values() {
+        let Some(used) = own_use(app, reading, &wish.herb, &wish.preparation)? else {
+            continue;
+        };
+        if ml > used.ml {
+            let text = format!(
+                "{} mL of {} are planned, more than the {:.0} mL you use in a year: make less, or say that some is for gifts.",
+                crate::words::figure(ml),
+                wish.common,
+                used.ml
+            );
+            notes.push(Note {
+                code: MORE_THAN_A_YEAR.to_owned(),
+                text,
+                source: None,
+                status: Status::Own,
+            });
+            notes.push(used.note());
+        }
+    }
+    Ok(notes)
+}
+
+/// Each wish alone would be served from the whole shelf; together they share it.
+fn buy(reading: &Reading<'_>, wishes: &[WishPlan]) -> Result<Vec<ToBuyAll>, Failure> {
+    let mut buy: BTreeMap<String, ToBuyAll> = BTreeMap::new();
+    for (_, plan) in planned(wishes) {
+        for pour in &plan.pours {
+            let line = buy.entry(pour.name.clone()).or_insert_with(|| ToBuyAll {
+                kind: pour.kind,
+                name: pour.name.clone(),
+                needed_ml: 0.0,
+                on_the_shelf_ml: 0.0,
+                buy_ml: 0.0,
+            });
+            line.needed_ml += pour.ml;
+        }
+    }
+    let mut supplies = Vec::new();
+    for row in reading.supplies()? {
+        let ingredient = mixture::ingredient(&row.supply.item)?;
+        supplies.push((compose::name(&ingredient), row.left_ml.max(0.0)));
+    }
+    for line in buy.values_mut() {
+        let like = supplies.iter().filter(|(name, _)| *name == line.name);
+        line.on_the_shelf_ml = like.map(|(_, left_ml)| left_ml).sum();
+        let tap = line.kind == IngredientKind::Water;
+        line.buy_ml = if tap {
+            0.0
+        } else {
+            (line.needed_ml - line.on_the_shelf_ml).max(0.0)
+        };
+    }
+    Ok(buy.into_values().collect())
+}
+
+fn planned(wishes: &[WishPlan]) -> impl Iterator<Item = (&WishLine, &BottlePlan)> {
+    wishes
+        .iter()
+        .filter_map(|it| it.plan.as_ref().map(|plan| (&it.wish, plan)))
+}

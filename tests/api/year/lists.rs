@@ -1,0 +1,82 @@
+//! Every list of the app on one day, as short lines.
+
+use serde_json::{Value, json};
+
+use crate::world::{World, number, text};
+
+/// What every list says.
+#[derive(Debug, Default, PartialEq)]
+pub struct Lists {
+    /// What is due today.
+    pub due: Vec<String>,
+    pub harvests: Vec<String>,
+    pub trays: Vec<String>,
+    /// The lots that may go into a jar.
+    pub lots: Vec<String>,
+    pub supplies: Vec<String>,
+    pub jars: Vec<String>,
+    /// How many bottles are in each state.
+    pub bottles: Vec<String>,
+    pub stock: Vec<String>,
+}
+
+impl Lists {
+    pub fn of(world: &World) -> Self {
+        let lines = |command: &str, request: Value, field: &str, line: fn(&Value) -> String| {
+            let reply = world.call(command, request);
+            let rows = reply[field].as_array().unwrap().iter();
+            rows.map(line).collect::<Vec<String>>()
+        };
+        let mut bottles = lines("bottle.list", json!({}), "bottles", state);
+        for ended in ["finished", "binned", "given"] {
+            bottles.extend(lines(
+                "bottle.list",
+                json!({"state": ended}),
+                "bottles",
+                state,
+            ));
+        }
+        bottles.sort();
+        let mut counted: Vec<(String, usize)> = Vec::new();
+        for state in bottles {
+            match counted.last_mut() {
+                Some((last, count)) if *last == state => *count += 1,
+                _ => counted.push((state, 1)),
+            }
+        }
+        Self {
+            due: lines("due.list", json!({"days": 0}), "due", |it| {
+                format!("{} {}", text(it, "/what"), text(it, "/title"))
+            }),
+            harvests: lines("harvest.list", json!({}), "harvests", |it| {
+                let left = number(it, "/fresh_left_g");
+                format!("{} {}, {left} g fresh", text(it, "/common"), state(it))
+            }),
+            trays: lines("tray.list", json!({}), "trays", |it| {
+                format!("{} {}", text(it, "/common"), state(it))
+            }),
+            lots: lines("lot.list", json!({}), "lots", |it| {
+                let left = number(it, "/left_g");
+                format!("{} {}, {left} g", text(it, "/common"), state(it))
+            }),
+            supplies: lines("supply.list", json!({}), "supplies", |it| {
+                format!("{} {:.0} mL", text(it, "/name"), number(it, "/left_ml"))
+            }),
+            jars: lines("jar.list", json!({}), "jars", |it| {
+                format!("{} {}", text(it, "/name"), state(it))
+            }),
+            bottles: counted
+                .into_iter()
+                .map(|(state, count)| format!("{count} {state}"))
+                .collect(),
+            stock: lines("bottle.list", json!({}), "stock", |it| {
+                let (bottles, left) = (&it["bottles"], number(it, "/left_ml"));
+                format!("{} {bottles} x, {left} mL", text(it, "/preparation_name"))
+            }),
+        }
+    }
+}
+
+fn state(row: &Value) -> String {
+    text(row, "/state").to_owned()
+}
