@@ -58,7 +58,8 @@ pub async fn remind<R: Runtime>(
             let when = json!({ "at": { "date": at, "repeating": false, "allowWhileIdle": true } });
             let when: Schedule = serde_json::from_value(when)?;
             let notice = notices.builder().id(id).title(title).body(body);
-            notice.schedule(when).auto_cancel().show()?;
+            let notice = notice.icon("ic_reminder").schedule(when);
+            notice.auto_cancel().show()?;
         }
         Ok(())
     })
