@@ -4,7 +4,7 @@ use std::fs::File;
 use std::io::Read;
 use std::path::Path;
 
-use api::{App, Failure, Picture, SystemClock};
+use api::{App, Failure, Language, Picture, SystemClock};
 
 /// An open journal, or the sentence that says why it is none.
 pub struct Book(Result<App, Failure>);
@@ -15,14 +15,18 @@ impl Book {
         Self(App::open(folder, Box::new(SystemClock)))
     }
 
-    /// Carries out one command and returns its envelope as JSON.
-    pub fn call(&self, command: &str, request: &str) -> String {
-        api::envelope(self.app().and_then(|app| api::call(app, command, request)))
+    /// Carries out one command and returns its envelope as JSON, the core's own sentences in `language`.
+    pub fn call(&self, command: &str, request: &str, language: Language) -> String {
+        api::envelope(match self.app() {
+            Ok(app) => api::call_in(app, language, command, request),
+            Err(failure) => api::spoken(language, Err(failure)),
+        })
     }
 
     /// Takes a photo in and returns the envelope as JSON.
-    pub fn take_photo(&self, bytes: impl Read, name: Option<&str>) -> String {
-        api::envelope(self.app().and_then(|app| app.take_photo(bytes, name)))
+    pub fn take_photo(&self, bytes: impl Read, name: Option<&str>, language: Language) -> String {
+        let answer = self.app().and_then(|app| app.take_photo(bytes, name));
+        api::envelope(api::spoken(language, answer))
     }
 
     /// The picture at `<hash>/thumb` or `<hash>/original`.

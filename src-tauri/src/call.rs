@@ -2,6 +2,7 @@
 
 use std::sync::Arc;
 
+use api::Language;
 use percent_encoding::percent_decode;
 use serde::Deserialize;
 use serde_json::Value;
@@ -10,15 +11,18 @@ use tauri::{AppHandle, Runtime, State};
 
 use crate::book::Book;
 
-/// What the page sends as JSON: the wire name of a command and its request.
+/// What the page sends as JSON: the wire name of a command, its request and the tag of the language it speaks.
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
 struct Call {
     command: String,
     request: Value,
+    #[serde(default)]
+    language: String,
 }
 
-/// Answers `{reply}` or `{failure}`. A raw body is a photo; its file name comes percent-encoded in the header `name`.
+/// Answers `{reply}` or `{failure}`. A raw body is a photo; its file name comes percent-encoded in the
+/// header `name`, and the language in the header `language`.
 ///
 /// # Errors
 /// Only when the page and the shell disagree about the envelope itself, or the core panicked: never for what a maker does.
@@ -31,10 +35,13 @@ pub async fn call<R: Runtime>(
     let book = Arc::clone(&book);
     let answer = match request.body() {
         InvokeBody::Json(body) => {
-            let Call { command, request } =
-                Call::deserialize(body).map_err(|error| error.to_string())?;
+            let Call {
+                command,
+                request,
+                language,
+            } = Call::deserialize(body).map_err(|error| error.to_string())?;
             tauri::async_runtime::spawn_blocking(move || {
-                let answer = book.call(&command, &request.to_string());
+                let answer = book.call(&command, &request.to_string(), Language::of(&language));
                 tidy(&app, &command, &request, &answer);
                 answer
             })
@@ -45,9 +52,12 @@ pub async fn call<R: Runtime>(
                     .decode_utf8_lossy()
                     .into_owned()
             });
+            let language = request.headers().get("language");
+            let language = language.and_then(|tag| tag.to_str().ok());
+            let language = Language::of(language.unwrap_or_default());
             let bytes = bytes.clone();
             tauri::async_runtime::spawn_blocking(move || {
-                book.take_photo(bytes.as_slice(), name.as_deref())
+                book.take_photo(bytes.as_slice(), name.as_deref(), language)
             })
         }
     };

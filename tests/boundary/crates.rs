@@ -5,15 +5,16 @@ use std::collections::{BTreeMap, BTreeSet};
 use super::{files, top};
 
 /// From left to right: a crate may name only the crates that stand after its colon.
-const ARROWS: [(&str, &[&str]); 11] = [
+const ARROWS: [(&str, &[&str]); 12] = [
     ("physics", &[]),
     ("formulary", &["physics"]),
     ("journal", &["formulary", "physics"]),
     ("store", &["journal", "formulary", "physics"]),
     ("disk", &[]),
+    ("words", &[]),
     ("archive", &["disk"]),
     ("photo", &["disk"]),
-    ("label", &["journal", "formulary", "physics"]),
+    ("label", &["journal", "formulary", "physics", "words"]),
     (
         "api",
         &[
@@ -25,6 +26,7 @@ const ARROWS: [(&str, &[&str]); 11] = [
             "journal",
             "formulary",
             "physics",
+            "words",
         ],
     ),
     (
@@ -39,6 +41,7 @@ const ARROWS: [(&str, &[&str]); 11] = [
             "journal",
             "formulary",
             "physics",
+            "words",
         ],
     ),
     ("trugbook", &["api"]),

@@ -237,6 +237,7 @@ pub fn book(photo: &str) -> Book {
         harvests,
     };
     Book {
+        language: Default::default(),
         title: "The season of 2026".into(),
         maker: Some("The kitchen at the north wall".into()),
         entries,
@@ -318,6 +319,7 @@ pub fn trace(photo: &str) -> Trace {
     );
     harvest.photo = Some(photo.into());
     Trace {
+        language: Default::default(),
         title: "Lemon balm glycerite".into(),
         lot: Some("tavo-472".into()),
         asked: "Back from the bottle to the bed".into(),

@@ -1,5 +1,5 @@
 import { invoke } from "@tauri-apps/api/core";
-import { words } from "../words";
+import { language, words } from "../words";
 import { base64 } from "./base64";
 import { unreachable, type Answer, type Host } from "./host";
 import { phone } from "./phone";
@@ -14,7 +14,7 @@ const CHUNK_BYTES = 1024 * 1024;
 
 async function call(command: string, request: unknown): Promise<Answer> {
   try {
-    return await invoke<Answer>("call", { command, request });
+    return await invoke<Answer>("call", { command, request, language });
   } catch {
     return unreachable(words.failure.unreachable);
   }
@@ -52,7 +52,7 @@ export function shellHost(shell: Shell): Host {
         // Android's IPC is text only: a raw body never arrives there.
         if (shell.platform === "android") return await uploadInChunks(file, progress);
         const body = new Uint8Array(await file.arrayBuffer());
-        return await invoke<Answer>("call", body, { headers: { name: encodeURIComponent(file.name) } });
+        return await invoke<Answer>("call", body, { headers: { name: encodeURIComponent(file.name), language } });
       } catch {
         return unreachable(words.failure.photoLost);
       }

@@ -73,10 +73,12 @@ impl Subject {
         wanted: &Wanted,
         setting: &Setting,
     ) -> Result<record::Record, Failure> {
-        match self {
-            Self::Bottle(id) => record::of_bottle(reading, id, wanted, setting),
-            Self::Jar(id) => record::of_jar(reading, id, wanted, setting),
-        }
+        let mut record = match self {
+            Self::Bottle(id) => record::of_bottle(reading, id, wanted, setting)?,
+            Self::Jar(id) => record::of_jar(reading, id, wanted, setting)?,
+        };
+        record.label.language = crate::speech::language();
+        Ok(record)
     }
 }
 

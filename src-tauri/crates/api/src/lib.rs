@@ -27,6 +27,7 @@ mod safe;
 mod search;
 mod season;
 mod setting;
+mod speech;
 mod supply;
 mod trace;
 mod tray;
@@ -39,6 +40,7 @@ pub use command::{Command, call, envelope, names};
 pub use failure::{Code, Failure};
 pub use photo::Picture;
 pub use safe::MadeFile;
+pub use speech::{Language, call_in, core_words, spoken};
 
 #[cfg(feature = "ts")]
 pub use command::bindings;

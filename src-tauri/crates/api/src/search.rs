@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 use store::{Reading, Sought};
 
 use crate::herb::Known;
+use crate::speech::said;
 use crate::wire::Noun;
 use crate::{App, Command, Failure, asked};
 
@@ -78,6 +79,7 @@ fn book(text: &str) -> impl Iterator<Item = Hit> {
         .filter(move |herb| {
             is_asked
                 && (goes_by(&herb.common, text.split_whitespace())
+                    || goes_by(&said(&herb.common), text.split_whitespace())
                     || goes_by(&herb.latin, text.split_whitespace()))
         })
         .map(|herb| Hit {
@@ -104,7 +106,7 @@ fn sought(reading: &Reading<'_>, text: &str) -> Result<Vec<Sought>, Failure> {
         let by = |name: &str| goes_by(name, std::iter::once(word));
         let mut keys: Vec<String> = formulary::herbs::all()
             .iter()
-            .filter(|herb| by(&herb.common) || by(&herb.latin))
+            .filter(|herb| by(&herb.common) || by(&said(&herb.common)) || by(&herb.latin))
             .map(|herb| herb.key.clone())
             .collect();
         let own = own

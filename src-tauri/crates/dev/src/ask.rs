@@ -4,7 +4,7 @@ use std::io::{BufRead, BufReader, BufWriter, Read, Write, stdin, stdout};
 use std::path::Path;
 use std::process::ExitCode;
 
-use api::{App, Code, Failure, SystemClock};
+use api::{App, Code, Failure, Language, SystemClock};
 use serde::Deserialize;
 use serde_json::value::RawValue;
 
@@ -18,6 +18,9 @@ struct Question<'a> {
     command: String,
     #[serde(borrow, default)]
     request: Option<&'a RawValue>,
+    /// A tag such as `de`; English without it.
+    #[serde(default)]
+    language: String,
 }
 
 /// Answers every line of standard input in order.
@@ -67,8 +70,9 @@ fn answer(app: &App, line: &str) -> String {
             )
         })
         .and_then(|question| {
-            api::call(
+            api::call_in(
                 app,
+                Language::of(&question.language),
                 &question.command,
                 question.request.map_or("{}", RawValue::get),
             )

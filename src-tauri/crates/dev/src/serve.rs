@@ -12,7 +12,7 @@ use std::path::{Path, PathBuf};
 use std::process::ExitCode;
 use std::sync::Arc;
 
-use api::{App, Code, Failure};
+use api::{App, Code, Failure, Language};
 use axum::Router;
 use axum::body::{Body, Bytes, to_bytes};
 use axum::extract::{Request, State};
@@ -111,7 +111,10 @@ impl Preview {
         match head.method {
             Method::POST if path == "/photo" => {
                 let name = pages::query_value(head.uri.query().unwrap_or_default(), "name");
-                json(self.app.take_photo(body.as_ref(), name.as_deref()))
+                json(api::spoken(
+                    language(head),
+                    self.app.take_photo(body.as_ref(), name.as_deref()),
+                ))
             }
             Method::POST if path.starts_with("/call/") => {
                 self.call(&path["/call/".len()..], head, body)
@@ -152,7 +155,9 @@ impl Preview {
             );
         }
         match std::str::from_utf8(body) {
-            Ok(body) if body.len() <= LONGEST_JSON => json(api::call(&self.app, name, body)),
+            Ok(body) if body.len() <= LONGEST_JSON => {
+                json(api::call_in(&self.app, language(head), name, body))
+            },
             _ => json(Err(Failure::new(
                 Code::Invalid,
                 "The request must be JSON text of at most 2 MiB.",
@@ -221,6 +226,11 @@ async fn receive(State(preview): State<Arc<Preview>>, request: Request) -> Respo
     tokio::task::spawn_blocking(move || preview.answer(&head, &body))
         .await
         .unwrap_or_else(|_| plain(StatusCode::INTERNAL_SERVER_ERROR, "The core broke off."))
+}
+
+/// The page says which language it speaks.
+fn language(head: &Parts) -> Language {
+    Language::of(text(head, header::ACCEPT_LANGUAGE).unwrap_or_default())
 }
 
 fn text(head: &Parts, name: HeaderName) -> Option<&str> {

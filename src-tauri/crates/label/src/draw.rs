@@ -171,7 +171,13 @@ impl<'a> Copy<'a> {
                 .flat_map(|item| item.lines.clone())
                 .collect();
             if place == Place::Facts && code.is_none() {
-                lines.insert(0, vec![Run::soft("Lot "), lot.clone()]);
+                lines.insert(
+                    0,
+                    vec![
+                        Run::soft(label.language.say("Lot ").into_owned()),
+                        lot.clone(),
+                    ],
+                );
             }
             lines
         };

@@ -25,7 +25,7 @@ const TABLE_GAP: f64 = 3.0;
 
 /// A column of a table: its head, its share of the width, and whether it holds figures.
 pub(crate) struct Column {
-    pub(crate) head: &'static str,
+    pub(crate) head: String,
     pub(crate) share: f64,
     pub(crate) is_figure: bool,
 }
@@ -201,10 +201,7 @@ impl Flow {
 
     /// A table whose head comes again on every page. Columns of words come first, then those of figures.
     pub(crate) fn table(&mut self, columns: &[Column], rows: &[Vec<String>]) {
-        let head: Vec<String> = columns
-            .iter()
-            .map(|column| column.head.to_owned())
-            .collect();
+        let head: Vec<String> = columns.iter().map(|column| column.head.clone()).collect();
         self.need(TABLE_LEADING * 4.0);
         self.row(columns, &head, true);
         for row in rows {

@@ -1,6 +1,7 @@
 //! What stands on a label, as a plain record.
 
 use chrono::NaiveDate;
+use words::Language;
 
 use crate::Figure;
 
@@ -82,6 +83,8 @@ pub struct Plant {
 /// One label. What is not known is left empty; [`Label::new`] begins with an empty one.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Label {
+    /// The language of everything on it that the maker did not write.
+    pub language: Language,
     /// Whom it speaks to.
     pub kind: Kind,
     /// What it is: `Lemon balm glycerite`.
@@ -139,6 +142,7 @@ impl Label {
     #[must_use]
     pub fn new(kind: Kind, name: impl Into<String>, lot: impl Into<String>) -> Self {
         Self {
+            language: Language::English,
             kind,
             name: name.into(),
             plants: Vec::new(),

@@ -234,7 +234,7 @@ pub fn sheet_pdf(labels: &[Label], sheet: &Sheet) -> Result<Drawn<Vec<u8>>, Refu
     }
     let grid = sheet.grid()?;
     let (width, height) = sheet.paper.size_mm();
-    let mut writer = Writer::new("Labels");
+    let mut writer = Writer::new(&labels[0].language.say("Labels"));
     let mut remarks = Vec::new();
     let mut page = Page::new(width, height);
     for (at, label) in labels.iter().enumerate() {
@@ -283,6 +283,7 @@ pub fn single_pdf(label: &Label, size: Size) -> Result<Drawn<Vec<u8>>, Refusal> 
 pub fn single_svg(label: &Label, size: Size) -> Result<Drawn<String>, Refusal> {
     let (page, remarks) = single(label, size)?;
     let title = format!("Label: {}, lot {}", label.name, label.lot);
+    let title = label.language.say(&title);
     Ok(Drawn {
         bytes: svg::write(&page, &title),
         remarks,

@@ -10,10 +10,13 @@ use crate::jpeg::Jpeg;
 use crate::page::{Ink, Mark};
 use crate::sheet::Paper;
 use crate::wrap::Run;
+use words::Language;
 
 /// A chain, in the order it is read.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Trace {
+    /// The language of everything in it that the maker did not write.
+    pub language: Language,
     /// What it is about: `Lemon balm glycerite`.
     pub title: String,
     /// Its lot.
@@ -61,15 +64,16 @@ pub fn pdf(trace: &Trace, paper: Paper, photos: &mut Photos<'_>) -> Drawn<Vec<u8
         about.push(Run::strong(lot.clone()));
         about.push(Run::text(". "));
     }
-    about.push(Run::text(format!(
-        "{}. Printed {}.",
-        trace.asked,
-        written(trace.printed_on)
-    )));
+    let asked = format!("{}. Printed {}.", trace.asked, written(trace.printed_on));
+    about.push(Run::text(trace.language.say(&asked).into_owned()));
     flow.paragraph(&about, BODY_PT, 0.0, width);
     for note in &trace.notes {
         flow.paragraph(
-            &[Run::new(Face::Italic, Ink::Soft, note.clone())],
+            &[Run::new(
+                Face::Italic,
+                Ink::Soft,
+                trace.language.say(note).into_owned(),
+            )],
             BODY_PT,
             0.0,
             width,
@@ -77,29 +81,34 @@ pub fn pdf(trace: &Trace, paper: Paper, photos: &mut Photos<'_>) -> Drawn<Vec<u8
     }
     flow.space(6.0);
     for (at, one) in trace.steps.iter().enumerate() {
-        step(&mut flow, one, at + 1 == trace.steps.len(), photos);
+        let is_last = at + 1 == trace.steps.len();
+        step(&mut flow, one, is_last, trace.language, photos);
     }
     let (bytes, remarks) = flow.finish();
     Drawn { bytes, remarks }
 }
 
-fn step(flow: &mut Flow, step: &Step, is_last: bool, photos: &mut Photos<'_>) {
+fn step(flow: &mut Flow, step: &Step, is_last: bool, language: Language, photos: &mut Photos<'_>) {
     let picture = step.photo.as_deref().and_then(photos).and_then(Jpeg::read);
     let size = picture
         .as_ref()
         .map(|jpeg| fitted(jpeg, PHOTO_MM.0, PHOTO_MM.1));
     let width = flow.width() - INDENT_MM - size.map_or(0.0, |(width, _)| width + 5.0);
-    let mut head = vec![Run::new(Face::Title, Ink::Plain, step.heading.clone())];
+    let mut head = vec![Run::new(
+        Face::Title,
+        Ink::Plain,
+        language.say(&step.heading),
+    )];
     if let Some(code) = &step.code {
         head.push(Run::strong(format!(" {code}")));
     }
     if let Some(on) = step.on {
-        head.push(Run::soft(format!(", {}", written(on))));
+        head.push(Run::soft(format!(", {}", language.say(&written(on)))));
     }
     let lines: Vec<[Run; 1]> = step
         .lines
         .iter()
-        .map(|line| [Run::text(line.clone())])
+        .map(|line| [Run::text(language.say(line).into_owned())])
         .collect();
     let text: f64 = flow.height_of(&head, 13.0, width)
         + lines

@@ -43,6 +43,7 @@ impl Catalogue {
             let Some((key, said)) = line.split_once('\t') else {
                 panic!("this line of the catalogue has no tab: {line}");
             };
+            let (key, said) = (key.trim(), said.trim());
             english.push(key);
             if key.contains('{') {
                 let said = said.replace('~', "\u{a0}");
@@ -74,6 +75,11 @@ impl Catalogue {
         self.told(text, &mut Vec::new(), 0)
     }
 
+    /// As [`Catalogue::say`] for several joined by commas, "and" or "or".
+    pub(crate) fn say_list(&self, text: &str) -> String {
+        self.list(text, &mut Vec::new(), 0)
+    }
+
     /// What of `text` has no entry.
     pub(crate) fn gaps(&self, text: &str) -> Vec<String> {
         let mut gaps = Vec::new();
@@ -87,10 +93,14 @@ impl Catalogue {
         if depth > DEEPEST {
             return None;
         }
-        let plain = text.replace('\u{a0}', " ");
-        self.entry(&plain, gaps, depth, Reach::Sentence)
+        let body = text.trim();
+        let plain = body.replace('\u{a0}', " ");
+        let said = self
+            .entry(&plain, gaps, depth, Reach::Sentence)
             .or_else(|| self.sentences(&plain, gaps, depth))
-            .or_else(|| self.entry(&plain, gaps, depth, Reach::Anything))
+            .or_else(|| self.entry(&plain, gaps, depth, Reach::Anything))?;
+        let (before, after) = text.split_once(body)?;
+        Some(format!("{before}{said}{after}"))
     }
 
     fn entry(&self, text: &str, gaps: &mut Vec<String>, depth: u8, reach: Reach) -> Option<String> {

@@ -68,6 +68,15 @@ impl Language {
         }
     }
 
+    /// Several words or sentences of the core, joined by commas, "and" or "or", in this language.
+    #[must_use]
+    pub fn say_list(self, text: &str) -> Cow<'_, str> {
+        match self.catalogue() {
+            Some(words) => Cow::Owned(words.say_list(text)),
+            None => Cow::Borrowed(text),
+        }
+    }
+
     /// Pieces of a sentence of the core that have no entry; nothing when all of it has one.
     ///
     /// What fills a hole is reported with a leading `~`: it may well be a name that the maker gave.

@@ -6,6 +6,7 @@ use serde::Deserialize;
 
 use super::PrintedFile;
 use crate::due::{Due, DueLine, DueWhat, ListDue};
+use crate::speech::said;
 use crate::{App, Command, Failure};
 
 /// What is due in the days ahead, 30 unless said otherwise, as an iCalendar file (RFC 5545).
@@ -69,8 +70,8 @@ fn entry(line: &DueLine) -> Result<Entry, Failure> {
     Ok(Entry {
         uid: format!("{slug}-{}@trugbook", line.id),
         on: crate::asked::date("on", &line.on)?,
-        title: format!("{what}: {}", line.title),
-        text: line.text.clone(),
+        title: said(&format!("{what}: {}", line.title)),
+        text: said(&line.text),
         alarm: (line.harm > 0).then_some(Ring {
             days_before: 0,
             hour: RINGS_AT,

@@ -12,6 +12,7 @@ use store::{JarRow, Reading};
 use super::{PrintSeason, PrintTrace, PrintedFile};
 use crate::bottle::Shown;
 use crate::herb::Known;
+use crate::speech::{self, said};
 use crate::trace::{Chain, ChainPlant, chain};
 use crate::wire::PlantState;
 use crate::words::figure;
@@ -107,6 +108,7 @@ impl Command for PrintTrace {
             };
             walk(reading, &chain, &mut steps)?;
             Ok(Trace {
+                language: speech::language(),
                 title,
                 lot: Some(lot),
                 asked: asked.to_owned(),
@@ -138,7 +140,7 @@ fn walk(reading: &Reading<'_>, chain: &Chain, steps: &mut Vec<Step>) -> Result<(
     }
     let pours = chain.pours.iter();
     let pours: Vec<String> = pours
-        .map(|pour| format!("{} {} mL", pour.name, figure(pour.ml)))
+        .map(|pour| format!("{} {} mL", said(&pour.name), said(&figure(pour.ml))))
         .collect();
     steps.push(Step {
         heading: format!("Jar: {}", jar.name),
@@ -263,6 +265,7 @@ impl Command for PrintSeason {
                 jars.push(made(reading, row)?);
             }
             Ok(Book {
+                language: speech::language(),
                 title: format!("The season of {}", self.year),
                 maker: reading.setting()?.maker,
                 yields: yields(&entries),
@@ -328,7 +331,7 @@ fn made(reading: &Reading<'_>, row: JarRow) -> Result<book::Jar, Failure> {
     }
     let pours = jar.pours.iter();
     let pours: Vec<String> = pours
-        .map(|pour| format!("{} {} mL", pour.name, figure(pour.ml)))
+        .map(|pour| format!("{} {} mL", said(&pour.name), said(&figure(pour.ml))))
         .collect();
     lines.push(format!("Poured: {}.", pours.join(", ")));
     for (_, straining) in reading.strainings(&id)? {

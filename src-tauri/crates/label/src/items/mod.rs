@@ -4,6 +4,7 @@ mod says;
 
 use crate::record::{Kind, Label};
 use crate::wrap::Run;
+use words::Language;
 
 pub(crate) use says::written;
 
@@ -247,7 +248,49 @@ pub fn of(label: &Label) -> Vec<Item> {
     ];
     all.into_iter()
         .filter(|item| !item.lines.is_empty() && item.row.on(label.kind) != Carries::No)
+        .map(|item| spoken(label.language, item))
         .collect()
+}
+
+/// The item in the language of the label; a note and a number to call are the maker's own words.
+fn spoken(language: Language, mut item: Item) -> Item {
+    if language == Language::English || item.row == Row::Note {
+        return item;
+    }
+    if item.row == Row::Lot {
+        for run in item.lines.iter_mut().flatten() {
+            run.text = origins(language, &run.text);
+        }
+        return item;
+    }
+    let own_from = match item.row {
+        Row::PoisonLine => 1,
+        _ => usize::MAX,
+    };
+    for line in &mut item.lines {
+        for run in line.iter_mut().take(own_from) {
+            run.text = language.say_list(&run.text).into_owned();
+        }
+    }
+    item
+}
+
+/// Harvests are the book's words; a bed is called what its maker calls it.
+fn origins(language: Language, text: &str) -> String {
+    let given = text.strip_prefix("From ").unwrap_or(text);
+    let said: Vec<_> = given
+        .split(", ")
+        .map(|origin| {
+            if origin.starts_with("harvest ") || origin.starts_with("the marc of ") {
+                language.say(origin)
+            } else {
+                origin.into()
+            }
+        })
+        .collect();
+    language
+        .say(&format!("From {}", said.join(", ")))
+        .into_owned()
 }
 
 /// What this kind of label should carry and nobody wrote down, in the words of a remark.
