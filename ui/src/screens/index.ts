@@ -1,5 +1,7 @@
 import type { Component } from "svelte";
 import Again from "./Again.svelte";
+import Bed from "./Bed.svelte";
+import Beds from "./Beds.svelte";
 import Bin from "./Bin.svelte";
 import BinBottle from "./BinBottle.svelte";
 import Bottle from "./Bottle.svelte";
@@ -12,6 +14,7 @@ import Deeds from "./Deeds.svelte";
 import Dropper from "./Dropper.svelte";
 import Droppers from "./Droppers.svelte";
 import Due from "./Due.svelte";
+import EmptyJar from "./EmptyJar.svelte";
 import FailJar from "./FailJar.svelte";
 import Fill from "./Fill.svelte";
 import FillBottles from "./FillBottles.svelte";
@@ -39,11 +42,11 @@ import SafeImport from "./SafeImport.svelte";
 import SafeRescue from "./SafeRescue.svelte";
 import SafeRestore from "./SafeRestore.svelte";
 import Sample from "./Sample.svelte";
+import Scan from "./Scan.svelte";
 import Search from "./Search.svelte";
 import Season from "./Season.svelte";
 import Settings from "./Settings.svelte";
 import Shelf from "./Shelf.svelte";
-import Scan from "./Scan.svelte";
 import StartTray from "./StartTray.svelte";
 import Strain from "./Strain.svelte";
 import Supply from "./Supply.svelte";
@@ -61,6 +64,8 @@ export const screens: Record<string, Component> = {
   harvest: Harvest,
   "correct-harvest": CorrectHarvest,
   bin: Bin,
+  beds: Beds,
+  bed: Bed,
   rack: Rack,
   "start-tray": StartTray,
   tray: Tray,
@@ -73,6 +78,7 @@ export const screens: Record<string, Component> = {
   jar: Jar,
   "correct-jar": CorrectJar,
   fail: FailJar,
+  empty: EmptyJar,
   again: Again,
   strain: Strain,
   "top-up": TopUp,
@@ -88,6 +94,7 @@ export const screens: Record<string, Component> = {
   "correct-bottle": CorrectBottle,
   labels: Labels,
   lot: Lot,
+  scan: Scan,
   droppers: Droppers,
   dropper: Dropper,
   due: Due,
@@ -95,7 +102,6 @@ export const screens: Record<string, Component> = {
   plan: Plan,
   "plan-bottles": PlanBottles,
   season: Season,
-  scan: Scan,
   search: Search,
   more: More,
   herbs: Herbs,

@@ -51,6 +51,10 @@ export class Jars {
     return (await this.desk.write("jar.strain", request, words.life.strained)).jar;
   }
 
+  async empty(request: Request<"jar.empty">) {
+    return (await this.desk.write("jar.empty", request, words.life.emptied)).jar;
+  }
+
   async keepRecipe(request: Request<"jar.keep_recipe">) {
     return (await this.desk.write("jar.keep_recipe", request, words.recipe.kept)).recipe;
   }

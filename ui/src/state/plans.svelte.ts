@@ -8,7 +8,7 @@ export class Plans {
   constructor(private readonly desk: Desk) {}
 
   all() {
-    return hold(this.desk, new Held(this.desk, "plan.all", {}, ["plan", "harvest", "tray", "jar", "supply", "straining"]));
+    return hold(this.desk, new Held(this.desk, "plan.all", {}, ["plan", "harvest", "tray", "weighing", "jar", "supply", "straining", "bottle", "use"]));
   }
 
   work(request: Request<"plan.bottles">) {

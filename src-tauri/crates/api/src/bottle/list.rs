@@ -1,20 +1,18 @@
-//! `bottle.list`: what there is, and when it runs out.
+//! `bottle.list`: what there is.
 
 use std::collections::BTreeMap;
 
-use chrono::{DateTime, Duration, FixedOffset, NaiveDate};
-use journal::{Jar, JarId, runs_out};
-use store::{BottleRow, Reading};
+use chrono::{DateTime, FixedOffset, NaiveDate};
+use journal::{Jar, JarId};
+use store::{BottleFilter, BottleRow, Reading};
 
-use super::wire::{BottleCard, BottleState, Bottles, ListBottles, RunsOut, StockLine};
+use super::wire::{BottleCard, BottleState, Bottles, ListBottles};
 use crate::herb::Known;
-use crate::jar::{herbs, preparation_of};
-use crate::{App, Command, Failure};
+use crate::jar::{herbs, preparation_named, preparation_of};
+use crate::{App, Command, Failure, asked};
 
-/// Bottles that are gone are listed up to so many.
-const MOST_ENDED: usize = 1000;
 /// How far back use is counted.
-const YEAR_DAYS: i64 = 365;
+pub(super) const YEAR_DAYS: i64 = 365;
 
 /// What a card shows of the jar behind a bottle.
 pub(crate) struct Shown {
@@ -22,7 +20,6 @@ pub(crate) struct Shown {
     pub preparation: String,
     pub preparation_name: String,
     pub herbs: Vec<String>,
-    pub keys: Vec<String>,
     strength: journal::Interval,
 }
 
@@ -35,7 +32,6 @@ impl Shown {
                 .map_or(&jar.preparation, |known| &known.name)
                 .clone(),
             herbs: herbs(reading, jar)?,
-            keys: jar.plants.iter().map(|it| it.herb.to_string()).collect(),
             strength: jar.strength_percent_vol,
         })
     }
@@ -103,133 +99,72 @@ impl Command for ListBottles {
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let now = app.now();
         let today = now.date_naive();
+        let after = self
+            .after
+            .as_deref()
+            .map(|id| asked::id("after", id))
+            .transpose()?;
+        let limit = asked::limit(self.limit, 50)?;
         app.read(|reading| {
             let herb = self
                 .herb
                 .as_deref()
                 .map(|herb| Known::asked(reading, herb))
                 .transpose()?
-                .map(|known| known.key.to_string());
+                .map(|known| known.key);
+            let preparations = match &self.preparation {
+                None => None,
+                Some(asked) => Some(poured_as(reading, asked)?),
+            };
+            let filter = BottleFilter {
+                state: self.state.map(Into::into),
+                herb: herb.clone(),
+                preparations: preparations.clone(),
+                after,
+                limit,
+            };
+            let page = reading.bottles(&filter, today)?;
             let mut jars = Jars::default();
-            let wanted = |shown: &Shown| {
-                herb.as_ref().is_none_or(|key| shown.keys.contains(key))
-                    && self.preparation.as_ref().is_none_or(|asked| {
-                        *asked == shown.preparation || *asked == shown.preparation_name
-                    })
-            };
-            let standing = reading.bottles_standing()?;
-            let ended = reading.bottles_ended(MOST_ENDED)?;
-            let listed = match self.state {
-                Some(BottleState::Finished | BottleState::Binned | BottleState::Given) => &ended,
-                _ => &standing,
-            };
             let mut bottles = Vec::new();
-            for row in listed {
+            for row in &page.rows {
                 let shown = jars.of(reading, &row.bottle.jar)?;
-                let card = shown.card(row, today);
-                if wanted(shown) && self.state.is_none_or(|state| state == card.state) {
-                    bottles.push(card);
-                }
+                bottles.push(shown.card(row, today));
             }
-            bottles.sort_by(|a, b| {
-                (!a.bin_it, a.state, &a.best_before, &a.code).cmp(&(
-                    !b.bin_it,
-                    b.state,
-                    &b.best_before,
-                    &b.code,
-                ))
+            let mut stock = app.stock(reading, now)?;
+            stock.retain(|(kind, _)| {
+                let made_as = (kind.preparation.clone(), kind.is_fresh);
+                herb.as_ref().is_none_or(|herb| kind.herbs.contains(herb))
+                    && preparations.as_ref().is_none_or(|it| it.contains(&made_as))
             });
-            let mut stock = Stock::default();
-            for row in &standing {
-                let shown = jars.of(reading, &row.bottle.jar)?;
-                if wanted(shown) {
-                    stock.holds(shown, row, today);
-                }
-            }
-            let since = now - Duration::days(YEAR_DAYS);
-            for (jar, usage) in reading.used_since(since.timestamp_millis())? {
-                stock.used(jars.of(reading, &jar)?, usage.ml, usage.at.date_naive());
-            }
-            for row in ended {
-                // What was in it when it was finished was used too, though not spoon by spoon.
-                if let Some(end) = &row.bottle.end
-                    && end.kind == journal::EndKind::Finished
-                    && end.at >= since
-                    && row.left_ml > 0.0
-                {
-                    let shown = jars.of(reading, &row.bottle.jar)?;
-                    stock.used(shown, row.left_ml, end.at.date_naive());
-                }
-            }
             Ok(Bottles {
                 bottles,
-                stock: stock.lines(today),
+                more: page.more,
+                stock: stock.into_iter().map(|(_, line)| line).collect(),
             })
         })
     }
 }
 
-#[derive(Default)]
-struct Held {
-    preparation_name: String,
-    bottles: u32,
-    left_ml: f64,
-    used_ml: f64,
-    uses: u32,
-    first_use: Option<NaiveDate>,
+/// What jars of a preparation were poured as, given its key or its name.
+fn poured_as(reading: &Reading<'_>, asked: &str) -> Result<Vec<(String, bool)>, Failure> {
+    let mut poured = reading.preparations_poured()?;
+    poured.retain(|(preparation, is_fresh)| {
+        preparation == asked
+            || preparation_named(preparation, *is_fresh).is_some_and(|known| known.name == asked)
+    });
+    Ok(poured)
 }
 
-/// What there is of each preparation of the same herbs, and how it was used.
-#[derive(Default)]
-struct Stock(BTreeMap<(String, Vec<String>), Held>);
-
-impl Stock {
-    fn holds(&mut self, shown: &Shown, row: &BottleRow, today: NaiveDate) {
-        // What must be thrown away is no stock.
-        if row.bottle.is_to_be_binned(row.last_check.as_ref(), today) {
-            return;
+impl From<BottleState> for journal::BottleState {
+    fn from(state: BottleState) -> Self {
+        match state {
+            BottleState::ToCheck => Self::ToCheck,
+            BottleState::Open => Self::Open,
+            BottleState::OnTheShelf => Self::OnTheShelf,
+            BottleState::Finished => Self::Finished,
+            BottleState::Binned => Self::Binned,
+            BottleState::Given => Self::Given,
         }
-        let key = (shown.preparation.clone(), shown.herbs.clone());
-        let held = self.0.entry(key).or_default();
-        held.preparation_name.clone_from(&shown.preparation_name);
-        held.bottles += 1;
-        held.left_ml += row.left_ml.max(0.0);
-    }
-
-    fn used(&mut self, shown: &Shown, ml: f64, on: NaiveDate) {
-        let key = (shown.preparation.clone(), shown.herbs.clone());
-        if let Some(held) = self.0.get_mut(&key) {
-            held.used_ml += ml;
-            held.uses += 1;
-            held.first_use = Some(held.first_use.map_or(on, |first| first.min(on)));
-        }
-    }
-
-    fn lines(self, today: NaiveDate) -> Vec<StockLine> {
-        let line = |((preparation, herbs), held): ((String, Vec<String>), Held)| {
-            let days = held
-                .first_use
-                .map_or(0, |first| (today - first).num_days().max(0));
-            let days = u32::try_from(days).unwrap_or_default();
-            let runs_out = runs_out(held.left_ml, held.used_ml, held.uses, days, today);
-            StockLine {
-                preparation,
-                preparation_name: held.preparation_name,
-                herbs,
-                bottles: held.bottles,
-                left_ml: held.left_ml,
-                runs_out: runs_out.map(|(low, high)| RunsOut {
-                    low_on: low.to_string(),
-                    high_on: high.to_string(),
-                    because: format!(
-                        "{} mL were used in {} times over {days} days.",
-                        crate::words::figure(held.used_ml),
-                        held.uses
-                    ),
-                }),
-            }
-        };
-        self.0.into_iter().map(line).collect()
     }
 }
 
