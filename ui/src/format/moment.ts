@@ -35,6 +35,11 @@ export function dayAndTime(text: string): string {
   return `${shortDay(text)}, ${clock.format(moment(text))}`;
 }
 
+/** "28 Nov", an hour after the fresh weighing being given. */
+export function dayAfter(start: string, hours: number): string {
+  return shortDay(new Date(moment(start).getTime() + hours * 3_600_000).toISOString());
+}
+
 /** What `<input type="datetime-local">` wants, in local time. */
 export function fieldMoment(at: Date): string {
   const two = (n: number) => String(n).padStart(2, "0");

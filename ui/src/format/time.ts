@@ -1,10 +1,13 @@
 import { words } from "../words";
 import { plain, type Interval } from "./number";
 
-/** Hours left as a range in the coarsest unit that is still true: hours up to two days, then days. */
-export function hoursLeft({ low, high }: Interval): string {
+/** Hours left in the coarsest unit that is still true, hours up to two days, then days; the range in the same unit. */
+export function hoursLeft({ low, value, high }: Interval): { about: string; range: string } {
   const w = words.rack;
-  const [unit, said, upTo] = high <= 48 ? [1, w.hours, w.upToHours] : [24, w.daysLeft, w.upToDays];
-  const [from, to] = [Math.round(low / unit), Math.ceil(high / unit)];
-  return from === 0 ? upTo(plain(to, 0)) : said(plain(from, 0), plain(to, 0));
+  const [unit, said] = high <= 48 ? [1, w.someHours] : [24, w.someDays];
+  const [from, middle, to] = [low / unit, value / unit, high / unit].map(Math.round) as [number, number, number];
+  if (value < 1 && to > 0) return { about: w.perhapsNow, range: w.upToUnit(said === w.someHours, plain(to, 0)) };
+  if (to === 0) return { about: w.overdue, range: "" };
+  const range = from === 0 ? w.upTo(plain(to, 0)) : `${plain(from, 0)}–${plain(to, 0)}`;
+  return { about: said(plain(middle, 0)), range: from === to ? "" : range };
 }

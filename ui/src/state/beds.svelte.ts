@@ -1,3 +1,5 @@
+import type { Request } from "../api";
+import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
 
@@ -7,5 +9,9 @@ export class Beds {
 
   list() {
     return hold(this.desk, new Held(this.desk, "bed.list", {}, ["bed"]));
+  }
+
+  async correct(request: Request<"bed.correct">) {
+    return (await this.desk.write("bed.correct", request, words.harvest.bedCorrected)).bed;
   }
 }

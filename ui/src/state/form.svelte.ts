@@ -7,10 +7,13 @@ import { words } from "../words";
 /** One form on its way to the core: what is wrong with it, and whether it is being sent. */
 export class Form {
   failures = $state.raw<Failure[]>([]);
+  /** What the core refuses of what stands there now, before anything was sent. */
+  standing = $state.raw<Failure | null>(null);
   busy = $state(false);
 
   failureOf(field: string): string | null {
-    return this.failures.find((failure) => failure.field === field)?.message ?? null;
+    const known = [...this.failures, ...(this.standing ? [this.standing] : [])];
+    return known.find((failure) => failure.field === field)?.message ?? null;
   }
 
   has(code: string): boolean {
@@ -64,6 +67,12 @@ class Entry<U extends string> {
     return number === null ? null : number * this.sizes[this.unit];
   }
 
+  /** The last place that was typed, in the wire's unit: as fine as the scale that showed it. */
+  get step(): number {
+    const [, decimals = ""] = /[.,](\d*)$/.exec(this.text.trim()) ?? [];
+    return this.sizes[this.unit] / 10 ** decimals.length;
+  }
+
   /** Writes an amount of the wire's unit into the field. */
   set(amount: number): void {
     this.text = typed(amount / this.sizes[this.unit]);
@@ -94,6 +103,33 @@ export class VolumeEntry extends Entry<VolumeUnit> {
     const unit: VolumeUnit = units === "us" ? "fl oz" : "mL";
     const text = millilitres === undefined ? "" : typed(millilitres / MILLILITRES[unit]);
     super(["mL", "L", "fl oz"], MILLILITRES, unit, text);
+  }
+}
+
+/** A temperature, which may be below zero. */
+export class DegreesEntry {
+  readonly units = ["°C", "°F"] as const;
+  text = $state("");
+  unit: string = $state("°C");
+
+  constructor(units: Units, celsius?: number) {
+    this.unit = units === "us" ? "°F" : "°C";
+    if (celsius !== undefined) this.text = typed(this.unit === "°F" ? celsius * 1.8 + 32 : celsius);
+  }
+
+  get empty(): boolean {
+    return this.text.trim() === "";
+  }
+
+  /** In °C; null when what is typed is no number. */
+  get amount(): number | null {
+    const number = typedNumber(this.text);
+    return number !== null && this.unit === "°F" ? (number - 32) / 1.8 : number;
+  }
+
+  wrong(field: string, label: string, required: boolean): Failure[] {
+    if (this.empty) return required ? [new Failure("missing", field, words.failure.missing(label))] : [];
+    return this.amount === null ? [new Failure("not_a_number", field, words.failure.notNumber(label))] : [];
   }
 }
 

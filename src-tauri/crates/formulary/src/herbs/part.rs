@@ -40,6 +40,31 @@ impl PartClass {
     pub fn is_dense(self) -> bool {
         matches!(self, Self::Root | Self::Bark | Self::Fruit | Self::Seed)
     }
+
+    /// How the hand tells that it is dry, in one sentence; common practice, no source.
+    pub fn feel_when_dry(self) -> &'static str {
+        match self {
+            Self::Leaf => {
+                "A dry leaf crumbles between finger and thumb, and its stalk snaps instead of bending."
+            }
+            Self::Flower => {
+                "The petals rustle like paper, and the thickest flower, torn open, is dry at its base."
+            }
+            Self::Herb => "The leaves crumble, and the thickest stem snaps instead of bending.",
+            Self::Root => {
+                "The thickest piece snaps instead of bending, and broken open it is hard and dry to the core."
+            }
+            Self::Bark => "The thickest strip snaps instead of bending, with no damp layer inside.",
+            Self::Fruit => {
+                "The thickest fruit is hard all through: pressed it does not give, cut open nothing in it is moist or sticks."
+            }
+            Self::Seed => "A seed is hard: a fingernail leaves no dent in it.",
+            Self::Mushroom => "The thickest slice snaps instead of bending.",
+            Self::Other => {
+                "The thickest piece snaps or crumbles instead of bending, and is dry to the core."
+            }
+        }
+    }
 }
 
 /// The class of a part by its name, singular or plural, in any case; of "leaf/herb" the first counts.
