@@ -24,8 +24,8 @@ const CANDIDATES = {
   textbox: "input, textarea",
 };
 
-/** Opens the app on the journal in `folder`. */
-export async function open({ folder, width, height, dark }) {
+/** Opens the app on the journal in `folder`; `args` are given to it instead of the journal's own, which it then hears by the environment. */
+export async function open({ folder, width, height, dark, application = built("debug", "trugbook"), args = ["--journal", folder] }) {
   const [port, nativePort, own] = [await freePort(), await freePort(), await freshFolder()];
   const driver = start(
     built("tools", "bin", "tauri-driver"),
@@ -35,6 +35,7 @@ export async function open({ folder, width, height, dark }) {
       XDG_CACHE_HOME: `${own.folder}/cache`,
       GTK_THEME: dark ? "Adwaita:dark" : "Adwaita",
       MESA_SHADER_CACHE_DISABLE: "true",
+      TRUGBOOK_JOURNAL: folder,
       LANG: "C.UTF-8",
     },
   );
@@ -44,7 +45,7 @@ export async function open({ folder, width, height, dark }) {
       .withCapabilities(
         new Capabilities({
           browserName: "wry",
-          "tauri:options": { application: built("debug", "trugbook"), args: ["--journal", folder] },
+          "tauri:options": { application, args },
         }),
       )
       .build()
