@@ -3,6 +3,7 @@
 //! Examples that add volumes are held to the naive sum they print, and shown to miss the exact
 //! answer by what the table says. Child rules are checked as history; nothing of them ships.
 
+mod carried;
 mod formulas;
 mod water;
 mod worked_examples;

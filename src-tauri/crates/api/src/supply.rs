@@ -49,7 +49,8 @@ pub struct AddSupply {
     pub best_before: Option<String>,
 }
 
-/// A change to a bottle; what is left out stays.
+/// A change to a bottle; what is left out stays. An empty day and an empty currency are taken back,
+/// the price with its currency.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
@@ -160,16 +161,25 @@ impl Command for CorrectSupply {
             }
             supply.item = item.unwrap_or(supply.item);
             supply.size_ml = self.size_ml.unwrap_or(supply.size_ml);
-            if self.price.is_some() || self.currency.is_some() {
+            let taken_back =
+                |text: &Option<String>| text.as_deref().is_some_and(|text| text.trim().is_empty());
+            if self.price.is_none() && taken_back(&self.currency) {
+                supply.price = None;
+            } else if self.price.is_some() || self.currency.is_some() {
                 let before = supply.price.take();
                 let amount = self.price.or(before.as_ref().map(|price| price.amount));
-                supply.price = price(amount, self.currency.or(before.map(|price| price.currency)))?;
+                let currency = asked::text(self.currency).or(before.map(|price| price.currency));
+                supply.price = price(amount, currency)?;
             }
             if let Some(day) = self.bought_on {
-                supply.bought_on = Some(asked::date("bought_on", &day)?);
+                supply.bought_on = asked::text(Some(day))
+                    .map(|day| asked::date("bought_on", &day))
+                    .transpose()?;
             }
             if let Some(day) = self.best_before {
-                supply.best_before = Some(asked::date("best_before", &day)?);
+                supply.best_before = asked::text(Some(day))
+                    .map(|day| asked::date("best_before", &day))
+                    .transpose()?;
             }
             writing.correct(&id, &supply)?;
             Ok((format!("Corrected {} on the shelf", supply.name), supply))

@@ -5,8 +5,9 @@ use serde::{Deserialize, Serialize};
 use store::Reading;
 
 use super::compose::shelf;
-use super::proposal::{Days, Keeping, Plant, PourLine, Verdict};
+use super::proposal::{Days, Keeping, Plant, PlantSample, PourLine, Verdict};
 use super::said::state;
+use super::sample;
 use crate::herb::Known;
 use crate::mixture::{Liquid, Moisture, StockItem};
 use crate::wire::{Interval, PlantState, Status};
@@ -32,6 +33,8 @@ pub struct AdviseJar {
     pub state: PlantState,
     pub mass_g: f64,
     pub moisture_wet_percent: Option<Moisture>,
+    /// A little of it dried to constant weight, instead of its water.
+    pub sample: Option<PlantSample>,
     pub purpose: Purpose,
     pub without: Option<Vec<String>>,
     pub jar_ml: Option<f64>,
@@ -86,35 +89,32 @@ impl Command for AdviseJar {
     type Reply = Advice;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let moisture = self.moisture_wet_percent.map(|moisture| match moisture {
-            Moisture::Number(value) => physics::Interval::exact(value),
-            Moisture::Interval(Interval { low, value, high }) => {
-                physics::Interval { low, value, high }
-            }
+        let stated = self.moisture_wet_percent.map(|moisture| match moisture {
+            Moisture::Number(value) => Interval {
+                low: value,
+                value,
+                high: value,
+            },
+            Moisture::Interval(interval) => interval,
         });
+        let first = Plant {
+            lot: None,
+            herb: self.herb,
+            part: self.part,
+            state: self.state,
+            mass_g: self.mass_g,
+            moisture_wet_percent: stated,
+            sample: self.sample,
+        };
         let request = app.read(|reading| {
+            let mut also = Vec::new();
+            for (at, plant) in self.also.iter().flatten().enumerate() {
+                let plant = wet(reading, plant);
+                also.push(plant.map_err(|why| why.within(&format!("also[{at}]")))?);
+            }
             Ok(advise::Request {
-                plant: compose::Plant {
-                    herb: herb_name(reading, &self.herb),
-                    part: self.part,
-                    state: state(self.state),
-                    mass_g: self.mass_g,
-                    moisture_wet_percent: moisture,
-                },
-                also: self
-                    .also
-                    .unwrap_or_default()
-                    .into_iter()
-                    .map(|plant| compose::Plant {
-                        herb: herb_name(reading, &plant.herb),
-                        part: plant.part,
-                        state: state(plant.state),
-                        mass_g: plant.mass_g,
-                        moisture_wet_percent: plant.moisture_wet_percent.map(
-                            |Interval { low, value, high }| physics::Interval { low, value, high },
-                        ),
-                    })
-                    .collect(),
+                plant: wet(reading, &first)?,
+                also,
                 purpose: match self.purpose {
                     Purpose::Inside => preparations::Purpose::Inside,
                     Purpose::Outside => preparations::Purpose::Outside,
@@ -147,6 +147,28 @@ impl Command for AdviseJar {
             candidates: candidates.into_iter().map(candidate).collect(),
         })
     }
+}
+
+/// A plant with its water as it is stated or sampled; a herb that nobody looked up has no table to
+/// take a sample together with.
+fn wet(reading: &Reading<'_>, plant: &Plant) -> Result<compose::Plant, Failure> {
+    let sampled = plant.sample.as_ref().map(|sample| {
+        let known = Known::asked(reading, &plant.herb)?;
+        sample::moisture(reading, &known, &plant.part, plant.state, sample)
+    });
+    let sampled = sampled.transpose()?.map(|(moisture, _)| moisture);
+    let moisture = sampled.or(plant.moisture_wet_percent);
+    Ok(compose::Plant {
+        herb: herb_name(reading, &plant.herb),
+        part: plant.part.clone(),
+        state: state(plant.state),
+        mass_g: plant.mass_g,
+        moisture_wet_percent: moisture.map(|Interval { low, value, high }| physics::Interval {
+            low,
+            value,
+            high,
+        }),
+    })
 }
 
 /// A herb by any name; one that nobody looked up is asked about as it was typed.

@@ -125,7 +125,8 @@ impl Judged {
     ) -> Result<BottleDates, Failure> {
         let verdict = self.poured.keeping.verdict;
         let poured_on = jar.poured_at.date_naive();
-        let counted_from = if verdict == preparations::Verdict::UseNow {
+        let is_counted_in_days = self.preparation.use_within_days.is_some();
+        let counted_from = if verdict == preparations::Verdict::UseNow && is_counted_in_days {
             poured_on
         } else {
             let usual = self.preparation.steep_days.high.ceil().max(0.0) as u64;

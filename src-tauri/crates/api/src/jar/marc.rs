@@ -10,7 +10,7 @@ use super::life::refuse_failed;
 use super::proposal::{Composition, Plant};
 use crate::mixture::{self, StockItem};
 use crate::wire::{Interval, PlantState};
-use crate::{App, Command, Failure, asked};
+use crate::{App, Code, Command, Failure, asked};
 
 /// The composition with which the marc of a jar is covered once more.
 #[derive(Debug, Clone, Deserialize)]
@@ -62,6 +62,19 @@ pub(super) fn used_up(reading: &Reading<'_>, id: &JarId) -> Result<Jar, Failure>
         return Err(Failure::invalid("jar", message));
     }
     Ok(row.jar)
+}
+
+/// Whether the marc of a jar may be covered once more.
+pub(super) fn may_be_covered_again(
+    reading: &Reading<'_>,
+    id: &JarId,
+    judged: &Judged,
+) -> Result<bool, Failure> {
+    match used_up(reading, id) {
+        Ok(jar) => Ok(again(judged).is_ok() && label_of_kept(&jar, judged).is_ok()),
+        Err(why) if why.code == Code::Invalid => Ok(false),
+        Err(why) => Err(why),
+    }
 }
 
 /// The dry matter of the marc, and the liquid that it kept as one that must go in.
@@ -150,7 +163,7 @@ fn label_of_kept(jar: &Jar, judged: &Judged) -> Result<Stock, Failure> {
             .ok_or_else(|| Failure::invalid("jar", "There is no oil in this jar.")),
         _ => Err(Failure::invalid(
             "jar",
-            "What the marc of this jar kept is a mixture of several things, so what a second pouring would become cannot be told.",
+            "A marc is covered again with plain spirit, glycerin, vinegar or oil; what this one kept is a mixture, and no practice of pouring a mixture on twice was found.",
         )),
     }
 }

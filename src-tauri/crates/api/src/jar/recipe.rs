@@ -27,7 +27,7 @@ bare_request!(
     ListRecipes
 );
 
-/// A change to a recipe; what is left out stays.
+/// A change to a recipe; what is left out stays, and no stars at all take them back.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
@@ -151,7 +151,7 @@ impl Command for KeepRecipe {
                 name: self.name.trim().to_owned(),
                 jar: Some(jar_id),
                 note: asked::text(self.note),
-                stars: self.stars,
+                stars: self.stars.filter(|stars| *stars > 0),
                 ..aims(writing, &jar)?
             };
             writing.record(&id, &recipe)?;
@@ -190,7 +190,7 @@ impl Command for CorrectRecipe {
                 recipe.name = name.trim().to_owned();
             }
             asked::corrected(&mut recipe.note, self.note);
-            recipe.stars = self.stars.or(recipe.stars);
+            recipe.stars = self.stars.or(recipe.stars).filter(|stars| *stars > 0);
             writing.correct(&id, &recipe)?;
             let line = RecipeLine::of(writing, &id, recipe)?;
             Ok((format!("Corrected the recipe {}", line.name), line))

@@ -114,6 +114,42 @@ fn comfrey_is_offered_for_the_skin_only() {
 }
 
 #[test]
+fn what_must_not_be_swallowed_is_never_made_to_be() {
+    for herb in herbs::all() {
+        if herb.limit() != Some(herbs::Limit::Outside) {
+            continue;
+        }
+        for purpose in [Purpose::Inside, Purpose::Food, Purpose::Outside] {
+            let asked = ask(&herb.key, herb.first_part(), PlantState::Dried, purpose);
+            for candidate in advise(&asked).unwrap() {
+                let offered = candidate.verdict < Verdict::DoNotMake;
+                let name = &candidate.preparation;
+                assert!(candidate.keeping.outside_only, "{} {name}", herb.key);
+                assert!(
+                    !offered || purpose == Purpose::Outside,
+                    "{} {name}",
+                    herb.key
+                );
+                let preparation = preparations::find(name, PlantState::Dried).unwrap();
+                assert!(
+                    !offered || preparation.uses.contains(&Purpose::Outside),
+                    "{name}"
+                );
+            }
+        }
+    }
+    let outside = advise(&ask(
+        "arnica",
+        "flower",
+        PlantState::Dried,
+        Purpose::Outside,
+    ))
+    .unwrap();
+    assert!(of(&outside, "tincture-dried").verdict < Verdict::DoNotMake);
+    assert_eq!(of(&outside, "glycerite-dried").verdict, Verdict::DoNotMake);
+}
+
+#[test]
 fn raw_elderberry_and_poison_are_never_made() {
     for (herb, part) in [
         ("elderberry", "berry"),

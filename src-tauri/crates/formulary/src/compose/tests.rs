@@ -335,3 +335,27 @@ fn an_oven_sample_is_offered_only_where_the_jar_hangs_on_it() {
     assert!(offered(&near), "{:?}", near.would_help);
     assert!(!offered(&of(95.0)) && !offered(&of(20.0)));
 }
+
+#[test]
+fn a_herb_for_the_skin_is_composed_for_the_skin_alone() {
+    let of = |preparation: &str| {
+        let arnica = plant("arnica", "flower", PlantState::Dried, 50.0);
+        compose(&Composition::of(preparation, arnica)).unwrap()
+    };
+    let glycerite = of("glycerite-dried");
+    assert_eq!(glycerite.keeping.verdict, Verdict::DoNotMake);
+    assert!(
+        glycerite.keeping.text.contains("outside only"),
+        "{}",
+        glycerite.keeping.text
+    );
+    for preparation in ["tincture-dried", "oil-dried"] {
+        let jar = of(preparation);
+        assert!(jar.keeping.verdict < Verdict::DoNotMake, "{preparation}");
+        assert!(jar.keeping.outside_only, "{preparation}");
+        assert_eq!(jar.cautions[0].code, "outside-only", "said first");
+    }
+    let calendula = plant("calendula", "flower", PlantState::Dried, 50.0);
+    let oil = compose(&Composition::of("oil-dried", calendula)).unwrap();
+    assert!(!oil.keeping.outside_only);
+}
