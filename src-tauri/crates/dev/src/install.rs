@@ -12,8 +12,8 @@ pub const WINDOW: &[&str] = &["build-essential", "pkg-config", "libwebkit2gtk-4.
 pub const READERS: &[&str] = &["poppler-utils", "zbar-tools"];
 /// What the browser tests drive.
 pub const BROWSER: &[&str] = &["chromium"];
-/// What drives the real window without a display, and watches whom it speaks to.
-pub const WINDOW_TESTS: &[&str] = &["webkit2gtk-driver", "xvfb", "xauth", "strace"];
+/// What drives the real window without a display, watches whom it speaks to, and presses keys.
+pub const WINDOW_TESTS: &[&str] = &["webkit2gtk-driver", "xvfb", "xauth", "strace", "xdotool"];
 /// A compiler that can build the standard library for targets that have none here.
 pub const PHONES: &[&str] = &["rustc-web", "cargo-web", "rust-web-src"];
 
