@@ -50,6 +50,10 @@ export async function open({ folder, width, height, dark }) {
     load: (source) => page.evaluate(source),
     picture: (path) => page.screenshot({ path }),
     resize: (size) => page.setViewportSize(size),
+    key: (name) => page.keyboard.press(name),
+    /** Media that this engine alone can pretend, such as forced colours. */
+    emulate: (media) => page.emulateMedia(media),
+    reload: () => page.reload(),
     async close() {
       await browser.close();
       await preview.stop();

@@ -1,14 +1,29 @@
-import type { RecordHarvest } from "../api";
+import type { HarvestCard, RecordHarvest } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
+import { unroll, type Paging } from "./roll.svelte";
+
+const PAGE = 12;
 
 /** What was picked. */
 export class Harvests {
+  /** How tall the stretches of the list are that were left behind. */
+  readonly heights = new Map<string, number>();
+  private readonly latest: Paging<"harvest.list", HarvestCard> = {
+    name: "harvest.list",
+    nouns: ["harvest", "photo", "tray", "jar"],
+    after: (last) => ({ limit: PAGE, ...(last ? { before: last.id } : {}) }),
+    lines: (reply) => reply.harvests,
+    more: (reply) => reply.more,
+    pages: 1,
+  };
+
   constructor(private readonly desk: Desk) {}
 
-  lately(limit: number) {
-    return hold(this.desk, new Held(this.desk, "harvest.list", { limit }, ["harvest", "photo", "tray", "jar"]));
+  /** The latest first, as far back as is looked. */
+  lately() {
+    return unroll(this.desk, this.latest);
   }
 
   ofHerb(herb: string) {

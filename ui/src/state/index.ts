@@ -4,6 +4,7 @@ import { findHost } from "../host";
 import { Almanac } from "./almanac.svelte";
 import { Beds } from "./beds.svelte";
 import { Bottles } from "./bottles.svelte";
+import { Demo } from "./demo.svelte";
 import { Desk } from "./desk.svelte";
 import { Harvests } from "./harvests.svelte";
 import { Herbs } from "./herbs.svelte";
@@ -36,6 +37,7 @@ export class Book {
   readonly safe: Safe;
   readonly preferences: Preferences;
   readonly reminders: Reminders;
+  readonly demo: Demo;
   /** A harvest form that was left before it was saved. */
   draft: PickDraft | null = null;
 
@@ -55,6 +57,7 @@ export class Book {
     this.safe = new Safe(this.desk, api);
     this.preferences = new Preferences(this.desk, api);
     this.reminders = new Reminders(this.desk, api);
+    this.demo = new Demo(this);
   }
 
   get units() {

@@ -11,6 +11,7 @@ export class Preferences {
     cautions_seen: true,
     maker: null,
     poison_line: null,
+    is_demo: false,
   });
 
   constructor(
@@ -39,7 +40,7 @@ export class Preferences {
     } catch (thrown) {
       if (!(thrown instanceof Failure)) throw thrown;
     }
-    this.desk.keep({ nouns: ["setting"], reload: async () => this.take(await this.desk.ask("setting.show", {})) });
+    this.desk.keep({ name: "setting.show", nouns: ["setting"], reload: async () => this.take(await this.desk.ask("setting.show", {})) });
   }
 
   async change(change: Request<"setting.change">): Promise<void> {
@@ -59,8 +60,8 @@ export class Preferences {
     return hold(this.desk, new Held(this.desk, "deed.list", { limit }, everyNoun));
   }
 
-  private take({ units, scheme, cautions_seen, maker, poison_line }: Settings): void {
-    this.kept = { units, scheme, cautions_seen, maker, poison_line };
+  private take({ units, scheme, cautions_seen, maker, poison_line, is_demo }: Settings): void {
+    this.kept = { units, scheme, cautions_seen, maker, poison_line, is_demo };
     if (scheme === "system") delete document.documentElement.dataset["scheme"];
     else document.documentElement.dataset["scheme"] = scheme;
   }

@@ -40,6 +40,8 @@ export class Route {
   private here = depth() ?? 0;
 
   private async arrive(): Promise<void> {
+    // A page that is left at once has not told of its last scrolling yet.
+    this.scrolled.set(this.here, scrollY);
     const fresh = depth() === null;
     if (fresh) history.replaceState({ depth: this.here + 1 }, "");
     this.here = depth() ?? 0;

@@ -11,6 +11,8 @@ use photo::{Album, Upload};
 use store::{Reading, Store, Writing};
 use uuid::{NoContext, Timestamp, Uuid};
 
+use crate::bottle::Summed;
+use crate::demo;
 use crate::safe::{self, Keep};
 use crate::wire::{Changed, Noun};
 use crate::{Clock, Code, Failure};
@@ -20,8 +22,14 @@ pub struct App {
     /// What long jobs work on, too.
     pub(crate) keep: Keep,
     pub(crate) photos: Album,
-    pub(crate) clock: Box<dyn Clock>,
+    pub(crate) clock: Arc<dyn Clock>,
+    /// The demo season that lies over this journal while it is open.
+    pub(crate) demo: demo::Shown,
+    /// Whether this is that season.
+    pub(crate) is_demo: bool,
     uploads: Mutex<BTreeMap<String, Upload>>,
+    /// What was summed up last, for as long as it holds.
+    pub(crate) summed: Mutex<Option<Summed>>,
 }
 
 impl App {
@@ -38,6 +46,18 @@ impl App {
     /// # Errors
     /// As [`App::open`].
     pub fn open_on(folder: &Path, clock: Box<dyn Clock>, disk: Disk) -> Result<Self, Failure> {
+        let app = Self::opened_as(folder, Arc::from(clock), disk, false)?;
+        app.reopen_demo();
+        Ok(app)
+    }
+
+    /// Opens the maker's own journal, or the demo season's.
+    pub(crate) fn opened_as(
+        folder: &Path,
+        clock: Arc<dyn Clock>,
+        disk: Disk,
+        is_demo: bool,
+    ) -> Result<Self, Failure> {
         std::fs::create_dir_all(folder).map_err(|error| {
             let message = format!("The folder {} cannot be used: {error}.", folder.display());
             Failure::new(Code::Storage, message)
@@ -58,7 +78,10 @@ impl App {
             },
             photos,
             clock,
+            demo: Mutex::default(),
+            is_demo,
             uploads: Mutex::default(),
+            summed: Mutex::default(),
         })
     }
 

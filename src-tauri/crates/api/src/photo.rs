@@ -93,8 +93,10 @@ impl App {
     /// # Errors
     /// A [`Failure`] when it is no photo or could not be kept; nothing was kept then.
     pub fn take_photo(&self, from: impl Read, name: Option<&str>) -> Result<String, Failure> {
-        let intake = self.photos.take_in(from)?;
-        written_down(&self.photo_taken(intake, name)?)
+        let demo = self.demo();
+        let open = demo.as_deref().unwrap_or(self);
+        let intake = open.photos.take_in(from)?;
+        written_down(&open.photo_taken(intake, name)?)
     }
 
     /// The original of a photo; `None` when there is none of this name.
@@ -102,7 +104,9 @@ impl App {
     /// # Errors
     /// A [`Failure`] when `hash` is no name of a photo or the file cannot be read.
     pub fn original(&self, hash: &str) -> Result<Option<Picture>, Failure> {
-        let Some(mut file) = self.photos.original(&hash.parse()?)? else {
+        let demo = self.demo();
+        let open = demo.as_deref().unwrap_or(self);
+        let Some(mut file) = open.photos.original(&hash.parse()?)? else {
             return Ok(None);
         };
         let mut head = [0; 64];
@@ -120,12 +124,14 @@ impl App {
     /// # Errors
     /// A [`Failure`] when `hash` is no name of a photo or the file cannot be read.
     pub fn thumb(&self, hash: &str) -> Result<Option<Picture>, Failure> {
+        let demo = self.demo();
+        let open = demo.as_deref().unwrap_or(self);
         let hash = hash.parse()?;
-        let mut file = self.photos.thumb(&hash)?;
-        if file.is_none() && self.has_preview(&hash)? {
+        let mut file = open.photos.thumb(&hash)?;
+        if file.is_none() && open.has_preview(&hash)? {
             // Restored photos come without their previews.
-            self.photos.describe(&hash)?;
-            file = self.photos.thumb(&hash)?;
+            open.photos.describe(&hash)?;
+            file = open.photos.thumb(&hash)?;
         }
         Ok(file.map(|file| Picture {
             file,

@@ -40,6 +40,8 @@ pub struct Settings {
     pub maker: Option<String>,
     /// The number of the poison line, for labels.
     pub poison_line: Option<String>,
+    /// Whether this is the demo season, which `demo.end` removes.
+    pub is_demo: bool,
 }
 
 /// A change to the settings; what is left out stays, an empty text clears.
@@ -64,9 +66,10 @@ pub struct SettingsWritten {
     pub settings: Settings,
 }
 
-impl From<journal::Setting> for Settings {
-    fn from(setting: journal::Setting) -> Self {
+impl Settings {
+    fn of(app: &App, setting: journal::Setting) -> Self {
         Self {
+            is_demo: app.is_demo,
             units: match setting.units {
                 journal::Units::Metric => Units::Metric,
                 journal::Units::Us => Units::Us,
@@ -88,7 +91,10 @@ impl Command for ShowSettings {
     type Reply = Settings;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        Ok(app.read(|reading| Ok(reading.setting()?))?.into())
+        Ok(Settings::of(
+            app,
+            app.read(|reading| Ok(reading.setting()?))?,
+        ))
     }
 }
 
@@ -119,7 +125,7 @@ impl Command for ChangeSettings {
         })?;
         Ok(SettingsWritten {
             done,
-            settings: setting.into(),
+            settings: Settings::of(app, setting),
         })
     }
 }
