@@ -38,7 +38,7 @@ export class Adviser {
       this.candidates = null;
       return;
     }
-    const { herb, part, state, mass_g } = first;
+    const { herb, part, state, mass_g, sample } = first;
     const moisture = this.composer.chosen.find((one) => one.herb === herb && one.part === part)?.moisture;
     const jar = this.composer.jar.amount;
     try {
@@ -47,8 +47,8 @@ export class Adviser {
         part,
         state,
         mass_g,
-        ...(moisture ? { moisture_wet_percent: moisture } : {}),
-        also: also.map(({ herb, part, state, mass_g }) => ({ herb, part, state, mass_g })),
+        ...(sample ? { sample } : moisture ? { moisture_wet_percent: moisture } : {}),
+        also: also.map(({ lot: _, ...plant }) => plant),
         purpose: this.purpose || "inside",
         without: this.without,
         ...(jar ? { jar_ml: jar } : {}),

@@ -1,8 +1,9 @@
-import { Failure, type Composition, type IngredientKind, type LotLine, type Plant, type Proposal, type Supply } from "../api";
+import { Failure, type Composition, type IngredientKind, type LotLine, type Plant, type Supply } from "../api";
 import { words } from "../words";
-import { Bottle, type ControlName } from "./composer.svelte";
-import { Form, MassEntry, VolumeEntry } from "./form.svelte";
+import { Bottle } from "./composer.svelte";
+import { MassEntry } from "./form.svelte";
 import type { Book } from "./index";
+import { Making } from "./making.svelte";
 
 /** What is made once more: a jar or a recipe on this year's herb, or the marc of a strained jar. */
 export type Source = { kind: "jar" | "recipe" | "marc"; id: string };
@@ -40,23 +41,16 @@ export class PlantAgain {
 }
 
 /** A jar worked out from one that was made before. */
-export class Again {
-  readonly form = new Form();
-  readonly jar: VolumeEntry;
+export class Again extends Making {
   base = $state.raw<Composition | null>(null);
   plants = $state.raw<PlantAgain[]>([]);
   bottles = $state.raw<Bottle[]>([]);
-  moved = $state.raw<Partial<Record<ControlName, number>>>({});
-  proposal = $state.raw<Proposal | null>(null);
-  refusal = $state.raw<Failure | null>(null);
-  private asking = false;
-  private stale = false;
 
   constructor(
-    private readonly book: Book,
+    book: Book,
     readonly source: Source,
   ) {
-    this.jar = new VolumeEntry(book.units);
+    super(book);
   }
 
   get onMarc(): boolean {
@@ -93,12 +87,7 @@ export class Again {
     return this.book.desk.ask("jar.repeat", { jar: id });
   }
 
-  move(control: ControlName, value: number): void {
-    this.moved = { ...this.moved, [control]: value };
-    void this.recompose();
-  }
-
-  get composition(): Composition | null {
+  override get composition(): Composition | null {
     if (!this.base) return null;
     const plants = this.onMarc ? this.base.plants : this.plants.flatMap((one) => one.again ?? []);
     if (plants.length === 0 || plants.length < this.base.plants.length) return null;
@@ -108,40 +97,8 @@ export class Again {
     return { ...this.base, plants, stock: [...stock, { kind: "water" }], ...this.moved, ...(jar ? { jar_ml: jar } : {}) };
   }
 
-  /** Asks the core anew; while an answer is on its way only the newest question is kept. */
-  async recompose(): Promise<void> {
-    if (this.asking) {
-      this.stale = true;
-      return;
-    }
-    this.asking = true;
-    do {
-      this.stale = false;
-      const composition = this.composition;
-      try {
-        this.proposal = composition && (await this.book.jars.compose(composition));
-        this.refusal = null;
-      } catch (thrown) {
-        if (!(thrown instanceof Failure)) throw thrown;
-        this.proposal = null;
-        this.refusal = thrown;
-      }
-    } while (this.stale);
-    this.asking = false;
-  }
-
-  async pour(name: string, place: string): Promise<void> {
-    const composition = this.composition;
-    if (!composition) return;
-    await this.form.send(async () => {
-      const jar = await this.book.jars.pour({
-        composition,
-        ...(name.trim() ? { name: name.trim() } : {}),
-        ...(place.trim() ? { place: place.trim() } : {}),
-        ...(this.onMarc ? { marc_of: this.source.id } : {}),
-      });
-      this.book.route.replace(`/jar/${jar.id}`);
-    });
+  pour(name: string, place: string): Promise<void> {
+    return this.pourAs({ name, place, ...(this.onMarc ? { marc_of: this.source.id } : {}) });
   }
 }
 

@@ -1,25 +1,23 @@
 import {
   Failure,
   type Composition,
-  type Controls,
   type HerbLine,
   type IngredientKind,
   type Interval,
   type Lot,
   type LotLine,
   type Plant,
+  type PlantSample,
   type PlantState,
   type PreparationLine,
-  type Proposal,
   type StockItem,
   type Supply,
 } from "../api";
 import { Adviser } from "./adviser.svelte";
-import { Form, MassEntry, VolumeEntry } from "./form.svelte";
+import { MassEntry } from "./form.svelte";
 import { Label } from "./label.svelte";
+import { Making } from "./making.svelte";
 import type { Book } from "./index";
-
-export type ControlName = keyof Controls;
 
 /** A plant on its way into the jar: from a lot of the book, or from elsewhere. */
 export type Chosen = {
@@ -33,7 +31,21 @@ export type Chosen = {
   left_g: number | null;
   moisture: Interval | null;
   mass: MassEntry;
+  sample: Sample;
 };
+
+/** A little of the lot on its way into the oven and out of it. */
+export class Sample {
+  readonly fresh = new MassEntry("metric");
+  readonly dry = new MassEntry("metric");
+
+  /** Nothing until both are weighed. */
+  get taken(): { sample?: PlantSample } {
+    const [fresh_g, dry_g] = [this.fresh.amount, this.dry.amount];
+    if (!fresh_g || !dry_g) return {};
+    return { sample: { fresh_g, dry_g, scale_step_g: Math.min(this.fresh.step, this.dry.step) } };
+  }
+}
 
 /** One of the liquids a preparation is poured from: a bottle of the shelf, or another with its label read off. */
 export class Bottle {
@@ -61,10 +73,8 @@ export class Bottle {
 // Every kitchen has these, and nothing on them needs reading.
 const atHand: readonly string[] = ["water", "sugar"];
 
-/** A jar being worked out: what goes in, what was moved, and what the core proposes for it. */
-export class Composer {
-  readonly form = new Form();
-  readonly jar: VolumeEntry;
+/** A jar being worked out from what there is: what goes in, and what the core proposes for it. */
+export class Composer extends Making {
   readonly adviser: Adviser;
   lots = $state.raw<LotLine[] | null>(null);
   chosen = $state.raw<Chosen[]>([]);
@@ -75,15 +85,10 @@ export class Composer {
   preparation = $state("");
   choosingPreparation = $state(true);
   bottles = $state.raw<Bottle[]>([]);
-  moved = $state.raw<Partial<Record<ControlName, number>>>({});
-  proposal = $state.raw<Proposal | null>(null);
-  refusal = $state.raw<Failure | null>(null);
   supplies = $state.raw<Supply[]>([]);
-  private asking = false;
-  private stale = false;
 
-  constructor(private readonly book: Book) {
-    this.jar = new VolumeEntry(book.units);
+  constructor(book: Book) {
+    super(book);
     this.adviser = new Adviser(book, this);
   }
 
@@ -128,7 +133,8 @@ export class Composer {
     if (this.has(line)) return this.leaveOut(line.lot.id);
     const { lot, code, herb, common, part, state, left_g, moisture_wet_percent } = line;
     const mass = new MassEntry(this.book.units, left_g);
-    this.put({ id: lot.id, lot, code, herb, common, part, state, left_g, moisture: moisture_wet_percent, mass });
+    const sample = new Sample();
+    this.put({ id: lot.id, lot, code, herb, common, part, state, left_g, moisture: moisture_wet_percent, mass, sample });
   }
 
   /** A plant that was bought or given: the book knows its herb, but no harvest. */
@@ -137,7 +143,7 @@ export class Composer {
     const id = `${herb.key} ${part} ${state}`;
     if (this.chosen.some((one) => one.id === id)) return;
     const { key, common } = herb;
-    this.put({ id, lot: null, code: null, herb: key, common, part, state, left_g: null, moisture: null, mass });
+    this.put({ id, lot: null, code: null, herb: key, common, part, state, left_g: null, moisture: null, mass, sample: new Sample() });
   }
 
   leaveOut(id: string): void {
@@ -178,21 +184,16 @@ export class Composer {
     void this.recompose();
   }
 
-  move(control: ControlName, value: number): void {
-    this.moved = { ...this.moved, [control]: value };
-    void this.recompose();
-  }
-
   /** The plants whose amount is known, as the core takes them. */
   get plants(): Plant[] {
-    return this.chosen.flatMap(({ lot, herb, part, state, mass }) => {
+    return this.chosen.flatMap(({ lot, herb, part, state, mass, sample }) => {
       const grams = mass.amount;
       if (!grams) return [];
-      return [{ ...(lot ? { lot } : {}), herb, part, state, mass_g: grams }];
+      return [{ ...(lot ? { lot } : {}), herb, part, state, mass_g: grams, ...sample.taken }];
     });
   }
 
-  get composition(): Composition | null {
+  override get composition(): Composition | null {
     const plants = this.plants;
     if (!this.preparation || (plants.length === 0 && !this.herbless)) return null;
     const bottles = this.bottles.flatMap((bottle) => bottle.items);
@@ -209,27 +210,9 @@ export class Composer {
     };
   }
 
-  /** Asks the core anew; while an answer is on its way only the newest question is kept. */
-  async recompose(): Promise<void> {
+  override async recompose(): Promise<void> {
     if (this.choosingPreparation) void this.adviser.ask();
-    if (this.asking) {
-      this.stale = true;
-      return;
-    }
-    this.asking = true;
-    do {
-      this.stale = false;
-      const composition = this.composition;
-      try {
-        this.proposal = composition && (await this.book.jars.compose(composition));
-        this.refusal = null;
-      } catch (thrown) {
-        if (!(thrown instanceof Failure)) throw thrown;
-        this.proposal = null;
-        this.refusal = thrown;
-      }
-    } while (this.stale);
-    this.asking = false;
+    await super.recompose();
   }
 
   /** How many times the present amounts the lots would reach for; null where no lot limits them. */
@@ -247,17 +230,7 @@ export class Composer {
     return taken >= 0.999 * times;
   }
 
-  async pour(name: string, place: string, note: string): Promise<void> {
-    const composition = this.composition;
-    if (!composition) return;
-    await this.form.send(async () => {
-      const jar = await this.book.jars.pour({
-        composition,
-        ...(name.trim() ? { name: name.trim() } : {}),
-        ...(place.trim() ? { place: place.trim() } : {}),
-        ...(note.trim() ? { note: note.trim() } : {}),
-      });
-      this.book.route.replace(`/jar/${jar.id}`);
-    });
+  pour(name: string, place: string, note: string): Promise<void> {
+    return this.pourAs({ name, place, note });
   }
 }

@@ -1,0 +1,80 @@
+import { Failure, type Composition, type Controls, type Proposal } from "../api";
+import { Form, VolumeEntry } from "./form.svelte";
+import type { Book } from "./index";
+
+export type ControlName = keyof Controls;
+
+/** A jar being worked out: what was moved, and what the core proposes for it. */
+export abstract class Making {
+  readonly form = new Form();
+  readonly jar: VolumeEntry;
+  moved = $state.raw<Partial<Record<ControlName, number>>>({});
+  proposal = $state.raw<Proposal | null>(null);
+  refusal = $state.raw<Failure | null>(null);
+  private asking = false;
+  private stale = false;
+
+  constructor(protected readonly book: Book) {
+    this.jar = new VolumeEntry(book.units);
+  }
+
+  /** What the core is asked about; null while too little of it is known. */
+  abstract get composition(): Composition | null;
+
+  move(control: ControlName, value: number): void {
+    this.moved = { ...this.moved, [control]: value };
+    void this.recompose();
+  }
+
+  /** Asks the core anew; while an answer is on its way only the newest question is kept. */
+  async recompose(): Promise<void> {
+    if (this.asking) {
+      this.stale = true;
+      return;
+    }
+    this.asking = true;
+    do {
+      this.stale = false;
+      const composition = this.composition;
+      try {
+        this.proposal = composition && (await this.book.jars.compose(composition));
+        this.refuse(null);
+      } catch (thrown) {
+        if (!(thrown instanceof Failure)) throw thrown;
+        this.proposal = null;
+        this.refuse(composition && onThePage(thrown, composition));
+      }
+    } while (this.stale);
+    this.asking = false;
+  }
+
+  private refuse(failure: Failure | null): void {
+    this.refusal = failure;
+    this.form.standing = failure;
+  }
+
+  /** Pours what stands there and goes to the jar. */
+  protected async pourAs(told: { name: string; place: string; note?: string; marc_of?: string }): Promise<void> {
+    const composition = this.composition;
+    if (!composition) return;
+    const given = Object.entries(told).filter(([, text]) => text?.trim());
+    const named = Object.fromEntries(given.map(([field, text]) => [field, text.trim()]));
+    await this.form.send(async () => {
+      try {
+        const jar = await this.book.jars.pour({ composition, ...named });
+        this.book.route.replace(`/jar/${jar.id}`);
+      } catch (thrown) {
+        throw thrown instanceof Failure ? onThePage(thrown, composition) : thrown;
+      }
+    });
+  }
+}
+
+/** The core numbers the liquids of its request; the page knows them by their kind. */
+function onThePage(failure: Failure, { stock }: Composition): Failure {
+  const field = (failure.field ?? "").replace(/^composition\./, "");
+  const [, at, figure] = /^stock\[(\d+)\](?:\.(.*))?$/.exec(field) ?? [];
+  const item = at === undefined ? undefined : stock[Number(at)];
+  const here = item ? (item.supply || !figure ? `bottle-${item.kind}` : `${item.kind}.${figure}`) : `composition.${field}`;
+  return new Failure(failure.code, field ? here : null, failure.message);
+}
