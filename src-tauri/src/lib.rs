@@ -8,6 +8,8 @@ mod call;
 #[cfg(target_os = "android")]
 mod camera;
 mod link;
+#[cfg(feature = "measured")]
+mod measured;
 mod page;
 #[cfg(mobile)]
 mod phone;
@@ -39,6 +41,8 @@ pub fn run(folder: Option<PathBuf>) -> ExitCode {
         .invoke_handler(tauri::generate_handler![
             call::call,
             link::opened_link,
+            #[cfg(feature = "measured")]
+            measured::stands,
             save::save,
             save::hand_over,
             #[cfg(mobile)]

@@ -8,9 +8,11 @@ use tauri::{App, WebviewWindowBuilder};
 /// When the web view cannot be made.
 pub fn open(app: &App) -> tauri::Result<()> {
     for window in &app.config().app.windows {
-        WebviewWindowBuilder::from_config(app, window)?
-            .initialization_script(greeting())
-            .build()?;
+        let window =
+            WebviewWindowBuilder::from_config(app, window)?.initialization_script(greeting());
+        #[cfg(feature = "measured")]
+        let window = window.initialization_script(crate::measured::WATCH);
+        window.build()?;
     }
     Ok(())
 }

@@ -40,10 +40,7 @@ pub async fn may_remind<R: Runtime>(app: AppHandle<R>, ask: bool) -> Result<bool
 /// # Errors
 /// When the phone refuses one; those before it wait.
 #[tauri::command]
-pub async fn remind<R: Runtime>(
-    app: AppHandle<R>,
-    reminders: Vec<Reminder>,
-) -> Result<(), String> {
+pub async fn remind<R: Runtime>(app: AppHandle<R>, reminders: Vec<Reminder>) -> Result<(), String> {
     apart(move || {
         let notices = app.notification();
         notices.cancel_all()?;

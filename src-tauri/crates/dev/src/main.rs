@@ -5,6 +5,7 @@
 mod accuracy;
 mod ask;
 mod bench;
+mod bench_shell;
 mod bindings;
 mod check;
 mod check_phones;
@@ -25,7 +26,7 @@ cargo dev <what>
   run [--empty]                      opens the app on a journal of its own
   check [--quick] [--only STEP]      checks everything, exactly as CI does
   accuracy                           measures the drying forecast on simulated batches
-  bench                              measures what the engine takes
+  bench [--shell [--journal DIR]]    measures what the engine takes, or the window beside an empty one
   ask [--journal DIR]                answers a JSON question a line from standard input
   serve [--journal DIR] [--port N] [--demo] [--now TIME]
                                      the page in an ordinary browser, on 127.0.0.1 alone
@@ -41,6 +42,9 @@ fn main() -> ExitCode {
     match what.as_str() {
         "accuracy" => accuracy::main(),
         "ask" => ask::main(&args),
+        "bench" if args.first().is_some_and(|flag| flag == "--shell") => {
+            bench_shell::main(&args[1..])
+        }
         "bench" => bench::main(),
         "bindings" => bindings::main(&args),
         "check" => check::main(&args),
