@@ -40,6 +40,7 @@ export const papers = {
     lost: "Die Datei konnte nicht gespeichert werden. Wähl einen anderen Ort dafür.",
     book: "Als Buch speichern (PDF)",
     trace: "Diese Kette speichern (PDF)",
+    traceForward: "Diese Spur speichern (PDF)",
     calendar: "Für einen Kalender speichern",
   },
   lot: { title: "Charge", search: "Im Buch suchen" },

@@ -40,6 +40,7 @@ export const papers = {
     lost: "The file could not be saved. Choose another place for it.",
     book: "Save as a book (PDF)",
     trace: "Save this chain (PDF)",
+    traceForward: "Save this trace (PDF)",
     calendar: "Save for a calendar",
   },
   lot: { title: "Lot", search: "Search the book" },

@@ -54,6 +54,8 @@ export const en = {
     computed: "Computed here",
     own: "From your own book",
   },
+  /** Names of parts of plants, by the words of the book; English has them as they are. */
+  parts: {} as Record<string, string>,
   garden: {
     title: "Garden",
     pick: "Pick",
@@ -341,7 +343,7 @@ export const en = {
     jarSizeNeeded: "Without an herb nothing else says how much to mix.",
     wouldHelp: "What would help",
     endEthanol: "Ethanol in it",
-    endSpoon: (amount: string) => `${amount} in a teaspoon of 5 mL`,
+    endSpoon: (amount: string) => `${amount} in a teaspoon of 5\u00a0mL`,
     liquids: "With what?",
     liquidsHint: "What you have at hand. Its label strength decides how much water goes with it.",
     kinds: {
@@ -383,14 +385,14 @@ export const en = {
     keeping: "Will it keep?",
     verdicts: { keeps: "Keeps", "keeps cold": "Keeps cold", "use now": "Use now", "do not make": "Do not make" },
     outsideOnly: "For outside use only, never to be swallowed.",
-    keepsMonths: (low: string, high: string) => `Once strained it keeps ${low} to ${high} months; the shorter time counts.`,
+    keepsMonths: (low: string, high: string) => `Once strained it keeps ${low} to ${high} months.`,
     keepsDays: (low: string, high: string) =>
-      low === high ? `It keeps ${low} days.` : `Once strained it keeps ${low} to ${high} days; the shorter time counts.`,
+      low === high ? `It keeps ${low} days.` : `Once strained it keeps ${low} to ${high} days.`,
     endPh: "pH of the acid alone",
     endPhText: "plants raise it: only a test strip can tell",
     endFlash: "Its vapour catches fire from",
     sampleHint: "Type what the scale shows, the tenths too: the range follows from them.",
-    sampleEnter: "Enter such a sample",
+    sampleEnter: "Enter an oven sample",
     limits: "The limits it was held against",
     otherLots: "Other herb, or more of it",
     lotsDone: "That is all",
