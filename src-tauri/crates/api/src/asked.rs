@@ -5,6 +5,7 @@ use std::str::FromStr;
 use chrono::{DateTime, Duration, FixedOffset, NaiveDate, SubsecRound as _};
 
 use crate::Failure;
+use crate::wire::{Lot, LotKind};
 
 /// The most rows that one list carries.
 const MOST: u32 = 1000;
@@ -73,6 +74,14 @@ pub(crate) fn corrected(field: &mut Option<String>, asked: Option<String>) {
     if asked.is_some() {
         *field = text(asked);
     }
+}
+
+/// The lot in a field.
+pub(crate) fn lot(field: &str, lot: &Lot) -> Result<journal::Lot, Failure> {
+    Ok(match lot.kind {
+        LotKind::Harvest => journal::Lot::Harvest(id(field, &lot.id)?),
+        LotKind::Tray => journal::Lot::Tray(id(field, &lot.id)?),
+    })
 }
 
 /// The id in a field.

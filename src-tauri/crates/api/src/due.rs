@@ -1,14 +1,14 @@
 //! `due.list`: what asks for the maker, across garden, rack and pantry.
 
 use chrono::{DateTime, Days, FixedOffset, NaiveDate};
-use formulary::preparations::Verdict;
+use formulary::preparations::{Solvent, Verdict};
 use journal::{JarState, Outcome, Source, days_since};
 use serde::{Deserialize, Serialize};
 use store::{JarRow, Reading};
 
 use crate::bottle::Shown;
 use crate::harvest::OwnBatches;
-use crate::jar::Judged;
+use crate::jar::{Judged, preparation_of};
 use crate::tray::{Run, card_of};
 use crate::wire::Noun;
 use crate::{App, Command, Failure, asked, words};
@@ -293,9 +293,11 @@ impl List {
             }
             if let std::collections::btree_map::Entry::Vacant(place) = behind.entry(bottle.jar) {
                 let jar: JarRow = reading.jar(&bottle.jar)?;
-                place.insert(Shown::of(reading, &jar.jar)?);
+                let is_oil = preparation_of(&jar.jar).is_some_and(|it| it.grade == Solvent::Oil);
+                place.insert((Shown::of(reading, &jar.jar)?, is_oil));
             }
-            let title = format!("{} ({})", behind[&bottle.jar].name, bottle.code);
+            let (shown, is_oil) = &behind[&bottle.jar];
+            let title = format!("{} ({})", shown.name, bottle.code);
             let about = About {
                 noun: Noun::Bottle,
                 id: row.id.to_string(),
@@ -315,7 +317,13 @@ impl List {
                     self.use_by(day, bottle.only_the_date_counts, false, &about);
                 }
                 (_, Some(day)) => {
-                    let text = "Look at it, smell it and taste a drop.".to_owned();
+                    // Most oils are for the skin, and the nose finds a rancid one.
+                    let text = if *is_oil {
+                        "Look at it and smell it."
+                    } else {
+                        "Look at it, smell it and taste a drop."
+                    };
+                    let text = text.to_owned();
                     self.add(DueWhat::Check, day, 1, &about, text);
                 }
                 _ => {}

@@ -6,5 +6,5 @@ mod page;
 mod record;
 mod wire;
 
-pub(crate) use estimate::{own_fractions, target_percent};
+pub(crate) use estimate::{OwnBatches, own_fractions, target_percent};
 pub use wire::*;

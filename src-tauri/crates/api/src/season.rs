@@ -3,12 +3,11 @@
 use std::collections::BTreeMap;
 
 use chrono::NaiveDate;
-use journal::{Amount, BottleState as Standing};
 use serde::{Deserialize, Serialize};
-use store::Reading;
+use store::{Kind, Reading};
 
-use crate::bottle::Shown;
 use crate::herb::Known;
+use crate::jar::preparation_named;
 use crate::trace::midnight;
 use crate::{App, Command, Failure};
 
@@ -31,6 +30,8 @@ pub struct YieldRow {
     pub fresh_g: f64,
     /// What was taken down dry of it.
     pub dry_g: f64,
+    /// Grams of fresh that became one dried, over the trays taken down.
+    pub ratio_fresh_per_dry: Option<f64>,
     pub harvests: u32,
     pub photo: Option<String>,
 }
@@ -77,11 +78,10 @@ impl Command for ShowSeason {
     type Reply = Season;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let now = app.now();
         let span = span(app, self.year)?;
         app.read(|reading| {
             let (rows, mut left) = yields(reading, span)?;
-            let made = made(reading, span, now.date_naive(), &mut left)?;
+            let made = made(reading, span, &mut left)?;
             Ok(Season {
                 year: self.year,
                 rows,
@@ -107,59 +107,73 @@ pub(crate) fn span(app: &App, year: i32) -> Result<(i64, i64), Failure> {
 
 /// The yields of harvests picked in the span, and what is left of them.
 fn yields(reading: &Reading<'_>, span: (i64, i64)) -> Result<(Vec<YieldRow>, LeftOver), Failure> {
-    let mut rows: BTreeMap<(String, String, Option<String>), YieldRow> = BTreeMap::new();
-    let mut left = LeftOver {
-        fresh_g: 0.0,
-        dry_g: 0.0,
+    #[derive(Default)]
+    struct Beside {
+        photo_ms: Option<i64>,
+        fresh_of_dried_g: f64,
+    }
+    let mut rows: BTreeMap<(String, String, Option<String>), (Beside, YieldRow)> = BTreeMap::new();
+    for sum in reading.yields(span.0, span.1)? {
+        let known = Known::written(reading, &sum.herb)?;
+        let bed = sum.bed.map(|bed| bed.name);
+        let key = (known.common.clone(), sum.part.clone(), bed.clone());
+        let (beside, line) = rows.entry(key).or_insert_with(|| {
+            let line = YieldRow {
+                herb: sum.herb.to_string(),
+                common: known.common,
+                part: sum.part,
+                bed,
+                fresh_g: 0.0,
+                dry_g: 0.0,
+                ratio_fresh_per_dry: None,
+                harvests: 0,
+                photo: None,
+            };
+            (Beside::default(), line)
+        });
+        line.fresh_g += sum.fresh.get();
+        line.dry_g += sum.dried.get();
+        line.harvests += sum.harvests;
+        beside.fresh_of_dried_g += sum.fresh_of_dried_g;
+        line.ratio_fresh_per_dry = (line.dry_g > 0.0).then(|| beside.fresh_of_dried_g / line.dry_g);
+        if sum.photo_ms.is_some() && beside.photo_ms.is_none_or(|ms| Some(ms) > sum.photo_ms) {
+            (beside.photo_ms, line.photo) = (sum.photo_ms, sum.photo);
+        }
+    }
+    let (fresh, dried) = reading.left_of_picked(span.0, span.1)?;
+    let left = LeftOver {
+        fresh_g: fresh.get(),
+        dry_g: dried.get(),
         bottled_ml: 0.0,
         unbottled_ml: 0.0,
     };
-    for row in reading.harvests_picked(span.0, span.1)? {
-        let known = Known::written(reading, &row.harvest.herb)?;
-        let bed = row.bed.map(|(_, bed)| bed.name);
-        let key = (known.common.clone(), row.harvest.part.clone(), bed.clone());
-        let dried: Amount = reading
-            .trays_of(&row.id)?
-            .iter()
-            .map(|tray| tray.tray.dried())
-            .sum();
-        let line = rows.entry(key).or_insert_with(|| YieldRow {
-            herb: row.harvest.herb.to_string(),
-            common: known.common,
-            part: row.harvest.part.clone(),
-            bed,
-            fresh_g: 0.0,
-            dry_g: 0.0,
-            harvests: 0,
-            photo: None,
-        });
-        line.fresh_g += row.harvest.fresh().get();
-        line.dry_g += dried.get();
-        line.harvests += 1;
-        if line.photo.is_none() {
-            line.photo = row.harvest.photos.first().map(ToString::to_string);
-        }
-        left.fresh_g += row.fresh_left_g.max(0.0);
-        left.dry_g += row.dried_left_g;
-    }
-    Ok((rows.into_values().collect(), left))
+    Ok((rows.into_values().map(|(_, row)| row).collect(), left))
 }
 
 /// The jars poured in the span with their bottles.
 fn made(
     reading: &Reading<'_>,
     span: (i64, i64),
-    today: NaiveDate,
     left: &mut LeftOver,
 ) -> Result<Vec<MadeRow>, Failure> {
     let mut made: BTreeMap<(String, Vec<String>), MadeRow> = BTreeMap::new();
-    for row in reading.jars_poured(span.0, span.1)? {
-        let shown = Shown::of(reading, &row.jar)?;
-        let key = (shown.preparation.clone(), shown.herbs.clone());
+    for sum in reading.poured_sums(span.0, span.1)? {
+        let mut herbs = Vec::new();
+        for herb in &sum.kind.herbs {
+            herbs.push(Known::written(reading, herb)?.common);
+        }
+        let Kind {
+            preparation,
+            is_fresh,
+            ..
+        } = sum.kind;
+        let key = (preparation.clone(), herbs.clone());
         let line = made.entry(key).or_insert_with(|| MadeRow {
-            preparation: shown.preparation,
-            preparation_name: shown.preparation_name,
-            herbs: shown.herbs,
+            preparation_name: preparation_named(&preparation, is_fresh)
+                .map_or(&preparation, |known| &known.name)
+                .clone(),
+            preparation,
+            herbs,
             jars: 0,
             failed: 0,
             came_out_ml: 0.0,
@@ -168,29 +182,14 @@ fn made(
             given: 0,
             left_ml: 0.0,
         });
-        line.jars += 1;
-        line.failed += u32::from(row.jar.failed.is_some());
-        for (_, straining) in reading.strainings(&row.id)? {
-            line.came_out_ml += straining.came_out_ml;
-        }
-        let rest = reading.left(journal::Source::Jar(row.id))?.get();
-        if row.jar.failed.is_none() {
-            left.unbottled_ml += rest.max(0.0);
-        }
-        for bottle in reading.bottles_of(&row.id)? {
-            line.bottles += 1;
-            line.bottled_ml += bottle.bottle.size_ml;
-            let state = bottle
-                .bottle
-                .state(bottle.is_open, bottle.last_check.as_ref(), today);
-            match state {
-                Standing::Given => line.given += 1,
-                Standing::Finished | Standing::Binned => {}
-                Standing::OnTheShelf | Standing::Open | Standing::ToCheck => {
-                    line.left_ml += bottle.left_ml.max(0.0);
-                }
-            }
-        }
+        line.jars += sum.jars;
+        line.failed += sum.failed;
+        line.came_out_ml += sum.out_ml;
+        line.bottles += sum.bottles;
+        line.bottled_ml += sum.bottled_ml;
+        line.given += sum.given;
+        line.left_ml += sum.shelved_ml;
+        left.unbottled_ml += sum.unbottled_ml;
     }
     left.bottled_ml = made.values().map(|line| line.left_ml).sum();
     Ok(made.into_values().collect())

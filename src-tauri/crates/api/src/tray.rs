@@ -6,6 +6,6 @@ mod weigh;
 mod wire;
 mod write;
 
-pub(crate) use page::card;
+pub(crate) use page::{card, card_of};
 pub(crate) use run::Run;
 pub use wire::*;

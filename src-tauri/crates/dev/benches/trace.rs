@@ -3,7 +3,7 @@
 
 #![allow(clippy::unwrap_used, reason = "in a bench a panic is the report")]
 
-#[path = "../src/years.rs"]
+#[path = "../src/years/mod.rs"]
 mod years;
 
 use std::sync::Arc;
@@ -50,7 +50,7 @@ fn main() {
         "{deeds} deeds written in {:.1} s",
         start.elapsed().as_secs_f64()
     );
-    let now = DateTime::parse_from_rfc3339("2026-03-01T09:00:00+01:00").unwrap();
+    let now = DateTime::parse_from_rfc3339(years::LAST).unwrap();
     let app = App::open(folder.path(), Box::new(Arc::new(StandingClock::at(now)))).unwrap();
 
     let beds = list(&app, "bed.list", json!({}), "beds");

@@ -17,7 +17,7 @@ const MIGRATIONS: &[&str] = &[
 
 /// Raised when the tables that are made from the log are filled differently
 /// although their shape is the same.
-const FILLING: u32 = 2;
+const FILLING: u32 = 3;
 
 fn number(conn: &Connection, pragma: &str) -> Result<i32, Failure> {
     Ok(conn.pragma_query_value(None, pragma, |row| row.get(0))?)
@@ -170,7 +170,7 @@ mod tests {
         store
             .conn
             .execute_batch(
-                "DROP TABLE jar; DELETE FROM bed; DELETE FROM revoked; CREATE TABLE shelf (x);
+                "DROP TABLE jar; DELETE FROM bed; DELETE FROM revoked; CREATE TABLE cupboard (x);
                  UPDATE about SET value = 'of another version' WHERE key = 'tables';",
             )
             .unwrap();
@@ -180,7 +180,7 @@ mod tests {
         let shelves: i64 = store
             .conn
             .query_row(
-                "SELECT count(*) FROM sqlite_schema WHERE name = 'shelf'",
+                "SELECT count(*) FROM sqlite_schema WHERE name = 'cupboard'",
                 [],
                 |row| row.get(0),
             )

@@ -11,7 +11,7 @@ use rusqlite::{Connection, params};
 
 use crate::ledger::{self, Holding};
 use crate::noun::Table;
-use crate::{Failure, log, search};
+use crate::{Failure, log, search, shelf};
 
 /// What a deed has touched so far.
 #[derive(Debug, Default)]
@@ -32,6 +32,7 @@ pub(crate) fn project(
 ) -> Result<(), Failure> {
     let mut sources: BTreeSet<Source> = ledger::sources_of(conn, noun, id)?.into_iter().collect();
     sources.extend(ledger::fed_by(conn, noun, id)?);
+    let mut looked_at: BTreeSet<String> = shelf::looked_at(conn, noun, id)?.into_iter().collect();
     let placed = place(conn, noun, id, row)?;
     sources.extend(ledger::sources_of(conn, noun, id)?);
     sources.extend(ledger::fed_by(conn, noun, id)?);
@@ -41,6 +42,12 @@ pub(crate) fn project(
             before.insert(ledger::noted(conn, source)?);
         }
         ledger::recount(conn, source)?;
+        shelf::put(conn, source)?;
+    }
+    shelf::follow(conn, noun, id)?;
+    looked_at.extend(shelf::looked_at(conn, noun, id)?);
+    for bottle in looked_at {
+        shelf::bottle(conn, &bottle)?;
     }
     touched.rows.insert((noun, id.to_owned()), placed);
     Ok(())
@@ -194,5 +201,5 @@ pub(crate) fn rebuild(conn: &Connection) -> Result<(), Failure> {
                    (SELECT sum(out) FROM straining WHERE straining.jar = jar.id), 0) FROM jar)",
         params![],
     )?;
-    Ok(())
+    shelf::rebuild(conn)
 }

@@ -97,6 +97,19 @@ impl Reading<'_> {
             .transpose()
     }
 
+    /// Names this state of the journal: as long as it is the same, nothing was written.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn state(&self) -> Result<String, Failure> {
+        let latest: Option<(i64, String)> = self
+            .conn
+            .prepare_cached("SELECT number, id FROM deed ORDER BY number DESC LIMIT 1")?
+            .query_row([], |row| Ok((row.get(0)?, row.get(1)?)))
+            .optional()?;
+        Ok(latest.map_or_else(String::new, |(number, id)| format!("{number} {id}")))
+    }
+
     /// How this device shows the journal.
     ///
     /// # Errors

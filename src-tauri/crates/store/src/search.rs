@@ -153,6 +153,22 @@ found_through_others!(
     Photo, Weighing, Discard, Setting, Shake, Straining, Use, Check, Dropper, Wish
 );
 
+/// Where a page stands among all, so that those found come out latest first without being sorted:
+/// by its time, and behind everything that has none, as herbs and beds have. Within a millisecond
+/// the id decides (64-bit FNV-1a), so that two devices agree.
+fn place(at_ms: i64, id: &str) -> i64 {
+    const TIMELESS: i64 = 1 << 42;
+    let hash = id.bytes().fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| {
+        (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3)
+    });
+    let time = if at_ms == 0 {
+        TIMELESS
+    } else {
+        at_ms.clamp(0, TIMELESS - 1)
+    };
+    time << 20 | (hash >> 44) as i64
+}
+
 /// Makes a row searchable by what it says now; `None` for a row that is gone.
 pub(crate) fn put<N: Worded + Kept>(
     conn: &Connection,
@@ -162,16 +178,23 @@ pub(crate) fn put<N: Worded + Kept>(
     conn.prepare_cached("DELETE FROM page WHERE noun = ?1 AND id = ?2")?
         .execute([N::NOUN.as_str(), id])?;
     if let Some(words) = noun.and_then(Worded::words) {
-        conn.prepare_cached(
-            "INSERT INTO page (noun, id, words, links, at_ms) VALUES (?1, ?2, ?3, ?4, ?5)",
-        )?
-        .execute(params![
-            N::NOUN.as_str(),
+        let mut insert = conn.prepare_cached(
+            "INSERT OR IGNORE INTO page (number, noun, id, words, links, at_ms)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+        )?;
+        let noun = N::NOUN.as_str();
+        let mut number = place(words.at_ms, id);
+        while insert.execute(params![
+            number,
+            noun,
             id,
             words.text,
             words.links,
             words.at_ms
-        ])?;
+        ])? == 0
+        {
+            number += 1;
+        }
     }
     Ok(())
 }
@@ -198,7 +221,7 @@ impl Sought {
 }
 
 impl Reading<'_> {
-    /// The rows in which every word is found, the best first.
+    /// The rows in which every word is found: what has no time first, then the latest.
     ///
     /// # Errors
     /// A failure to read.
@@ -212,7 +235,7 @@ impl Reading<'_> {
         }
         let mut statement = self.conn.prepare_cached(
             "SELECT page.noun, page.id FROM found JOIN page ON page.number = found.rowid
-             WHERE found MATCH ?1 ORDER BY found.rank, page.at_ms DESC, page.noun, page.id LIMIT ?2",
+             WHERE found MATCH ?1 ORDER BY found.rowid DESC LIMIT ?2",
         )?;
         let mut rows = statement.query(params![all.join(" AND "), limit as i64])?;
         let mut found = Vec::new();

@@ -1,5 +1,6 @@
 -- What can be searched, and what it hangs together with: herbs and beds by their letters alone.
 CREATE TABLE page (
+    -- Rises with the time of the row.
     number INTEGER PRIMARY KEY,
     noun   TEXT NOT NULL,
     id     TEXT NOT NULL,

@@ -30,7 +30,8 @@ pub struct FillBottles {
     pub stored_at_c: Option<f64>,
 }
 
-/// Bottles, those to look at first; without a state those that are still here.
+/// Bottles, those to look at first; without a state those that are still here. Those that are gone
+/// come the latest filled first. `after` is the id of the last one seen.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
@@ -38,6 +39,8 @@ pub struct ListBottles {
     pub state: Option<BottleState>,
     pub herb: Option<String>,
     pub preparation: Option<String>,
+    pub after: Option<String>,
+    pub limit: Option<u32>,
 }
 
 /// One bottle, by its id or by the code on its label.
@@ -195,6 +198,8 @@ pub struct StockLine {
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Bottles {
     pub bottles: Vec<BottleCard>,
+    pub more: bool,
+    /// Of all that is on the shelf and was asked for, not only of the bottles listed here.
     pub stock: Vec<StockLine>,
 }
 

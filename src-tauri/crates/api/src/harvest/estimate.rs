@@ -1,10 +1,13 @@
 //! `harvest.estimate`: what will this weigh dry?
 
+use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
+
 use formulary::herbs;
 use journal::{HerbKey, TrayId};
 use physics::error::within;
 use physics::quantity::grams;
-use store::{OwnBatch, Reading};
+use store::{OwnDry, Reading};
 
 use super::wire::{DryWeight, EstimateHarvest};
 use crate::drying::Expected;
@@ -54,23 +57,43 @@ pub(crate) fn own_fractions(
     part: &str,
     without: Option<TrayId>,
 ) -> Result<Vec<f64>, Failure> {
-    let batches = reading.own_batches(herb, Some(part), MOST_BATCHES)?;
-    let others = batches
-        .iter()
-        .filter(|batch| Some(batch.tray_id) != without);
-    Ok(others
-        .map(fraction)
-        .filter(|it| (0.01..0.98).contains(it))
-        .collect())
+    OwnBatches::default().fractions(reading, herb, part, without)
 }
 
-fn fraction(batch: &OwnBatch) -> f64 {
-    match batch.tray.sample {
-        Some(sample) => sample.dry_g / sample.fresh_g,
+/// The maker's own finished batches, each herb's part looked up once.
+#[derive(Default)]
+pub(crate) struct OwnBatches(BTreeMap<(HerbKey, String), Vec<OwnDry>>);
+
+impl OwnBatches {
+    /// As [`own_fractions`].
+    pub fn fractions(
+        &mut self,
+        reading: &Reading<'_>,
+        herb: &HerbKey,
+        part: &str,
+        without: Option<TrayId>,
+    ) -> Result<Vec<f64>, Failure> {
+        let key = (herb.clone(), part.to_owned());
+        let batches = match self.0.entry(key) {
+            Entry::Occupied(known) => known.into_mut(),
+            Entry::Vacant(place) => place.insert(reading.own_dry(herb, part, MOST_BATCHES)?),
+        };
+        Ok(batches
+            .iter()
+            .filter(|batch| Some(batch.tray) != without)
+            .map(fraction)
+            .filter(|it| (0.01..0.98).contains(it))
+            .collect())
+    }
+}
+
+fn fraction(batch: &OwnDry) -> f64 {
+    match batch.sample_g {
+        Some((fresh, dry)) => dry / fresh,
         // What was taken down holds the water of a dried herb, which nobody measured.
         None => {
             let dry = 1.0 - herbs::dried_moisture().value / 100.0;
-            batch.dried_mass_g * dry / batch.tray.fresh_mass_g
+            batch.dried_mass_g * dry / batch.fresh_mass_g
         }
     }
 }

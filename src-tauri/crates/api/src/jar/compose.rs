@@ -202,10 +202,7 @@ fn comes_out(proposal: &compose::Proposal, own: Option<physics::Interval>) -> Co
 }
 
 fn found(reading: &Reading<'_>, lot: &Lot, herb: &Known) -> Result<journal::Lot, Failure> {
-    let id = match lot.kind {
-        crate::wire::LotKind::Harvest => journal::Lot::Harvest(asked::id("lot.id", &lot.id)?),
-        crate::wire::LotKind::Tray => journal::Lot::Tray(asked::id("lot.id", &lot.id)?),
-    };
+    let id = asked::lot("lot.id", lot)?;
     let row = reading
         .lot(id)
         .map_err(|why| Failure::from(why).renamed("lot.id"))?;

@@ -190,10 +190,11 @@ fn state(state: PlantState) -> State {
 
 /// What the formulary says of the jar's preparation.
 pub(crate) fn preparation_of(jar: &Jar) -> Option<&'static Preparation> {
-    let state = if is_fresh(jar) {
-        State::Fresh
-    } else {
-        State::Dried
-    };
-    preparations::find(&jar.preparation, state)
+    preparation_named(&jar.preparation, is_fresh(jar))
+}
+
+/// What the formulary says of a preparation, with fresh plant in it or without.
+pub(crate) fn preparation_named(name: &str, is_fresh: bool) -> Option<&'static Preparation> {
+    let state = if is_fresh { State::Fresh } else { State::Dried };
+    preparations::find(name, state)
 }

@@ -6,40 +6,52 @@ use store::{LotFilter, LotRow, Reading};
 use super::wire::{ListLots, ListPreparations, LotLine, Lots, PreparationLine, Preparations};
 use crate::drying::Expected;
 use crate::failure::At;
-use crate::harvest::own_fractions;
+use crate::harvest::OwnBatches;
 use crate::herb::Known;
 use crate::tray::Run;
 use crate::wire::{Lot, PlantState};
-use crate::{App, Command, Failure};
+use crate::{App, Command, Failure, asked};
 
 impl Command for ListLots {
     const NAME: &'static str = "lot.list";
     type Reply = Lots;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let limit = asked::limit(self.limit, 50)?;
+        let after = self.after.as_ref();
+        let after = after.map(|lot| asked::lot("after.id", lot)).transpose()?;
         app.read(|reading| {
             let herb = self
                 .herb
                 .as_deref()
                 .map(|herb| Known::asked(reading, herb))
                 .transpose()?;
-            let rows = reading.lots(&LotFilter {
+            let page = reading.lots(&LotFilter {
                 herb: herb.map(|known| known.key),
                 state: self.state.map(Into::into),
+                after,
+                limit,
             })?;
-            let lines: Result<Vec<_>, Failure> =
-                rows.into_iter().map(|row| line(reading, row)).collect();
-            Ok(Lots { lots: lines? })
+            let mut own = OwnBatches::default();
+            let lines: Result<Vec<_>, Failure> = page
+                .rows
+                .into_iter()
+                .map(|row| line(reading, row, &mut own))
+                .collect();
+            Ok(Lots {
+                lots: lines?,
+                more: page.more,
+            })
         })
     }
 }
 
-fn line(reading: &Reading<'_>, row: LotRow) -> Result<LotLine, Failure> {
+fn line(reading: &Reading<'_>, row: LotRow, own: &mut OwnBatches) -> Result<LotLine, Failure> {
     let known = Known::written(reading, &row.harvest.herb)?;
     let moisture = match row.lot {
-        journal::Lot::Tray(id) => Run::read(reading, &id)?.dried_moisture(),
+        journal::Lot::Tray(id) => Run::among(reading, reading.tray(&id)?, own)?.dried_moisture(),
         journal::Lot::Harvest(_) => {
-            let own = own_fractions(reading, &known.key, &row.harvest.part, None)?;
+            let own = own.fractions(reading, &known.key, &row.harvest.part, None)?;
             let expected = Expected::of(known.table_name(), &row.harvest.part, &own).at("part")?;
             expected.prior.fresh_water_wet_percent()
         }

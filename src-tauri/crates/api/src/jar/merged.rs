@@ -11,7 +11,7 @@ use super::plan::{BottlePlan, MORE_THAN_A_YEAR, own_use};
 use super::wishes::{WishLine, lines};
 use crate::herb::Known;
 use crate::mixture::{self, IngredientKind};
-use crate::wire::{Interval, Note, Status, bare_request};
+use crate::wire::{Interval, Note, PlantState, Status, bare_request};
 use crate::{App, Command, Failure, tray};
 
 bare_request!(
@@ -26,6 +26,8 @@ pub struct ToPick {
     pub herb: String,
     pub common: String,
     pub part: String,
+    /// Whether it goes into the jars fresh or dried: the two are picked on days of their own.
+    pub state: PlantState,
     /// What is still to be picked, what trimming takes and what is there already reckoned in.
     pub pick_fresh_g: Interval,
     /// The dried plant for the wishes that are made of dried plant.
@@ -103,7 +105,7 @@ impl Command for MergePlans {
 /// More dried lots of one plant than any shelf holds.
 const MOST_LOTS: usize = 1000;
 
-/// What all wishes need of one plant, and what of it is there.
+/// What all wishes need of one plant in one state, and what of it is there.
 struct Needed {
     line: ToPick,
     /// Fresh to dry, with what trimming takes.
@@ -126,14 +128,16 @@ fn plus(a: Interval, b: Interval) -> Interval {
 }
 
 fn pick(app: &App, reading: &Reading<'_>, wishes: &[WishPlan]) -> Result<Vec<ToPick>, Failure> {
-    let mut pick: BTreeMap<(String, String), Needed> = BTreeMap::new();
+    let mut pick: BTreeMap<(String, String, bool), Needed> = BTreeMap::new();
     for (wish, plan) in planned(wishes) {
-        let key = (wish.common.clone(), wish.part.clone());
+        let is_dried = wish.state == PlantState::Dried;
+        let key = (wish.common.clone(), wish.part.clone(), is_dried);
         let needed = pick.entry(key).or_insert_with(|| Needed {
             line: ToPick {
                 herb: wish.herb.clone(),
                 common: wish.common.clone(),
                 part: wish.part.clone(),
+                state: wish.state,
                 pick_fresh_g: NOTHING,
                 dry_needed_g: None,
                 dried_left_g: 0.0,
@@ -160,6 +164,9 @@ fn pick(app: &App, reading: &Reading<'_>, wishes: &[WishPlan]) -> Result<Vec<ToP
         line.start_on = line.start_on.clone().min(plan.start_on.clone());
     }
     for Needed { line, .. } in pick.values_mut() {
+        if line.state == PlantState::Fresh {
+            continue;
+        }
         let dried = LotFilter {
             herb: Some(Known::asked(reading, &line.herb)?.key),
             state: Some(Dryness::Dried),
@@ -172,7 +179,7 @@ fn pick(app: &App, reading: &Reading<'_>, wishes: &[WishPlan]) -> Result<Vec<ToP
     }
     for row in reading.trays_drying()? {
         let common = Known::written(reading, &row.harvest.herb)?.common;
-        if let Some(Needed { line, .. }) = pick.get_mut(&(common, row.harvest.part.clone())) {
+        if let Some(Needed { line, .. }) = pick.get_mut(&(common, row.harvest.part.clone(), true)) {
             let dry = tray::card(app, reading, &row)?.target_mass_g;
             line.drying_dry_g = Some(plus(line.drying_dry_g.unwrap_or(NOTHING), dry));
         }

@@ -1,6 +1,7 @@
 //! `tray.list` and `tray.show`.
 
 use chrono::{DateTime, Duration, FixedOffset};
+use formulary::herbs::part::class_of;
 use journal::days_since;
 use physics::drying::{self, Reason};
 use store::{Reading, TrayRow};
@@ -10,23 +11,39 @@ use super::wire::{
     CurvePoint, ListTrays, ShowTray, TrayCard, TrayPage, TrayShown, TrayState, Trays, WeighingLine,
 };
 use crate::drying::{OvenSample, noted};
-use crate::wire::{Interval, Note, Status};
+use crate::harvest::OwnBatches;
+use crate::wire::{Air, Interval, Note, Status};
 use crate::{App, Command, Failure, asked, words};
 
 /// A tray is weighed daily towards the end (common practice, no source); after this it was forgotten.
 const FORGOTTEN_AFTER_DAYS: i64 = 4;
+/// How many trays are listed at a time unless the page asks otherwise.
+const USUAL: u32 = 30;
 
 impl Command for ListTrays {
     const NAME: &'static str = "tray.list";
     type Reply = Trays;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let after = self
+            .after
+            .as_deref()
+            .map(|id| asked::id("after", id))
+            .transpose()?;
+        let limit = asked::limit(self.limit, USUAL)?;
+        let forgotten = app.now() - Duration::days(FORGOTTEN_AFTER_DAYS);
         app.read(|reading| {
-            let rows = reading.trays()?;
-            let cards: Result<Vec<_>, _> = rows.iter().map(|row| card(app, reading, row)).collect();
-            let mut trays = cards?;
-            trays.sort_by_key(|tray| (tray.state == TrayState::Dry, !tray.forgotten));
-            Ok(Trays { trays })
+            let page = reading.trays(forgotten.timestamp_millis(), after, limit)?;
+            let mut own = OwnBatches::default();
+            let cards: Result<Vec<_>, Failure> = page
+                .rows
+                .into_iter()
+                .map(|row| Ok(card_of(&Run::among(reading, row, &mut own)?, app.now())))
+                .collect();
+            Ok(Trays {
+                trays: cards?,
+                more: page.more,
+            })
         })
     }
 }
@@ -65,10 +82,11 @@ pub(super) fn page(
         .map(|(at, (id, it))| WeighingLine {
             id: id.to_string(),
             at: it.at.to_rfc3339(),
-            hours: (it.at - tray.started_at).num_seconds() as f64 / 3600.0,
+            hours: hours_between(tray.started_at, it.at),
             gross_g: it.gross_g,
             mass_g: it.gross_g - tray.tare_g,
             odd: it.odd || run.estimate.odd.contains(&at),
+            air: it.air.map(shown),
         });
     let curve = drying::curve(&run.lot).into_iter().map(|point| CurvePoint {
         hours: point.hours,
@@ -76,11 +94,32 @@ pub(super) fn page(
         value_g: point.mass_g.value,
         high_g: point.mass_g.high,
     });
+    let ends_hours = run.last_counted().and_then(|(_, at)| {
+        let gone = hours_between(tray.started_at, at);
+        let left = run
+            .estimate
+            .hours_left
+            .filter(|_| tray.taken_down.is_none())?;
+        Some(left.map_monotone(|hours| gone + hours).into())
+    });
     Ok(TrayPage {
         card: card_of(&run, app.now()),
         dry_matter_g: run.estimate.dry_matter_g.into(),
         basis: run.estimate.basis.name().to_owned(),
+        reasons: reasons(&run),
+        feel: Note {
+            code: "feel".to_owned(),
+            text: class_of(&run.row.harvest.part).feel_when_dry().to_owned(),
+            source: None,
+            status: Status::Practice,
+        },
         notes: notes(&run),
+        telling_gross_g: run
+            .estimate
+            .telling_mass_g
+            .filter(|_| tray.taken_down.is_none())
+            .map(|mass_g| mass_g + tray.tare_g),
+        ends_hours,
         weighings: lines.collect(),
         curve: curve.collect(),
         note: tray.note.clone(),
@@ -88,6 +127,7 @@ pub(super) fn page(
             fresh_g: it.fresh_g,
             dry_g: it.dry_g,
         }),
+        air: tray.air.map(shown),
         air_limit_wet_percent: run.estimate.air_limit_wet_percent.map(Interval::from),
     })
 }
@@ -109,16 +149,63 @@ fn notes(run: &Run) -> Vec<Note> {
             status: Status::Practice,
         });
     }
-    notes.extend(noted(&run.estimate));
     notes
 }
 
-fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
+/// What stands in the way of a better forecast; nothing of it matters once the tray is down.
+fn reasons(run: &Run) -> Vec<Note> {
+    if run.row.tray.taken_down.is_some() {
+        return Vec::new();
+    }
+    let is_too_damp = run.estimate.reasons.contains(&Reason::RoomTooDamp);
+    let mut reasons: Vec<Note> = noted(&run.estimate)
+        .filter(|note| note.code != Reason::RoomTooDamp.code())
+        .collect();
+    if let (Some(air), Some(limit)) = (run.air, run.estimate.air_limit_wet_percent) {
+        let end = if is_too_damp {
+            ": finish it warm or move it"
+        } else {
+            ""
+        };
+        let text = format!(
+            "At {:.0} % humidity and {:.0} °C this room stops near {:.0} % moisture ({:.0} to {:.0} %){end}.",
+            air.relative_humidity_percent, air.temperature_c, limit.value, limit.low, limit.high
+        );
+        let note = Note {
+            code: "air_limit".to_owned(),
+            text,
+            source: Some(
+                "herb-leaf isotherm of this book, tied to lemon balm leaf (Argyropoulos et al. 2012)"
+                    .to_owned(),
+            ),
+            status: Status::Proposal,
+        };
+        // What keeps it from ever getting dry comes before what keeps the forecast from being sharp.
+        reasons.insert(if is_too_damp { 0 } else { reasons.len() }, note);
+    }
+    reasons
+}
+
+fn shown(air: journal::Air) -> Air {
+    Air {
+        temperature_c: air.temperature_c,
+        relative_humidity_percent: air.relative_humidity_percent,
+    }
+}
+
+fn hours_between(from: DateTime<FixedOffset>, to: DateTime<FixedOffset>) -> f64 {
+    (to - from).num_seconds() as f64 / 3600.0
+}
+
+/// A tray in a list, by its forecast.
+pub(crate) fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
     let (tray, harvest, estimate) = (&run.row.tray, &run.row.harvest, &run.estimate);
     let is_down = tray.taken_down.is_some();
     let last = run.last_weighed();
     let looked_at = last.map_or(tray.started_at, |(_, at)| at);
-    let hours_since = (now - looked_at).num_seconds().max(0) as f64 / 3600.0;
+    let counted = run.last_counted();
+    let counted_at = counted.map_or(tray.started_at, |(_, at)| at);
+    let hours_since = hours_between(counted_at, now).max(0.0);
     let hours_left = estimate
         .hours_left
         .filter(|_| !is_down)
@@ -142,7 +229,7 @@ fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
         days: u32::try_from(days_since(tray.started_at, now)).unwrap_or_default(),
         fresh_mass_g: tray.fresh_mass_g,
         tare_g: tray.tare_g,
-        mass_now_g: last.map_or(tray.fresh_mass_g, |(mass, _)| mass),
+        mass_now_g: counted.map_or(tray.fresh_mass_g, |(mass, _)| mass),
         last_weighed_at: last.map(|(_, at)| at.to_rfc3339()),
         state: if is_down {
             TrayState::Dry
@@ -156,9 +243,39 @@ fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
         stop_gross_g: stop.into(),
         says: says(run, dried_left_g, hours_left, forgotten),
         hours_left,
+        weigh_at: run
+            .estimate
+            .next_weighing_hours
+            .filter(|_| !is_down)
+            .map(|hours| weigh_at(counted_at, looked_at, hours).to_rfc3339()),
+        why: why(run),
         is_dry,
         forgotten,
     }
+}
+
+/// When to weigh again; a weigh-in that does not count is made good the next day.
+fn weigh_at(
+    counted_at: DateTime<FixedOffset>,
+    looked_at: DateTime<FixedOffset>,
+    hours: f64,
+) -> DateTime<FixedOffset> {
+    if looked_at > counted_at {
+        looked_at + Duration::hours(24)
+    } else {
+        counted_at + Duration::minutes((60.0 * hours) as i64)
+    }
+}
+
+/// The reason that most stands in the way of a time left.
+fn why(run: &Run) -> Option<String> {
+    let reasons = &run.estimate.reasons;
+    let counts = |reason: &&Reason| !matches!(reason, Reason::AirNotNoted | Reason::OddWeighing);
+    let is_open = run.row.tray.taken_down.is_none() && !run.estimate.is_dry;
+    let first = reasons.iter().find(counts).or_else(|| reasons.first());
+    first
+        .filter(|_| is_open)
+        .map(|reason| reason.code().to_owned())
 }
 
 /// What the tray is up to, in one line.

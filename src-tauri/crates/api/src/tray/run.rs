@@ -1,5 +1,8 @@
 //! A drying run with its forecast: the tray, its weigh-ins and what they say together.
 
+use std::collections::BTreeMap;
+use std::sync::Mutex;
+
 use chrono::{DateTime, FixedOffset};
 use formulary::herbs;
 use journal::{Surface, Tray, TrayId, Weighing, WeighingId};
@@ -9,9 +12,10 @@ use physics::{Interval, WetBasis};
 use store::{Reading, TrayRow};
 
 use crate::Failure;
+use crate::app::held;
 use crate::drying::{Expected, air};
 use crate::failure::At;
-use crate::harvest::{own_fractions, target_percent};
+use crate::harvest::{OwnBatches, target_percent};
 use crate::herb::Known;
 use crate::wire::Air;
 
@@ -22,6 +26,8 @@ pub(crate) struct Run {
     pub weighings: Vec<(WeighingId, Weighing)>,
     pub expected: Expected,
     pub lot: Lot,
+    /// The mean of the air that was noted.
+    pub air: Option<Air>,
     pub estimate: Estimate,
     /// What it is dried to, % of its weight.
     pub target_percent: f64,
@@ -45,32 +51,53 @@ impl Run {
         row: TrayRow,
         weighings: Vec<(WeighingId, Weighing)>,
     ) -> Result<Self, Failure> {
+        Self::beside(reading, row, weighings, &mut OwnBatches::default())
+    }
+
+    /// The run of one tray of many.
+    pub fn among(
+        reading: &Reading<'_>,
+        row: TrayRow,
+        own: &mut OwnBatches,
+    ) -> Result<Self, Failure> {
+        let weighings = reading.weighings(&row.id)?;
+        Self::beside(reading, row, weighings, own)
+    }
+
+    fn beside(
+        reading: &Reading<'_>,
+        row: TrayRow,
+        weighings: Vec<(WeighingId, Weighing)>,
+        own: &mut OwnBatches,
+    ) -> Result<Self, Failure> {
         let (tray, harvest) = (&row.tray, &row.harvest);
         let known = Known::written(reading, &harvest.herb)?;
-        let own = own_fractions(reading, &known.key, &harvest.part, Some(row.id))?;
+        let own = own.fractions(reading, &known.key, &harvest.part, Some(row.id))?;
         let expected = Expected::of(known.table_name(), &harvest.part, &own).at("part")?;
         let target_percent = target_percent(&known, &harvest.part);
         let step = scale_step(tray, &weighings);
+        let noted = mean_air(tray, &weighings);
         let mut lot = Lot::new(grams(tray.fresh_mass_g), expected.prior)
             .at("mass_g")?
             .pace(expected.pace)
             .scale_step(step)?
             .target(WetBasis::from_percent(target_percent)?)?
             .weighings(figures(tray, &weighings)?)
-            .air(mean_air(tray, &weighings)?);
+            .air(noted.as_ref().map(air).transpose()?);
         if !own.is_empty() {
             lot = lot.from_own_batches();
         }
         if let Some(sample) = tray.sample {
             lot = lot.sample(oven_sample(sample, step)?);
         }
-        let estimate = drying::estimate(&lot);
+        let estimate = estimated(row.id, &lot);
         Ok(Self {
             row,
             known,
             weighings,
             expected,
             lot,
+            air: noted,
             estimate,
             target_percent,
         })
@@ -86,6 +113,19 @@ impl Run {
                 .last()
                 .map(|(_, it)| (it.gross_g - tray.tare_g, it.at)),
         }
+    }
+
+    /// Net weight and time of the latest weigh-in that the forecast counts, the take-down included.
+    pub fn last_counted(&self) -> Option<(f64, DateTime<FixedOffset>)> {
+        if self.row.tray.taken_down.is_some() {
+            return self.last_weighed();
+        }
+        let odd = &self.estimate.odd;
+        let counted = (0..self.weighings.len()).rev().find(|at| !odd.contains(at));
+        counted.map(|at| {
+            let it = &self.weighings[at].1;
+            (it.gross_g - self.row.tray.tare_g, it.at)
+        })
     }
 
     /// Whether the plant was weighed with water on the outside.
@@ -109,6 +149,27 @@ impl Run {
         self.own_moisture()
             .map_or_else(herbs::dried_moisture, |(moisture, _)| moisture)
     }
+}
+
+/// What was estimated of trays, for lists that show the same trays again and again.
+static ESTIMATED: Mutex<BTreeMap<TrayId, (Lot, Estimate)>> = Mutex::new(BTreeMap::new());
+/// More trays than one list carries.
+const MOST_REMEMBERED: usize = 4000;
+
+/// The estimate of a lot, worked out anew only where the lot is another than before.
+fn estimated(id: TrayId, lot: &Lot) -> Estimate {
+    if let Some((known, estimate)) = held(&ESTIMATED).get(&id)
+        && known == lot
+    {
+        return estimate.clone();
+    }
+    let estimate = drying::estimate(lot);
+    let mut remembered = held(&ESTIMATED);
+    if remembered.len() >= MOST_REMEMBERED {
+        remembered.clear();
+    }
+    remembered.insert(id, (lot.clone(), estimate.clone()));
+    estimate
 }
 
 /// The weigh-ins as figures, the take-down as the last of them.
@@ -138,32 +199,22 @@ fn scale_step(tray: &Tray, weighings: &[(WeighingId, Weighing)]) -> Mass {
 }
 
 /// The mean of what was measured of the air over the run.
-fn mean_air(
-    tray: &Tray,
-    weighings: &[(WeighingId, Weighing)],
-) -> Result<Option<drying::Air>, Failure> {
-    let measured: Vec<journal::Air> = tray
-        .air
-        .into_iter()
-        .chain(weighings.iter().filter_map(|(_, it)| it.air))
-        .collect();
-    if measured.is_empty() {
-        return Ok(None);
-    }
-    let count = measured.len() as f64;
-    let mean = Air {
-        temperature_c: measured.iter().map(|it| it.temperature_c).sum::<f64>() / count,
-        relative_humidity_percent: measured
-            .iter()
-            .map(|it| it.relative_humidity_percent)
-            .sum::<f64>()
-            / count,
-    };
-    air(&mean).map(Some)
+fn mean_air(tray: &Tray, weighings: &[(WeighingId, Weighing)]) -> Option<Air> {
+    let noted = weighings.iter().filter_map(|(_, it)| it.air);
+    let measured: Vec<journal::Air> = tray.air.into_iter().chain(noted).collect();
+    let mean =
+        |of: fn(&journal::Air) -> f64| measured.iter().map(of).sum::<f64>() / measured.len() as f64;
+    (!measured.is_empty()).then(|| Air {
+        temperature_c: mean(|it| it.temperature_c),
+        relative_humidity_percent: mean(|it| it.relative_humidity_percent),
+    })
 }
 
-/// The sample as figures; it is weighed on the scale of the tray unless a finer one was named.
+/// The sample as figures. The scale is the one that was named; otherwise one that shows tenths
+/// where a tenth was written down, and the tray's own where none was.
 pub(super) fn oven_sample(sample: journal::OvenSample, step: Mass) -> Result<OvenSample, Failure> {
-    let step = sample.scale_step_g.map_or(step, grams);
+    let has_tenths = sample.fresh_g.fract() != 0.0 || sample.dry_g.fract() != 0.0;
+    let implied = if has_tenths { grams(0.1) } else { step };
+    let step = sample.scale_step_g.map_or(implied, grams);
     OvenSample::new(grams(sample.fresh_g), grams(sample.dry_g), step).at("dry_g")
 }

@@ -16,6 +16,7 @@ impl Command for WeighTray {
         let tray: TrayId = asked::id("tray", &self.tray)?;
         let at = asked::past("at", self.at.as_deref(), app.now())?;
         let id = WeighingId(app.new_id());
+        let air = self.air.map(measured).transpose()?;
         let is_confirmed = self.confirm_odd.unwrap_or(false);
         let (done, ()) = app.perform(|writing| {
             let row = writing
@@ -23,7 +24,7 @@ impl Command for WeighTray {
                 .map_err(|why| Failure::from(why).renamed("tray"))?;
             refuse_if_down(&row.tray)?;
             weighings_fit(&row.tray, self.gross_g, at)?;
-            let (gross_g, air) = (self.gross_g, self.air.map(measured));
+            let gross_g = self.gross_g;
             let mut weighing = Weighing {
                 tray,
                 at,
@@ -63,10 +64,12 @@ impl Command for CorrectWeighing {
             .as_deref()
             .map(|at| asked::past("at", Some(at), app.now()))
             .transpose()?;
+        let air = self.air.map(measured).transpose()?;
         let (done, tray) = app.perform(|writing| {
             let mut weighing = writing.get::<Weighing>(&id)?;
             weighing.gross_g = self.gross_g.unwrap_or(weighing.gross_g);
             weighing.at = at.unwrap_or(weighing.at);
+            weighing.air = air.or(weighing.air);
             let row = writing.tray(&weighing.tray)?;
             weighings_fit(&row.tray, weighing.gross_g, weighing.at)?;
             writing.correct(&id, &weighing)?;

@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::drying::OvenSample;
-use crate::wire::{Air, Changed, Interval, Note, bare_request};
+use crate::wire::{Air, Changed, Interval, Note};
 
 /// Part of a harvest goes onto a tray.
 #[derive(Debug, Clone, Deserialize)]
@@ -49,6 +49,7 @@ pub struct CorrectTray {
     pub name: Option<String>,
     pub tare_g: Option<f64>,
     pub note: Option<String>,
+    pub air: Option<Air>,
 }
 
 /// A change to a weigh-in; what is left out stays.
@@ -59,6 +60,7 @@ pub struct CorrectWeighing {
     pub id: String,
     pub gross_g: Option<f64>,
     pub at: Option<String>,
+    pub air: Option<Air>,
 }
 
 /// A weigh-in was a mistake.
@@ -80,10 +82,15 @@ pub struct SampleTray {
     pub scale_step_g: Option<f64>,
 }
 
-bare_request!(
-    /// Trays on the rack, forgotten ones first, then dried lots with grams left.
-    ListTrays
-);
+/// Trays on the rack, forgotten ones first, then dried lots with grams left; `after` is the id of
+/// the last one seen.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct ListTrays {
+    pub after: Option<String>,
+    pub limit: Option<u32>,
+}
 
 /// One tray.
 #[derive(Debug, Clone, Deserialize)]
@@ -127,6 +134,10 @@ pub struct TrayCard {
     pub target_mass_g: Interval,
     pub stop_gross_g: Interval,
     pub hours_left: Option<Interval>,
+    /// When the next weigh-in is worth the walk; none once the tray is dry.
+    pub weigh_at: Option<String>,
+    /// The code of what most stands in the way of a time left.
+    pub why: Option<String>,
     pub is_dry: bool,
     pub forgotten: bool,
     pub says: String,
@@ -142,6 +153,7 @@ pub struct WeighingLine {
     pub gross_g: f64,
     pub mass_g: f64,
     pub odd: bool,
+    pub air: Option<Air>,
 }
 
 /// A point of the drying curve with its band.
@@ -162,11 +174,21 @@ pub struct TrayPage {
     pub card: TrayCard,
     pub dry_matter_g: Interval,
     pub basis: String,
+    /// Why the forecast says no more than it does.
+    pub reasons: Vec<Note>,
+    /// How the hand tells that it is dry.
+    pub feel: Note,
     pub notes: Vec<Note>,
+    /// What the scale shows when weigh-ins begin to tell of the end; none once they do.
+    pub telling_gross_g: Option<f64>,
+    /// When it will be dry enough, in hours on the rack.
+    pub ends_hours: Option<Interval>,
     pub weighings: Vec<WeighingLine>,
     pub curve: Vec<CurvePoint>,
     pub note: Option<String>,
     pub sample: Option<OvenSample>,
+    /// The air where the tray was laid out.
+    pub air: Option<Air>,
     pub air_limit_wet_percent: Option<Interval>,
 }
 
@@ -175,6 +197,7 @@ pub struct TrayPage {
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Trays {
     pub trays: Vec<TrayCard>,
+    pub more: bool,
 }
 
 /// The answer to [`ShowTray`].

@@ -18,6 +18,7 @@ impl Command for StartTray {
         let id = TrayId(app.new_id());
         let harvest_id: HarvestId = asked::id("harvest", &self.harvest)?;
         let started_at = asked::past("started_at", self.started_at.as_deref(), app.now())?;
+        let air = self.air.map(measured).transpose()?;
         let (done, ()) = app.perform(|writing| {
             let harvest = writing
                 .get::<Harvest>(&harvest_id)
@@ -37,7 +38,7 @@ impl Command for StartTray {
                 fresh_mass_g: self.mass_g,
                 tare_g: self.tare_g.unwrap_or_default(),
                 started_at,
-                air: self.air.map(measured),
+                air,
                 taken_down: None,
                 sample: None,
                 note: None,
@@ -92,12 +93,14 @@ impl Command for CorrectTray {
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let id: TrayId = asked::id("tray", &self.tray)?;
+        let air = self.air.map(measured).transpose()?;
         let (done, ()) = app.perform(|writing| {
             let mut tray = found(writing, &id)?;
             if let Some(name) = self.name {
                 tray.name = name.trim().to_owned();
             }
             tray.tare_g = self.tare_g.unwrap_or(tray.tare_g);
+            tray.air = air.or(tray.air);
             asked::corrected(&mut tray.note, self.note);
             writing.correct(&id, &tray)?;
             Ok((format!("Corrected {} ({})", tray.name, tray.code), ()))
@@ -150,11 +153,13 @@ pub(super) fn refuse_if_down(tray: &Tray) -> Result<(), Failure> {
     }
 }
 
-pub(super) fn measured(air: Air) -> journal::Air {
-    journal::Air {
+/// The air as the journal keeps it, refused at its own fields.
+pub(super) fn measured(air: Air) -> Result<journal::Air, Failure> {
+    crate::drying::air(&air).map_err(|why| why.within("air"))?;
+    Ok(journal::Air {
         temperature_c: air.temperature_c,
         relative_humidity_percent: air.relative_humidity_percent,
-    }
+    })
 }
 
 pub(super) fn written(app: &App, done: Changed, id: &TrayId) -> Result<TrayWritten, Failure> {

@@ -1,5 +1,7 @@
 //! Harvests.
 
+use std::collections::BTreeMap;
+
 use chrono::{DateTime, FixedOffset};
 use journal::{
     Amount, Bed, BedId, Discard, DiscardId, Harvest, HarvestId, HarvestState, HerbKey, Jar, JarId,
@@ -78,11 +80,34 @@ pub struct HerbUse {
     pub picked_at: DateTime<FixedOffset>,
 }
 
+/// What a herb's part gave in a bed.
+#[derive(Debug, Clone, PartialEq)]
+pub struct YieldSum {
+    /// The herb.
+    pub herb: HerbKey,
+    /// The part.
+    pub part: String,
+    /// Where it was picked.
+    pub bed: Option<Bed>,
+    /// How much was picked.
+    pub fresh: Amount,
+    /// How much was taken down dry of it.
+    pub dried: Amount,
+    /// What that had weighed fresh, g.
+    pub fresh_of_dried_g: f64,
+    /// In how many pickings.
+    pub harvests: u32,
+    /// The first photo of it, and when that was.
+    pub photo: Option<String>,
+    /// When the first picking with a photo was.
+    pub photo_ms: Option<i64>,
+}
+
 impl Table for Harvest {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
-            "INSERT INTO harvest (id, body, code, herb, part, bed, surface, picked_ms, fresh)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
+            "INSERT INTO harvest (id, body, code, herb, part, bed, surface, picked_ms, fresh, photo)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
         )?
         .execute(params![
             id,
@@ -94,6 +119,7 @@ impl Table for Harvest {
             self.surface.as_str(),
             self.picked_at.timestamp_millis(),
             self.fresh().thousandths(),
+            self.photos.first().map(journal::PhotoHash::as_str),
         ])?;
         let mut photos = conn.prepare_cached(
             "INSERT INTO harvest_photo (harvest, position, hash) VALUES (?1, ?2, ?3)",
@@ -111,6 +137,12 @@ impl Table for Harvest {
             .execute([id])?;
         Ok(())
     }
+}
+
+type YieldKey = (String, String, Option<String>);
+
+fn yield_key(row: &Row<'_>) -> Result<YieldKey, Failure> {
+    Ok((row.get(0)?, row.get(1)?, row.get(2)?))
 }
 
 const ROW: &str = "SELECT harvest.id, harvest.body, bed.id, bed.body,
@@ -196,6 +228,53 @@ impl Reading<'_> {
              ORDER BY harvest.picked_ms, harvest.id",
             [from_ms, to_ms],
         )
+    }
+
+    /// What was picked between two moments, summed up by herb, part and bed.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn yields(&self, from_ms: i64, to_ms: i64) -> Result<Vec<YieldSum>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            // Beside the earliest picking that has a photo stands that photo.
+            "SELECT picked.*, bed.body FROM (
+                 SELECT herb, part, bed, sum(fresh), count(*), photo,
+                        min(CASE WHEN photo IS NOT NULL THEN picked_ms END)
+                 FROM harvest WHERE picked_ms >= ?1 AND picked_ms < ?2 GROUP BY herb, part, bed
+             ) AS picked LEFT JOIN bed ON bed.id = picked.bed",
+        )?;
+        let mut rows = statement.query([from_ms, to_ms])?;
+        let mut sums = BTreeMap::new();
+        while let Some(row) = rows.next()? {
+            let sum = YieldSum {
+                herb: row.get::<_, String>(0)?.parse()?,
+                part: row.get(1)?,
+                bed: row
+                    .get::<_, Option<String>>(7)?
+                    .map(|body| parsed(&body))
+                    .transpose()?,
+                fresh: Amount::from_thousandths(row.get(3)?),
+                harvests: row.get(4)?,
+                dried: Amount::ZERO,
+                fresh_of_dried_g: 0.0,
+                photo: row.get(5)?,
+                photo_ms: row.get(6)?,
+            };
+            sums.insert(yield_key(row)?, sum);
+        }
+        let mut statement = self.conn.prepare_cached(
+            "SELECT herb, part, bed, sum(tray.dried), sum(tray.fresh_g)
+             FROM harvest CROSS JOIN tray ON tray.harvest = harvest.id AND NOT tray.is_drying
+             WHERE picked_ms >= ?1 AND picked_ms < ?2 GROUP BY herb, part, bed",
+        )?;
+        let mut rows = statement.query([from_ms, to_ms])?;
+        while let Some(row) = rows.next()? {
+            if let Some(sum) = sums.get_mut(&yield_key(row)?) {
+                sum.dried = Amount::from_thousandths(row.get(3)?);
+                sum.fresh_of_dried_g = row.get(4)?;
+            }
+        }
+        Ok(sums.into_values().collect())
     }
 
     /// A harvest with all that came of it.

@@ -7,10 +7,12 @@ CREATE TABLE harvest (
     bed       TEXT,
     surface   TEXT NOT NULL,
     picked_ms INTEGER NOT NULL,
-    fresh     INTEGER NOT NULL
+    fresh     INTEGER NOT NULL,
+    photo     TEXT
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX harvest_by_time ON harvest (picked_ms, id);
-CREATE INDEX harvest_by_herb ON harvest (herb, picked_ms, id);
+-- These two hold all that a season and the maker's own batches ask of a harvest.
+CREATE INDEX harvest_by_time ON harvest (picked_ms, id, herb, part, bed, fresh, photo);
+CREATE INDEX harvest_by_herb ON harvest (herb, picked_ms, id, part, surface);
 CREATE INDEX harvest_by_bed ON harvest (bed, picked_ms, id);
 CREATE INDEX harvest_by_code ON harvest (code);
 

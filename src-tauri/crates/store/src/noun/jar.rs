@@ -1,10 +1,10 @@
 //! Jars.
 
 use chrono::NaiveDate;
-use journal::{Jar, JarId, JarState, Noun};
-use rusqlite::types::Value;
-use rusqlite::{Connection, params, params_from_iter};
+use journal::{Amount, Jar, JarId, JarState, Noun, PlantState};
+use rusqlite::{Connection, params};
 
+use super::bottle::Kind;
 use super::{Table, all, parsed};
 use crate::{Failure, Page, Reading};
 
@@ -22,19 +22,59 @@ pub struct JarRow {
 /// Which jars.
 #[derive(Debug, Clone, PartialEq)]
 pub struct JarFilter {
-    /// Only in this state, as of this day.
-    pub state: Option<(JarState, NaiveDate)>,
+    /// The day on which some are due.
+    pub today: NaiveDate,
+    /// Only in this state.
+    pub state: Option<JarState>,
     /// Only those after this one in the list.
-    pub before: Option<JarId>,
+    pub after: Option<JarId>,
     /// At most so many.
     pub limit: usize,
+}
+
+/// What was poured of a kind between two moments, and what became of it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct JarSum {
+    /// The kind.
+    pub kind: Kind,
+    /// How many jars.
+    pub jars: u32,
+    /// How many of them failed.
+    pub failed: u32,
+    /// What was strained off them.
+    pub out_ml: f64,
+    /// Strained liquid that no bottle holds.
+    pub unbottled_ml: f64,
+    /// How many bottles were filled from them.
+    pub bottles: u32,
+    /// What was filled into them.
+    pub bottled_ml: f64,
+    /// How many of them were given away.
+    pub given: u32,
+    /// What is left in those on the shelf.
+    pub shelved_ml: f64,
+}
+
+const STRAINED: &str =
+    "NOT failed AND EXISTS (SELECT 1 FROM straining WHERE straining.jar = jar.id)";
+
+/// The herbs of a jar, each once, in their order.
+fn herbs_of(jar: &Jar) -> String {
+    let mut herbs: Vec<&str> = Vec::new();
+    for plant in &jar.plants {
+        if !herbs.contains(&plant.herb.as_str()) {
+            herbs.push(plant.herb.as_str());
+        }
+    }
+    herbs.join(" ")
 }
 
 impl Table for Jar {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
-            "INSERT INTO jar (id, body, code, poured_ms, due_from, failed, preparation, marc_of)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
+            "INSERT INTO jar (id, body, code, poured_ms, due_from, failed, preparation, marc_of,
+                              herbs, is_fresh)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
         )?
         .execute(params![
             id,
@@ -45,6 +85,10 @@ impl Table for Jar {
             self.failed.is_some(),
             self.preparation,
             self.marc_of.map(|jar| jar.to_string()),
+            herbs_of(self),
+            self.plants
+                .iter()
+                .any(|plant| plant.state == PlantState::Fresh),
         ])?;
         let mut herbs =
             conn.prepare_cached("INSERT OR IGNORE INTO jar_herb (jar, herb) VALUES (?1, ?2)")?;
@@ -64,40 +108,69 @@ impl Table for Jar {
 }
 
 impl Reading<'_> {
-    /// Jars, the latest first.
+    /// Jars: those that stand on their plants, the longest due first; the strained and the failed
+    /// ones, the latest poured first.
     ///
     /// # Errors
-    /// [`Failure::NotFound`] when `before` names no jar; a failure to read.
+    /// [`Failure::NotFound`] when `after` names no jar; a failure to read.
     pub fn jars(&self, filter: &JarFilter) -> Result<Page<JarRow>, Failure> {
-        let mut sql = String::from("WHERE 1");
-        let mut values: Vec<Value> = Vec::new();
-        if let Some((state, today)) = filter.state {
-            match state {
-                JarState::Failed => sql.push_str(" AND failed"),
-                JarState::Strained => sql.push_str(
-                    " AND NOT failed AND EXISTS (SELECT 1 FROM straining WHERE jar = jar.id)",
-                ),
-                JarState::Due => {
-                    sql.push_str(" AND id IN (SELECT jar FROM standing WHERE due_from <= ?)");
-                }
-                JarState::Steeping => {
-                    sql.push_str(" AND id IN (SELECT jar FROM standing WHERE due_from > ?)");
-                }
+        let after = match filter.after {
+            None => None,
+            Some(id) => Some((id.to_string(), self.jar(&id)?)),
+        };
+        let parts = [
+            (
+                JarState::Due,
+                "due_from <= ?1",
+                "standing",
+                "due_from, jar",
+                false,
+            ),
+            (
+                JarState::Steeping,
+                "due_from > ?1",
+                "standing",
+                "due_from, jar",
+                false,
+            ),
+            (JarState::Strained, STRAINED, "jar", "poured_ms, id", true),
+            (JarState::Failed, "failed", "jar", "poured_ms, id", true),
+        ];
+        let reached = after
+            .as_ref()
+            .map(|(_, row)| row.jar.state(row.is_strained, filter.today));
+        let mut rows = Vec::new();
+        let mut is_behind = reached.is_some();
+        for (state, holds, table, order, descending) in parts {
+            let begins_here = is_behind && reached == Some(state);
+            is_behind &= !begins_here;
+            let is_wanted = filter.state.is_none_or(|wanted| wanted == state);
+            if is_behind || !is_wanted || rows.len() > filter.limit {
+                continue;
             }
-            if matches!(state, JarState::Due | JarState::Steeping) {
-                values.push(today.to_string().into());
+            let id = if table == "jar" { "id" } else { "jar" };
+            let (than, direction) = if descending {
+                ("<", " DESC")
+            } else {
+                (">", "")
+            };
+            let sorted = order.replace(',', &format!("{direction},"));
+            let room = filter.limit + 1 - rows.len();
+            let last = after.as_ref().filter(|_| begins_here).map(|(id, _)| id);
+            // ?1 is named in every part, so that all take the same values.
+            let mut statement = self.conn.prepare_cached(&format!(
+                "SELECT {id} FROM {table} WHERE {holds} AND ?1 IS NOT NULL AND (?2 IS NULL OR
+                     ({order}) {than} (SELECT {order} FROM {table} WHERE {id} = ?2))
+                 ORDER BY {sorted}{direction} LIMIT ?3"
+            ))?;
+            let values = params![filter.today.to_string(), last, room as i64];
+            let ids: Vec<String> = statement
+                .query_map(values, |row| row.get(0))?
+                .collect::<Result<_, _>>()?;
+            for id in ids {
+                rows.extend(self.jar_rows("WHERE id = ?1", [id])?);
             }
         }
-        if let Some(before) = filter.before {
-            if !super::is_present(self.conn, Noun::Jar, &before.to_string())? {
-                return Err(Failure::not_found(Noun::Jar));
-            }
-            sql.push_str(" AND (poured_ms, id) < (SELECT poured_ms, id FROM jar WHERE id = ?)");
-            values.push(before.to_string().into());
-        }
-        sql.push_str(" ORDER BY poured_ms DESC, id DESC LIMIT ?");
-        values.push((filter.limit as i64 + 1).into());
-        let rows = self.jar_rows(&sql, params_from_iter(values))?;
         Ok(Page::of(rows, filter.limit))
     }
 
@@ -167,6 +240,65 @@ impl Reading<'_> {
              ORDER BY jar.poured_ms, jar.id",
             [],
         )
+    }
+
+    /// What was poured between two moments, summed up by kind.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn poured_sums(&self, from_ms: i64, to_ms: i64) -> Result<Vec<JarSum>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT jar.preparation, jar.is_fresh, jar.herbs, count(*), sum(jar.failed),
+                    coalesce(sum((SELECT sum(out) FROM straining WHERE straining.jar = jar.id)), 0),
+                    coalesce(sum((SELECT max(remains, 0) FROM lot WHERE lot.noun = 'jar'
+                        AND lot.id = jar.id AND NOT jar.failed)), 0)
+             FROM jar WHERE poured_ms >= ?1 AND poured_ms < ?2 GROUP BY 1, 2, 3",
+        )?;
+        let mut rows = statement.query([from_ms, to_ms])?;
+        let mut sums = Vec::new();
+        while let Some(row) = rows.next()? {
+            let ml = |place: usize| -> Result<f64, Failure> {
+                Ok(Amount::from_thousandths(row.get(place)?).get())
+            };
+            sums.push(JarSum {
+                kind: Kind::of(row, 0)?,
+                jars: row.get(3)?,
+                failed: row.get(4)?,
+                out_ml: ml(5)?,
+                unbottled_ml: ml(6)?,
+                bottles: 0,
+                bottled_ml: 0.0,
+                given: 0,
+                shelved_ml: 0.0,
+            });
+        }
+        let of = |sums: &mut Vec<JarSum>, kind: &Kind| sums.iter().position(|it| it.kind == *kind);
+        let mut statement = self.conn.prepare_cached(
+            "SELECT jar.preparation, jar.is_fresh, jar.herbs, count(*), sum(bottle.size),
+                    sum(bottle.end_kind IS 'given')
+             FROM jar CROSS JOIN bottle INDEXED BY bottle_of_jar ON bottle.jar = jar.id
+             WHERE poured_ms >= ?1 AND poured_ms < ?2 GROUP BY 1, 2, 3",
+        )?;
+        let mut rows = statement.query([from_ms, to_ms])?;
+        while let Some(row) = rows.next()? {
+            if let Some(at) = of(&mut sums, &Kind::of(row, 0)?) {
+                sums[at].bottles = row.get(3)?;
+                sums[at].bottled_ml = Amount::from_thousandths(row.get(4)?).get();
+                sums[at].given = row.get(5)?;
+            }
+        }
+        let mut statement = self.conn.prepare_cached(
+            "SELECT jar.preparation, jar.is_fresh, jar.herbs, sum(shelf.remains)
+             FROM jar CROSS JOIN shelf INDEXED BY shelf_of_jar ON shelf.jar = jar.id
+             WHERE poured_ms >= ?1 AND poured_ms < ?2 GROUP BY 1, 2, 3",
+        )?;
+        let mut rows = statement.query([from_ms, to_ms])?;
+        while let Some(row) = rows.next()? {
+            if let Some(at) = of(&mut sums, &Kind::of(row, 0)?) {
+                sums[at].shelved_ml = Amount::from_thousandths(row.get(3)?).get();
+            }
+        }
+        Ok(sums)
     }
 
     /// The jars poured between two moments, in order.

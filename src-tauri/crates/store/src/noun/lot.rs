@@ -1,10 +1,12 @@
 //! Lots of plant that a jar can be filled from.
 
-use journal::{Amount, Bed, Harvest, HarvestId, HerbKey, Lot, PlantState, Source, Tray, TrayId};
-use rusqlite::Row;
+use journal::{
+    Amount, Bed, Harvest, HarvestId, HerbKey, Lot, Noun, PlantState, Source, Tray, TrayId,
+};
+use rusqlite::{Row, params};
 
 use super::parsed;
-use crate::{Failure, Reading, ledger};
+use crate::{Failure, Page, Reading, ledger};
 
 /// A lot of plant and where it comes from.
 #[derive(Debug, Clone, PartialEq)]
@@ -24,12 +26,16 @@ pub struct LotRow {
 }
 
 /// Which lots.
-#[derive(Debug, Clone, Default, PartialEq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct LotFilter {
     /// Only of this herb.
     pub herb: Option<HerbKey>,
     /// Only fresh or only dried.
     pub state: Option<PlantState>,
+    /// Only those after this one in the list.
+    pub after: Option<Lot>,
+    /// At most so many.
+    pub limit: usize,
 }
 
 const FRESH: &str = "SELECT harvest.id, harvest.body, bed.body, lot.remains, NULL, NULL
@@ -39,8 +45,10 @@ const DRIED: &str = "SELECT harvest.id, harvest.body, bed.body, lot.remains, tra
     FROM lot JOIN tray ON tray.id = lot.id JOIN harvest ON harvest.id = tray.harvest
     LEFT JOIN bed ON bed.id = harvest.bed
     WHERE lot.noun = 'tray'";
-const IN_STOCK: &str = "AND lot.remains > 0 AND (?1 IS NULL OR harvest.herb = ?1)
-    ORDER BY harvest.picked_ms DESC, lot.id";
+const IN_STOCK: &str = "SELECT id FROM stock
+    WHERE noun = ?1 AND (?2 IS NULL OR herb = ?2) AND (?3 IS NULL OR (picked_ms, id) <
+        (SELECT picked_ms, id FROM stock WHERE noun = ?1 AND id = ?3))
+    ORDER BY picked_ms DESC, id DESC LIMIT ?4";
 
 fn lot_row(row: &Row<'_>) -> Result<LotRow, Failure> {
     let harvest_id: HarvestId = row.get::<_, String>(0)?.parse()?;
@@ -82,16 +90,87 @@ impl Reading<'_> {
     /// Lots with something left, fresh before dried, the latest picking first.
     ///
     /// # Errors
-    /// A failure to read.
-    pub fn lots(&self, filter: &LotFilter) -> Result<Vec<LotRow>, Failure> {
+    /// [`Failure::NotFound`] when `after` is not in this list; a failure to read.
+    pub fn lots(&self, filter: &LotFilter) -> Result<Page<LotRow>, Failure> {
         let herb = filter.herb.as_ref().map(HerbKey::as_str);
+        let mut after = filter.after.map(|lot| Source::from(lot).row());
+        if let Some((noun, id)) = &after
+            && !self.is_in_stock(*noun, id)?
+        {
+            return Err(Failure::not_found(*noun));
+        }
         let mut lots = Vec::new();
-        for (state, select) in [(PlantState::Fresh, FRESH), (PlantState::Dried, DRIED)] {
-            if filter.state.is_none_or(|wanted| wanted == state) {
-                lots.extend(self.lot_rows(select, IN_STOCK, [herb])?);
+        let kinds = [
+            (PlantState::Fresh, Noun::Harvest, FRESH),
+            (PlantState::Dried, Noun::Tray, DRIED),
+        ];
+        for (state, noun, select) in kinds {
+            let is_behind = after.as_ref().is_some_and(|(after, _)| *after != noun);
+            if is_behind || filter.state.is_some_and(|wanted| wanted != state) {
+                continue;
+            }
+            let room = (filter.limit + 1).saturating_sub(lots.len());
+            let last = after.take().map(|(_, id)| id);
+            let mut statement = self.conn.prepare_cached(IN_STOCK)?;
+            let ids: Vec<String> = statement
+                .query_map(params![noun.as_str(), herb, last, room as i64], |row| {
+                    row.get(0)
+                })?
+                .collect::<Result<_, _>>()?;
+            for id in ids {
+                lots.extend(self.lot_rows(select, "AND lot.id = ?1", [id])?);
             }
         }
-        Ok(lots)
+        Ok(Page::of(lots, filter.limit))
+    }
+
+    /// What is left dried of each herb's part.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn dried_left(&self) -> Result<Vec<(HerbKey, String, Amount)>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT harvest.herb, harvest.part, sum(stock.remains)
+             FROM stock CROSS JOIN tray ON tray.id = stock.id
+             CROSS JOIN harvest ON harvest.id = tray.harvest
+             WHERE stock.noun = 'tray' GROUP BY 1, 2",
+        )?;
+        let mut rows = statement.query([])?;
+        let mut left = Vec::new();
+        while let Some(row) = rows.next()? {
+            left.push((
+                row.get::<_, String>(0)?.parse()?,
+                row.get(1)?,
+                Amount::from_thousandths(row.get(2)?),
+            ));
+        }
+        Ok(left)
+    }
+
+    /// Whether anything is left of a lot of plant.
+    pub(crate) fn is_in_stock(&self, noun: Noun, id: &str) -> Result<bool, Failure> {
+        Ok(self
+            .conn
+            .prepare_cached("SELECT 1 FROM stock WHERE noun = ?1 AND id = ?2")?
+            .exists([noun.as_str(), id])?)
+    }
+
+    /// What is left, fresh and dried, of all plants picked between two moments.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn left_of_picked(&self, from_ms: i64, to_ms: i64) -> Result<(Amount, Amount), Failure> {
+        let sum = |noun: Noun| -> Result<Amount, Failure> {
+            let sum = self
+                .conn
+                .prepare_cached(
+                    "SELECT coalesce(sum(remains), 0) FROM stock
+                     WHERE noun = ?1 AND picked_ms >= ?2 AND picked_ms < ?3",
+                )?
+                .query_row(params![noun.as_str(), from_ms, to_ms], |row| row.get(0))?;
+            Ok(Amount::from_thousandths(sum))
+        };
+        Ok((sum(Noun::Harvest)?, sum(Noun::Tray)?))
     }
 
     /// One lot, whether or not anything is left of it.

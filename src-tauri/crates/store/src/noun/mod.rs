@@ -66,6 +66,7 @@ pub(crate) const TABLES: &[&str] = &[
     include_str!("recipe.sql"),
     include_str!("dropper.sql"),
     include_str!("wish.sql"),
+    include_str!("shelf.sql"),
     include_str!("../words.sql"),
     // Last, because it watches the others.
     include_str!("tally.sql"),
@@ -118,6 +119,8 @@ pub(crate) const MADE: &[&str] = &[
     "recipe_herb",
     "dropper",
     "plan",
+    "stock",
+    "shelf",
     "page",
     "tally",
 ];

@@ -4,7 +4,7 @@ use journal::{Amount, Bed, Harvest, HarvestId, HerbKey, Noun, Tray, TrayId, Weig
 use rusqlite::{Connection, Row, params};
 
 use super::{Table, parsed};
-use crate::{Failure, Reading};
+use crate::{Failure, Page, Reading};
 
 /// A tray with what lists show of it.
 #[derive(Debug, Clone, PartialEq)]
@@ -38,11 +38,25 @@ pub struct OwnBatch {
     pub dried_mass_g: f64,
 }
 
+/// What a finished drying run tells of the dry weight of the next one.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct OwnDry {
+    /// The tray.
+    pub tray: TrayId,
+    /// What was laid on it.
+    pub fresh_mass_g: f64,
+    /// Net weight when it was taken down.
+    pub dried_mass_g: f64,
+    /// A sample of it before and after the oven.
+    pub sample_g: Option<(f64, f64)>,
+}
+
 impl Table for Tray {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
-            "INSERT INTO tray (id, body, code, harvest, started_ms, is_drying, dried)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
+            "INSERT INTO tray (id, body, code, harvest, started_ms, is_drying, dried, fresh_g,
+                               sample_fresh_g, sample_dry_g)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
         )?
         .execute(params![
             id,
@@ -52,6 +66,9 @@ impl Table for Tray {
             self.started_at.timestamp_millis(),
             self.taken_down.is_none(),
             self.dried().thousandths(),
+            self.fresh_mass_g,
+            self.sample.map(|sample| sample.fresh_g),
+            self.sample.map(|sample| sample.dry_g),
         ])?;
         Ok(())
     }
@@ -94,20 +111,101 @@ impl Reading<'_> {
         Ok(trays)
     }
 
-    /// The trays that are drying, the longest first, then the dried lots with
-    /// grams left, the latest first.
+    /// The trays that are drying, the longest first.
     ///
     /// # Errors
     /// A failure to read.
-    pub fn trays(&self) -> Result<Vec<TrayRow>, Failure> {
-        let mut trays =
-            self.tray_rows("WHERE tray.is_drying ORDER BY tray.started_ms, tray.id", [])?;
-        trays.extend(self.tray_rows(
-            "WHERE tray.id IN (SELECT id FROM lot WHERE noun = 'tray' AND remains > 0)
-             ORDER BY tray.started_ms DESC, tray.id DESC",
-            [],
+    pub fn trays_drying(&self) -> Result<Vec<TrayRow>, Failure> {
+        self.tray_rows("WHERE tray.is_drying ORDER BY tray.started_ms, tray.id", [])
+    }
+
+    /// The trays that are drying, those first that nobody weighed since `forgotten_ms`, then the
+    /// longest; and then the dried lots with grams left, the latest picking first.
+    ///
+    /// # Errors
+    /// [`Failure::NotFound`] when `after` is not in this list; a failure to read.
+    pub fn trays(
+        &self,
+        forgotten_ms: i64,
+        after: Option<TrayId>,
+        limit: usize,
+    ) -> Result<Page<TrayRow>, Failure> {
+        let mut ids: Vec<String> = self.listed(
+            "SELECT id FROM tray WHERE is_drying
+             ORDER BY coalesce((SELECT max(at_ms) FROM weighing WHERE tray = tray.id), started_ms)
+                 >= ?1, started_ms, id",
+            [forgotten_ms],
+        )?;
+        let after = after.map(|id| id.to_string());
+        let place = after
+            .as_ref()
+            .map(|after| ids.iter().position(|id| id == after));
+        let behind = match place {
+            None => None,
+            Some(Some(at)) => {
+                ids.drain(..=at);
+                None
+            }
+            Some(None) => {
+                ids.clear();
+                after
+            }
+        };
+        ids.truncate(limit + 1);
+        if let Some(id) = &behind
+            && !self.is_in_stock(Noun::Tray, id)?
+        {
+            return Err(Failure::not_found(Noun::Tray));
+        }
+        let room = limit + 1 - ids.len();
+        ids.extend(self.listed(
+            "SELECT id FROM stock WHERE noun = 'tray' AND (?1 IS NULL OR (picked_ms, id) <
+                 (SELECT picked_ms, id FROM stock WHERE noun = 'tray' AND id = ?1))
+             ORDER BY picked_ms DESC, id DESC LIMIT ?2",
+            params![behind, room as i64],
         )?);
-        Ok(trays)
+        let mut rows = Vec::new();
+        for id in ids {
+            rows.extend(self.tray_rows("WHERE tray.id = ?1", [id])?);
+        }
+        Ok(Page::of(rows, limit))
+    }
+
+    fn listed(&self, sql: &str, params: impl rusqlite::Params) -> Result<Vec<String>, Failure> {
+        let mut statement = self.conn.prepare_cached(sql)?;
+        let ids = statement.query_map(params, |row| row.get(0))?;
+        Ok(ids.collect::<Result<_, _>>()?)
+    }
+
+    /// What the maker's own finished runs of a herb's part tell, latest first. Plant that was wet
+    /// outside is left out: its fresh weight was not that of the plant.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn own_dry(
+        &self,
+        herb: &HerbKey,
+        part: &str,
+        limit: usize,
+    ) -> Result<Vec<OwnDry>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT tray.id, tray.fresh_g, tray.dried, tray.sample_fresh_g, tray.sample_dry_g
+             FROM harvest JOIN tray ON tray.harvest = harvest.id AND NOT tray.is_drying
+             WHERE harvest.herb = ?1 AND harvest.surface = 'dry' AND harvest.part = ?2
+             ORDER BY harvest.picked_ms DESC, tray.id DESC LIMIT ?3",
+        )?;
+        let mut rows = statement.query(params![herb.as_str(), part, limit as i64])?;
+        let mut batches = Vec::new();
+        while let Some(row) = rows.next()? {
+            let sample: (Option<f64>, Option<f64>) = (row.get(3)?, row.get(4)?);
+            batches.push(OwnDry {
+                tray: row.get::<_, String>(0)?.parse()?,
+                fresh_mass_g: row.get(1)?,
+                dried_mass_g: Amount::from_thousandths(row.get(2)?).get(),
+                sample_g: sample.0.zip(sample.1),
+            });
+        }
+        Ok(batches)
     }
 
     /// The trays of a harvest, in the order in which they were laid out.

@@ -1,0 +1,24 @@
+-- What can go into a jar, latest picking first, found without reading the lots of twenty years.
+CREATE TABLE stock (
+    noun      TEXT NOT NULL,
+    id        TEXT NOT NULL,
+    picked_ms INTEGER NOT NULL,
+    herb      TEXT NOT NULL,
+    remains   INTEGER NOT NULL,
+    PRIMARY KEY (noun, id)
+) STRICT, WITHOUT ROWID;
+CREATE INDEX stock_by_time ON stock (noun, picked_ms, id, herb, remains);
+
+-- The bottles that stand on the shelf, with all that decides which asks for the maker first.
+CREATE TABLE shelf (
+    bottle        TEXT PRIMARY KEY,
+    jar           TEXT NOT NULL,
+    code          TEXT NOT NULL,
+    remains       INTEGER NOT NULL,
+    is_open       INTEGER NOT NULL,
+    is_bad        INTEGER NOT NULL,
+    only_the_date INTEGER NOT NULL,
+    best_before   TEXT,
+    next_check    TEXT
+) STRICT, WITHOUT ROWID;
+CREATE INDEX shelf_of_jar ON shelf (jar, remains, is_bad, only_the_date, best_before);

@@ -1,0 +1,103 @@
+//! The tables of what is left, in the order in which lists show it.
+
+use journal::{Noun, Outcome, Source};
+use rusqlite::{Connection, OptionalExtension, params};
+
+use crate::Failure;
+use crate::noun::bottle::{ROW, bottle_row};
+
+/// Notes anew what stands of a lot or a bottle.
+pub(crate) fn put(conn: &Connection, source: Source) -> Result<(), Failure> {
+    let (noun, id) = source.row();
+    match source {
+        Source::Harvest(_) | Source::Tray(_) => lot(conn, noun, &id),
+        Source::Bottle(_) => bottle(conn, &id),
+        Source::Supply(_) | Source::Jar(_) => Ok(()),
+    }
+}
+
+/// Notes anew what shows a row without drawing from it: the trays of a harvest tell its day and
+/// herb, a bottle tells of the last look at it.
+pub(crate) fn follow(conn: &Connection, noun: Noun, id: &str) -> Result<(), Failure> {
+    if noun != Noun::Harvest {
+        return Ok(());
+    }
+    let mut trays = conn.prepare_cached("SELECT id FROM tray WHERE harvest = ?1")?;
+    let trays: Vec<String> = trays
+        .query_map([id], |row| row.get(0))?
+        .collect::<Result<_, _>>()?;
+    trays
+        .iter()
+        .try_for_each(|tray| lot(conn, Noun::Tray, tray))
+}
+
+/// The bottle that was looked at.
+pub(crate) fn looked_at(
+    conn: &Connection,
+    noun: Noun,
+    id: &str,
+) -> Result<Option<String>, Failure> {
+    if noun != Noun::Check {
+        return Ok(None);
+    }
+    Ok(conn
+        .prepare_cached("SELECT bottle FROM \"check\" WHERE id = ?1")?
+        .query_row([id], |row| row.get(0))
+        .optional()?)
+}
+
+fn lot(conn: &Connection, noun: Noun, id: &str) -> Result<(), Failure> {
+    conn.prepare_cached("DELETE FROM stock WHERE noun = ?1 AND id = ?2")?
+        .execute([noun.as_str(), id])?;
+    conn.prepare_cached(&format!("{STOCK} AND lot.noun = ?1 AND lot.id = ?2"))?
+        .execute([noun.as_str(), id])?;
+    Ok(())
+}
+
+const STOCK: &str = "INSERT INTO stock
+    SELECT lot.noun, lot.id, harvest.picked_ms, harvest.herb, lot.remains
+    FROM lot CROSS JOIN harvest ON harvest.id = CASE lot.noun WHEN 'harvest' THEN lot.id
+        ELSE (SELECT harvest FROM tray WHERE tray.id = lot.id) END
+    WHERE lot.remains > 0";
+
+/// Notes anew what stands of a bottle.
+pub(crate) fn bottle(conn: &Connection, id: &str) -> Result<(), Failure> {
+    conn.prepare_cached("DELETE FROM shelf WHERE bottle = ?1")?
+        .execute([id])?;
+    let mut statement =
+        conn.prepare_cached(&format!("{ROW} WHERE bottle.id = ?1 AND NOT bottle.ended"))?;
+    let mut rows = statement.query([id])?;
+    let Some(row) = rows.next()? else {
+        return Ok(());
+    };
+    let remains: i64 = row.get(3)?;
+    let row = bottle_row(row)?;
+    let last = row.last_check.as_ref();
+    conn.prepare_cached(
+        "INSERT INTO shelf (bottle, jar, code, remains, is_open, is_bad, only_the_date,
+                            best_before, next_check)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
+    )?
+    .execute(params![
+        id,
+        row.bottle.jar.to_string(),
+        row.bottle.code.as_str(),
+        remains.max(0),
+        row.is_open,
+        last.is_some_and(|check| check.outcome == Outcome::Bad),
+        row.bottle.only_the_date_counts,
+        row.bottle.best_before.map(|day| day.to_string()),
+        row.bottle.next_check(last).map(|day| day.to_string()),
+    ])?;
+    Ok(())
+}
+
+/// Fills both tables when they are empty.
+pub(crate) fn rebuild(conn: &Connection) -> Result<(), Failure> {
+    conn.execute(&format!("{STOCK} AND lot.noun IN ('harvest', 'tray')"), [])?;
+    let mut standing = conn.prepare("SELECT id FROM bottle WHERE NOT ended")?;
+    let standing: Vec<String> = standing
+        .query_map([], |row| row.get(0))?
+        .collect::<Result<_, _>>()?;
+    standing.iter().try_for_each(|id| bottle(conn, id))
+}
