@@ -6,10 +6,15 @@ use crate::world::{World, is_interval, number, text};
 
 /// 300 g of peppermint leaf, 200 g of it on a tray of 100 g.
 fn laid_out() -> (World, String, String) {
+    laid_out_of(300.0, 200.0)
+}
+
+fn laid_out_of(picked_g: f64, mass_g: f64) -> (World, String, String) {
     let world = World::new();
-    let request = json!({"herb": "peppermint", "part": "leaf", "gross_g": 300, "surface": "dry"});
+    let request =
+        json!({"herb": "peppermint", "part": "leaf", "gross_g": picked_g, "surface": "dry"});
     let harvest = text(&world.call("harvest.record", request), "/harvest/id").to_owned();
-    let request = json!({"harvest": harvest, "mass_g": 200, "tare_g": 100});
+    let request = json!({"harvest": harvest, "mass_g": mass_g, "tare_g": 100});
     let tray = text(&world.call("tray.start", request), "/tray/id").to_owned();
     (world, harvest, tray)
 }
@@ -85,7 +90,13 @@ fn a_wrong_weigh_in_is_refused_at_its_field() {
         "air",
         json!({"temperature_c": 20, "relative_humidity_percent": 400}),
     )
-    .of("invalid", "relative_humidity_percent");
+    .of("invalid", "air.relative_humidity_percent");
+    ask(
+        "air",
+        json!({"temperature_c": -21, "relative_humidity_percent": 40}),
+    )
+    .of("invalid", "air.temperature_c")
+    .says("between -20 and 90");
     let page = world.call("tray.show", json!({"id": tray}));
     assert_eq!(page["tray"]["weighings"], json!([]), "nothing half-written");
 }
@@ -107,6 +118,126 @@ fn an_odd_weight_is_asked_about_and_kept_when_confirmed() {
         reply["tray"]["moisture_now_wet_percent"],
         Value::Null,
         "an odd weigh-in is no base for an estimate"
+    );
+    assert_eq!(
+        number(&reply, "/tray/mass_now_g"),
+        200.0,
+        "nor is it what lies there now"
+    );
+}
+
+/// A mark of the weight, in a room of this humidity, on each of these days.
+fn weighed_daily(world: &World, tray: &str, nets: &[f64], air: Option<f64>) -> Value {
+    let mut reply = Value::Null;
+    for (day, net) in nets.iter().enumerate() {
+        world.at(&format!("2026-07-{}T09:00:00+02:00", 15 + day));
+        let mut request = json!({"tray": tray, "gross_g": 100.0 + net});
+        if let Some(percent) = air {
+            request["air"] = json!({"temperature_c": 20, "relative_humidity_percent": percent});
+        }
+        reply = world.call("tray.weigh", request);
+    }
+    reply["tray"].clone()
+}
+
+fn codes(list: &Value) -> Vec<&str> {
+    let notes = list.as_array().unwrap();
+    notes.iter().map(|note| text(note, "/code")).collect()
+}
+
+#[test]
+fn a_damp_room_is_said_to_stop_before_the_herb_is_dry() {
+    let (world, _, tray) = laid_out();
+    let page = weighed_daily(&world, &tray, &[110.0, 70.0, 54.0], Some(70.0));
+    assert_eq!(text(&page, "/reasons/0/code"), "air_limit");
+    let said = text(&page, "/reasons/0/text");
+    assert!(
+        said.contains("At 70 % humidity and 20 °C this room stops near 14 % moisture")
+            && said.ends_with("finish it warm or move it."),
+        "{said}"
+    );
+    assert_eq!(text(&page, "/why"), "room_too_damp");
+    assert_eq!(
+        number(&page, "/weighings/2/air/relative_humidity_percent"),
+        70.0
+    );
+    let id = text(&page, "/weighings/2/id");
+    let dry_air = json!({"temperature_c": 24, "relative_humidity_percent": 40});
+    let page = world.call("weighing.correct", json!({"id": id, "air": dry_air}));
+    assert_eq!(
+        number(&page, "/tray/weighings/2/air/relative_humidity_percent"),
+        40.0
+    );
+}
+
+#[test]
+fn a_dry_room_is_no_reason_and_an_air_that_nobody_noted_is_named() {
+    let (world, _, tray) = laid_out();
+    let page = weighed_daily(&world, &tray, &[110.0, 70.0, 54.0, 50.0], Some(45.0));
+    let said = page["reasons"].as_array().unwrap().last().unwrap();
+    assert_eq!(text(said, "/code"), "air_limit");
+    assert!(!text(said, "/text").contains("move it"));
+
+    let (world, _, tray) = laid_out();
+    let page = weighed_daily(&world, &tray, &[110.0, 70.0, 54.0, 50.0], None);
+    assert!(codes(&page["reasons"]).contains(&"air_not_noted"));
+}
+
+#[test]
+fn a_tray_says_when_to_weigh_it_again_and_from_which_weight_on_it_tells() {
+    let (world, _, tray) = laid_out();
+    let page = world.call("tray.show", json!({"id": tray}));
+    let page = &page["tray"];
+    let telling = number(page, "/telling_gross_g");
+    assert!(
+        telling > number(page, "/stop_gross_g/value") && telling < 200.0,
+        "{telling} g lies between the stop weight and half of the fresh"
+    );
+    let weigh_at = |page: &Value| {
+        let at = text(page, "/weigh_at");
+        chrono::DateTime::parse_from_rfc3339(at).unwrap()
+    };
+    let laid_out_at = chrono::DateTime::parse_from_rfc3339(text(page, "/started_at")).unwrap();
+    let first = (weigh_at(page) - laid_out_at).num_hours();
+    assert!((12..=72).contains(&first), "{first} h");
+
+    let (world, _, tray) = laid_out_of(2000.0, 2000.0);
+    let mut nets = vec![1200.0, 750.0, 560.0];
+    let page = weighed_daily(&world, &tray, &nets, Some(45.0));
+    assert_eq!(page["telling_gross_g"], Value::Null, "now they tell");
+    is_interval(&page, "/ends_hours");
+    let ends = number(&page, "/ends_hours/low");
+    assert!(ends >= 72.0, "not before the last weigh-in, {ends} h");
+
+    let (world, _, tray) = laid_out_of(2000.0, 2000.0);
+    nets.extend([500.0, 475.0, 462.0, 458.0, 456.0, 455.0, 455.0, 455.0]);
+    let page = weighed_daily(&world, &tray, &nets, Some(45.0));
+    assert_eq!(page["weigh_at"], Value::Null, "{page}");
+    assert_eq!(page["is_dry"], true);
+}
+
+#[test]
+fn every_tray_says_how_the_hand_tells_that_it_is_dry() {
+    let (world, _, tray) = laid_out();
+    let page = world.call("tray.show", json!({"id": tray}));
+    assert_eq!(text(&page, "/tray/feel/status"), "practice");
+    assert!(
+        text(&page, "/tray/feel/text").contains("crumbles"),
+        "a leaf does"
+    );
+}
+
+#[test]
+fn the_air_at_the_start_is_put_right() {
+    let (world, _, tray) = laid_out();
+    let air = json!({"temperature_c": -2, "relative_humidity_percent": 55});
+    let page = world.call("tray.correct", json!({"tray": tray, "air": air}));
+    assert_eq!(number(&page, "/tray/air/temperature_c"), -2.0);
+    let page = world.call("tray.correct", json!({"tray": tray, "name": "Loft"}));
+    assert_eq!(
+        number(&page, "/tray/air/temperature_c"),
+        -2.0,
+        "what is left out stays"
     );
 }
 
@@ -159,6 +290,17 @@ fn an_oven_sample_narrows_the_stop_weight() {
     let after = world.call("tray.sample", request);
     assert!(width(&after) < 0.5 * width(&before));
     assert_eq!(text(&after, "/tray/basis"), "sample");
+    let whole = json!({"tray": tray, "fresh_g": 20, "dry_g": 4, "scale_step_g": 1});
+    assert!(
+        width(&world.call("tray.sample", whole)) > 2.0 * width(&after),
+        "a scale of whole grams measures less"
+    );
+    let unnamed = json!({"tray": tray, "fresh_g": 20, "dry_g": 4.3});
+    let unnamed = width(&world.call("tray.sample", unnamed));
+    assert!(
+        (unnamed - width(&after)).abs() < 1e-9,
+        "a tenth was written, so it shows tenths"
+    );
     world
         .refused(
             "tray.sample",
