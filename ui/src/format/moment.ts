@@ -18,7 +18,7 @@ export function shortDay(text: string): string {
 
 /** The core's sentences with their bare dates as a person reads them. */
 export function withDays(text: string): string {
-  return text.replace(/\b\d{4}-\d\d-\d\d\b/g, shortDay);
+  return text.replace(/\b\d{4}-\d\d-\d\d\b/g, shortDay).replace(/(\d) (?=%|(?:g|kg|mL|C|h)\b)|% (?=vol\b|w\/w)/g, (torn) => `${torn[0]}\u00a0`);
 }
 
 /** Whether a day of the calendar is today or past on this device. */
