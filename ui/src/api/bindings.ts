@@ -1237,6 +1237,11 @@ export type PreparationLine = { key: string, name: string, fresh: boolean, dried
 export type Preparations = { preparations: Array<PreparationLine>, };
 
 /**
+ * What [`TraceForward`] answers, on paper.
+ */
+export type PrintForward = { bed?: string, harvest?: string, supply?: string, jar?: string, from?: string, to?: string, paper: Paper, };
+
+/**
  * Labels on paper, one for each bottle and jar.
  */
 export type PrintLabels = { bottles?: Array<string>, jars?: Array<string>, paper: LabelPaper, label: LabelSize, gift: boolean, ethanol: boolean, use_for?: Purpose, 
@@ -1574,6 +1579,10 @@ export type ToBuyAll = { kind: IngredientKind, name: string, needed_ml: number, 
  */
 export type ToPick = { herb: string, common: string, part: string, 
 /**
+ * Whether it goes into the jars fresh or dried: the two are picked on days of their own.
+ */
+state: PlantState, 
+/**
  * What is still to be picked, what trimming takes and what is there already reckoned in.
  */
 pick_fresh_g: Interval, 
@@ -1777,7 +1786,7 @@ export type WetPlant = { mass_g: number, moisture_wet_percent: Moisture, };
 /**
  * A wish.
  */
-export type WishLine = { id: string, herb: string, common: string, part: string, preparation: string, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, gifts: boolean, };
+export type WishLine = { id: string, herb: string, common: string, part: string, preparation: string, preparation_name: string, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, gifts: boolean, };
 
 /**
  * A wish with its own plan, or why there is none.
@@ -1867,6 +1876,7 @@ export interface Commands {
   "trace.back": { request: TraceBack; reply: TracedBack };
   "trace.forward": { request: TraceForward; reply: TracedForward };
   "trace.sheet": { request: PrintTrace; reply: PrintedFile };
+  "trace.sheet_forward": { request: PrintForward; reply: PrintedFile };
   "label.single": { request: DrawLabel; reply: LabelDrawn };
   "label.sheet": { request: PrintLabels; reply: PrintedFile };
   "lot.find": { request: FindLot; reply: LotFound };
