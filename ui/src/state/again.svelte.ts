@@ -62,7 +62,7 @@ export class Again extends Making {
       const base = await this.ask();
       const [{ herbs }, { lots }, { preparations }, { supplies }] = await Promise.all([
         this.book.desk.ask("herb.list", {}),
-        this.book.desk.ask("lot.list", {}),
+        this.book.desk.ask("lot.list", { limit: 1000 }),
         this.book.desk.ask("preparation.list", {}),
         this.book.desk.ask("supply.list", {}),
       ]);

@@ -1,16 +1,32 @@
-import type { Request } from "../api";
+import type { BottleCard, Request } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
+import { unroll, type Paging } from "./roll.svelte";
 
 const nouns = ["bottle", "use", "check", "straining", "jar", "dropper", "supply"] as const;
 
 /** The filled bottles, and the droppers they are used with. */
 export class Bottles {
+  private readonly shelf: Paging<"bottle.list", BottleCard> = {
+    name: "bottle.list",
+    nouns,
+    after: (last) => (last ? { after: last.id } : {}),
+    lines: (reply) => reply.bottles,
+    more: (reply) => reply.more,
+    pages: 1,
+  };
+
   constructor(private readonly desk: Desk) {}
 
+  /** The bottles, as far down as is looked. */
   list() {
-    return hold(this.desk, new Held(this.desk, "bottle.list", {}, nouns));
+    return unroll(this.desk, this.shelf);
+  }
+
+  /** What there is in all of each kind. */
+  stock() {
+    return hold(this.desk, new Held(this.desk, "bottle.list", { limit: 1 }, nouns));
   }
 
   page(id: string) {

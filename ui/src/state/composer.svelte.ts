@@ -108,7 +108,7 @@ export class Composer extends Making {
 
   private async fetch(): Promise<void> {
     const [{ lots }, { preparations }, { supplies }] = await Promise.all([
-      this.book.desk.ask("lot.list", {}),
+      this.book.desk.ask("lot.list", { limit: 1000 }),
       this.book.desk.ask("preparation.list", {}),
       this.book.desk.ask("supply.list", {}),
     ]);

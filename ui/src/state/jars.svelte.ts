@@ -1,14 +1,25 @@
-import type { Composition, Proposal, Request } from "../api";
+import type { Composition, JarCard, Proposal, Request } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
+import { unroll, type Paging } from "./roll.svelte";
 
 /** The jars in the pantry, and what may become one. */
 export class Jars {
+  private readonly shelf: Paging<"jar.list", JarCard> = {
+    name: "jar.list",
+    nouns: ["jar", "straining", "bottle"],
+    after: (last) => (last ? { after: last.id } : {}),
+    lines: (reply) => reply.jars,
+    more: (reply) => reply.more,
+    pages: 1,
+  };
+
   constructor(private readonly desk: Desk) {}
 
+  /** The jars, as far down as is looked. */
   list() {
-    return hold(this.desk, new Held(this.desk, "jar.list", {}, ["jar", "straining", "bottle"]));
+    return unroll(this.desk, this.shelf);
   }
 
   page(id: string) {
@@ -16,7 +27,7 @@ export class Jars {
   }
 
   lots() {
-    return hold(this.desk, new Held(this.desk, "lot.list", {}, ["harvest", "tray", "jar"]));
+    return hold(this.desk, new Held(this.desk, "lot.list", { limit: 1000 }, ["harvest", "tray", "jar"]));
   }
 
   preparations() {

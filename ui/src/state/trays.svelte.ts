@@ -1,14 +1,25 @@
-import type { Request } from "../api";
+import type { Request, TrayCard } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
+import { unroll, type Paging } from "./roll.svelte";
 
 /** The drying runs on the rack, and what came down dry. */
 export class Trays {
+  private readonly rack: Paging<"tray.list", TrayCard> = {
+    name: "tray.list",
+    nouns: ["tray", "weighing", "harvest", "jar"],
+    after: (last) => (last ? { after: last.id } : {}),
+    lines: (reply) => reply.trays,
+    more: (reply) => reply.more,
+    pages: 1,
+  };
+
   constructor(private readonly desk: Desk) {}
 
+  /** The rack, as far down as is looked. */
   list() {
-    return hold(this.desk, new Held(this.desk, "tray.list", {}, ["tray", "weighing", "harvest", "jar"]));
+    return unroll(this.desk, this.rack);
   }
 
   page(id: string) {

@@ -216,6 +216,7 @@ export const de: Words = {
   rack: {
     title: "Darre",
     start: "Horde belegen",
+    more: "Weitere Horden und Posten zeigen",
     emptyHeading: "Die Darre ist leer",
     emptyText:
       "Leg eine Ernte auf eine Horde und wieg sie hin und wieder: das Buch sagt, wann sie trocken genug zum Aufbewahren ist.",
@@ -346,6 +347,8 @@ export const de: Words = {
   pantry: {
     title: "Vorrat",
     compose: "Ansatz machen",
+    moreBottles: "Weitere Flaschen zeigen",
+    moreJars: "Weitere Ansätze zeigen",
     emptyHeading: "Noch keine Ansätze",
     emptyText:
       "Wähl eine Pflanze, die du geerntet hast, frisch oder getrocknet, und das Buch rechnet aus, was du daraufgießt und ob es sich hält.",

@@ -180,6 +180,7 @@ export const en = {
   rack: {
     title: "Rack",
     start: "Fill a tray",
+    more: "Show more trays and lots",
     emptyHeading: "The rack is empty",
     emptyText: "Lay a harvest on a tray and weigh the tray now and then: the book says when it is dry enough to keep.",
     drying: "Drying",
@@ -308,6 +309,8 @@ export const en = {
   pantry: {
     title: "Pantry",
     compose: "Fill a jar",
+    moreBottles: "Show more bottles",
+    moreJars: "Show more jars",
     emptyHeading: "No jars yet",
     emptyText:
       "Choose an herb you have picked, fresh or dried, and the book works out what to pour on it and whether it will keep.",
