@@ -8,7 +8,7 @@ import { test } from "node:test";
 
 import { engine, withApp } from "./engine.mjs";
 import { barriers, geometry, idBehind, stillToCome } from "./measures.mjs";
-import { built, run, until } from "./programs.mjs";
+import { built, file, run, until } from "./programs.mjs";
 
 const pictures = path.join(import.meta.dirname, "pictures", engine);
 const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -65,6 +65,7 @@ async function addresses(app) {
     jar: `/jar/${jar}`,
     "correct-jar": `/correct-jar/${jar}`,
     fail: `/fail/${jar}`,
+    empty: `/empty/${strained}`,
     "jar-standing": `/jar/${standing}`,
     "jar-strained": `/jar/${strained}`,
     strain: `/strain/${standing}`,
@@ -114,6 +115,7 @@ async function addresses(app) {
     "safe-merge": "/safe-merge",
     "safe-export": "/safe-export",
     "safe-import": "/safe-import",
+    "safe-rescue": "/safe-rescue",
   };
 }
 
@@ -132,6 +134,24 @@ const doings = {
     await app.press("button", /^Glycerite of fresh herb/);
     await app.reads("Pour these");
   },
+};
+
+/** What the places show before anything is in the book. */
+const bare = {
+  garden: "/garden",
+  rack: "/rack",
+  pantry: "/pantry",
+  "start-tray": "/start-tray",
+  fill: "/fill",
+  recipes: "/recipes",
+  droppers: "/droppers",
+  due: "/due",
+  plan: "/plan",
+  shelf: "/shelf",
+  season: "/season/2026",
+  trace: "/trace",
+  search: "/search?text=nothing",
+  deeds: "/deeds",
 };
 
 const looks = [
@@ -159,6 +179,35 @@ for (const look of looks) {
       await doings[screen]?.(app);
       await app.picture(path.join(pictures, name, `${screen}.png`));
       const found = [...(await app.evaluate(geometry)), ...(withAxe ? await app.evaluate(barriers) : [])];
+      if (found.length > 0) wrong[screen] = found;
+    }
+    assert.deepEqual(wrong, {}, JSON.stringify(wrong, null, 2));
+  });
+}
+
+test(`${engine}: every screen of the page is measured`, async (t) => {
+  const prepare = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
+  const app = await withApp(t, { prepare });
+  const measured = new Set(Object.values(await addresses(app)).map((address) => address.split(/[/?]/)[1]));
+  const index = await readFile(file("ui", "src", "screens", "index.ts"), "utf8");
+  const screens = [...index.split("export const screens")[1].matchAll(/^  "?([a-z-]+)"?: /gm)].map(([, name]) => name);
+  assert.ok(screens.length > 40, "the list of screens was found");
+  assert.deepEqual(screens.filter((name) => !measured.has(name)), []);
+});
+
+for (const text of [1, 2]) {
+  test(`${engine}: every screen holds while the book is empty, with text at ${text * 100} %`, async (t) => {
+    const app = await withApp(t, { width: 360, height: 740 });
+    const name = `empty-text-${text * 100}`;
+    await mkdir(path.join(pictures, name), { recursive: true });
+    await app.evaluate((size) => void (document.documentElement.style.fontSize = size), `${text * 100}%`);
+    await app.press("button", "I have read this");
+    await app.load(axe);
+    const wrong = {};
+    for (const [screen, address] of Object.entries(bare)) {
+      await goTo(app, address);
+      await app.picture(path.join(pictures, name, `${screen}.png`));
+      const found = [...(await app.evaluate(geometry)), ...(await app.evaluate(barriers))];
       if (found.length > 0) wrong[screen] = found;
     }
     assert.deepEqual(wrong, {}, JSON.stringify(wrong, null, 2));

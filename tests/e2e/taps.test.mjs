@@ -1,0 +1,84 @@
+// How often a thumb has to come down, counted on the demo season from the moment the app opens.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+
+import { engine, withApp } from "./engine.mjs";
+import { built, run } from "./programs.mjs";
+
+const prepare = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
+
+/** The app as it opens for a maker who knows it, and a count of what is touched; digits and letters are not counted. */
+async function opened(t) {
+  const app = await withApp(t, { width: 360, height: 740, prepare });
+  await app.press("button", "I have read this");
+  const counted = {
+    taps: 0,
+    async press(role, name) {
+      counted.taps += 1;
+      await app.press(role, name);
+    },
+    async write(role, name, text) {
+      counted.taps += 1;
+      await app.fill(role, name, text);
+    },
+    async choose(role, name, option) {
+      counted.taps += 2;
+      await app.choose(role, name, option);
+    },
+    async digits(...digits) {
+      for (const digit of digits) await app.press("button", digit);
+    },
+  };
+  return { app, counted };
+}
+
+test(`${engine}: an herb picked lately is a saved harvest in at most 8 taps and its digits`, async (t) => {
+  const { app, counted } = await opened(t);
+  await counted.press("link", "Pick");
+  await counted.press("button", "Rosemary");
+  await counted.write("textbox", "Weight on the scale", "180");
+  await counted.choose("combobox", "Bed or place", "Long bed");
+  await counted.press("radio", "Dew");
+  await counted.press("button", "Save harvest");
+  await app.reads("Harvest saved.");
+  await app.reads("Rosemary");
+  await app.reads("180 g");
+  t.diagnostic(`${counted.taps} taps, with bed and dew`);
+  assert.ok(counted.taps <= 8, `it took ${counted.taps} taps`);
+});
+
+test(`${engine}: an herb with look-alikes is found and saved in at most 8 taps and what is typed`, async (t) => {
+  const { app, counted } = await opened(t);
+  await counted.press("link", "Pick");
+  await counted.write("searchbox", "Herb", "yarr");
+  await counted.press("button", "Yarrow");
+  await app.reads("Poisonous look-alikes");
+  await counted.press("checkbox", "I have ruled these out, plant by plant");
+  await counted.write("textbox", "Weight on the scale", "300");
+  await counted.press("button", "Save harvest");
+  await app.reads("Harvest saved.");
+  t.diagnostic(`${counted.taps} taps`);
+  assert.ok(counted.taps <= 8, `it took ${counted.taps} taps`);
+});
+
+test(`${engine}: a tray is weighed in with 3 taps and the digits`, async (t) => {
+  const { app, counted } = await opened(t);
+  await counted.press("link", "Rack");
+  await counted.press("link", /^Weigh .*Tray 4/);
+  await counted.digits("4", "6", "0");
+  await counted.press("button", "Save weigh-in");
+  await app.reads("Weigh-in saved.");
+  t.diagnostic(`${counted.taps} taps`);
+  assert.ok(counted.taps <= 3, `it took ${counted.taps} taps`);
+});
+
+test(`${engine}: the recipe of a jar is read at most 2 taps from the pantry`, async (t) => {
+  const { app, counted } = await opened(t);
+  await app.press("link", "Pantry");
+  await counted.press("link", /^Calendula tincture/);
+  await app.sees("heading", "Recipe");
+  await app.reads("Spirit of 96 % vol");
+  t.diagnostic(`${counted.taps} taps`);
+  assert.ok(counted.taps <= 2, `it took ${counted.taps} taps`);
+});
