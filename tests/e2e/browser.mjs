@@ -16,8 +16,8 @@ const FLAGS = [
   "--disable-sync",
 ];
 
-/** Opens the app on the journal in `folder`. */
-export async function open({ folder, width, height, dark }) {
+/** Opens the app on the journal in `folder`; `before` is a function and its argument, for the page's first moment. */
+export async function open({ folder, width, height, dark, before }) {
   const preview = start(built("debug", "dev"), ["serve", "--journal", folder]);
   const address = await preview.firstLine;
   const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: FLAGS });
@@ -30,6 +30,7 @@ export async function open({ folder, width, height, dark }) {
     reducedMotion: "reduce",
     locale: "en-GB",
   });
+  if (before) await context.addInitScript(...before);
   const page = await context.newPage();
   page.setDefaultTimeout(10_000);
   const complaints = [];

@@ -8,10 +8,10 @@ const { open: openIn } = await import(engine === "window" ? "./window.mjs" : "./
 export { engine };
 
 /** Opens the app for one test and closes it after; `prepare` may fill the journal's folder before. */
-export async function withApp(test, { width = 412, height = 915, dark = false, prepare = async () => {} } = {}) {
+export async function withApp(test, { width = 412, height = 915, dark = false, prepare = async () => {}, before } = {}) {
   const journal = await freshFolder();
   await prepare(journal.folder);
-  const app = await openIn({ folder: journal.folder, width, height, dark });
+  const app = await openIn({ folder: journal.folder, width, height, dark, before });
   test.after(async () => {
     await app.close();
     await journal.remove();
