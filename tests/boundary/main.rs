@@ -4,7 +4,9 @@
 
 mod bindings;
 mod crates;
+mod literals;
 mod page;
+mod words;
 
 use std::path::{Path, PathBuf};
 

@@ -51,8 +51,11 @@ pub fn spoken(language: Language, answer: Result<String, Failure>) -> Result<Str
         let message = format!("The reply could not be written down: {error}.");
         Failure::new(Code::Storage, language.say(&message))
     })?;
-    each(&mut reply, &mut |text| {
-        *text = language.say(text).into_owned();
+    each(&mut reply, &mut |text, whose| {
+        *text = match whose {
+            Whose::Cited => language.say_whole(text).into_owned(),
+            Whose::Core | Whose::Either => language.say(text).into_owned(),
+        };
     });
     Ok(reply.to_string())
 }
@@ -67,15 +70,30 @@ pub(crate) fn said(text: &str) -> String {
     language().say(text).into_owned()
 }
 
-/// Every text of a reply that holds the core's own words.
+/// Every text of a reply that holds the core's own words, citations and units apart.
 pub fn core_words(reply: &Value) -> Vec<String> {
     let mut found = Vec::new();
-    each(&mut reply.clone(), &mut |text| found.push(text.clone()));
+    each(&mut reply.clone(), &mut |text, whose| {
+        if whose == Whose::Core {
+            found.push(text.clone());
+        }
+    });
     found
 }
 
+/// Who wrote a text.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Whose {
+    /// The core.
+    Core,
+    /// A source or a unit: translated as a whole or not at all.
+    Cited,
+    /// The core, or a source that it repeats.
+    Either,
+}
+
 /// Fields that hold nothing but the core's words wherever they stand.
-const ALWAYS: [&str; 15] = [
+const ALWAYS: [&str; 11] = [
     "because",
     "common",
     "gate",
@@ -83,28 +101,19 @@ const ALWAYS: [&str; 15] = [
     "preparation_name",
     "problem",
     "says",
-    "source",
     "summary",
     "tell_apart",
     "text",
     "undone",
-    "unit",
-    "what_ends_it",
-    "why",
 ];
 /// Lists of such texts.
-const LISTS: [&str; 6] = [
-    "damaged",
-    "faults",
-    "herbs",
-    "remarks",
-    "sentences",
-    "wants",
-];
+const LISTS: [&str; 5] = ["damaged", "faults", "herbs", "remarks", "sentences"];
+/// Citations and units.
+const WHOLE: [&str; 2] = ["source", "unit"];
 /// Values of `basis` that a page reads as a code.
 const CODES: [&str; 4] = ["table", "own batches", "weigh-ins", "sample"];
 
-fn each(value: &mut Value, say: &mut dyn FnMut(&mut String)) {
+fn each(value: &mut Value, say: &mut dyn FnMut(&mut String, Whose)) {
     match value {
         Value::Array(items) => items.iter_mut().for_each(|item| each(item, say)),
         Value::Object(fields) => object(fields, say),
@@ -112,7 +121,7 @@ fn each(value: &mut Value, say: &mut dyn FnMut(&mut String)) {
     }
 }
 
-fn object(fields: &mut Map<String, Value>, say: &mut dyn FnMut(&mut String)) {
+fn object(fields: &mut Map<String, Value>, say: &mut dyn FnMut(&mut String, Whose)) {
     let core: Vec<String> = fields
         .iter()
         .filter(|(name, value)| {
@@ -122,13 +131,25 @@ fn object(fields: &mut Map<String, Value>, say: &mut dyn FnMut(&mut String)) {
         })
         .map(|(name, _)| name.clone())
         .collect();
+    let has_usual = fields.contains_key("usual");
     for (name, value) in fields.iter_mut() {
         match value {
-            Value::String(text) if core.contains(name) => say(text),
+            Value::String(text) if core.contains(name) => {
+                let is_control = name == "because" && has_usual;
+                say(
+                    text,
+                    if is_control {
+                        Whose::Either
+                    } else {
+                        Whose::Core
+                    },
+                );
+            }
+            Value::String(text) if WHOLE.contains(&name.as_str()) => say(text, Whose::Cited),
             Value::Array(items) if LISTS.contains(&name.as_str()) => {
                 for item in items {
                     match item {
-                        Value::String(text) => say(text),
+                        Value::String(text) => say(text, Whose::Core),
                         inner => each(inner, say),
                     }
                 }
@@ -144,6 +165,7 @@ fn is_core(fields: &Map<String, Value>, name: &str, text: &str) -> bool {
     let is_given = |field: &str| fields.get(field).is_some_and(|value| !value.is_null());
     match name {
         _ if ALWAYS.contains(&name) => true,
+        "why" => has("tell_apart"),
         "basis" => !CODES.contains(&text),
         "label" => has("status"),
         // The fact called "Note" is what the maker wrote about an own herb.

@@ -75,6 +75,12 @@ impl Catalogue {
         self.told(text, &mut Vec::new(), 0)
     }
 
+    /// As [`Catalogue::say`], for a text that is an entry from end to end.
+    pub(crate) fn say_whole(&self, text: &str) -> Option<String> {
+        let said = self.whole.get(&text.to_lowercase())?;
+        Some(raised(&said.replace('~', "\u{a0}"), text.chars().next()?))
+    }
+
     /// As [`Catalogue::say`] for several joined by commas, "and" or "or".
     pub(crate) fn say_list(&self, text: &str) -> String {
         self.list(text, &mut Vec::new(), 0)
@@ -108,35 +114,46 @@ impl Catalogue {
         if let Some(said) = self.whole.get(&text.to_lowercase()) {
             return Some(raised(&said.replace('~', "\u{a0}"), first));
         }
-        // Words of a table become a sentence by a full stop.
-        if let Some(bare) = text.strip_suffix('.')
-            && let Some(said) = self.whole.get(&bare.to_lowercase())
-        {
-            return Some(raised(&said.replace('~', "\u{a0}"), first) + ".");
-        }
         let small: String = first.to_lowercase().chain(text.chars().skip(1)).collect();
         let large: String = first.to_uppercase().chain(text.chars().skip(1)).collect();
         let none = Vec::new();
         let named = self.patterns.get(&Some(lower(first))).unwrap_or(&none);
         let open = self.patterns.get(&None).unwrap_or(&none);
         for template in named.iter().chain(open) {
-            let fit = template
-                .fit(text)
-                .or_else(|| template.fit(&small))
-                .or_else(|| template.fit(&large));
-            let fit = fit.filter(|filled| {
+            let ways = [text, &small, &large]
+                .into_iter()
+                .map(|spelt| template.fits(spelt))
+                .find(|ways| !ways.is_empty())
+                .unwrap_or_default();
+            let mut best: Option<(Vec<String>, Vec<String>)> = None;
+            for filled in ways {
                 let runs_on = |(_, inner): &(Hole, &str)| ends(inner).next().is_some();
-                reach == Reach::Anything || !filled.iter().any(runs_on)
-            });
-            if let Some(filled) = fit {
+                if reach == Reach::Sentence && filled.iter().any(runs_on) {
+                    continue;
+                }
+                let mut missing = Vec::new();
                 let holes: Vec<String> = filled
                     .into_iter()
                     .map(|(hole, inner)| match hole {
                         Hole::Verbatim => inner.to_owned(),
-                        Hole::Said => self.inner(inner, gaps, depth + 1),
-                        Hole::List => self.list(inner, gaps, depth + 1),
+                        Hole::Figure => with_comma(inner),
+                        Hole::Said => self.inner(inner, &mut missing, depth + 1),
+                        Hole::List => self.list(inner, &mut missing, depth + 1),
                     })
                     .collect();
+                let is_whole = missing.is_empty();
+                if best
+                    .as_ref()
+                    .is_none_or(|(_, known)| missing.len() < known.len())
+                {
+                    best = Some((holes, missing));
+                }
+                if is_whole {
+                    break;
+                }
+            }
+            if let Some((holes, missing)) = best {
+                gaps.extend(missing);
                 let said = template.filled(&holes);
                 return Some(if template.opens_verbatim() {
                     said
@@ -145,13 +162,19 @@ impl Catalogue {
                 });
             }
         }
-        None
+        // Words of a table become a sentence by a full stop.
+        let bare = text.strip_suffix('.')?;
+        self.entry(bare, gaps, depth, reach).map(|said| said + ".")
     }
 
     /// Text in a hole: an entry, a number, or something that nobody but the maker named.
     fn inner(&self, text: &str, gaps: &mut Vec<String>, depth: u8) -> String {
         if let Some(said) = self.told(text, gaps, depth) {
             return said;
+        }
+        // What follows "Do not make it:" is a sentence elsewhere.
+        if let Some(said) = self.told(&format!("{text}."), gaps, depth) {
+            return said.trim_end_matches('.').to_owned();
         }
         if text.chars().any(char::is_alphabetic) {
             gaps.push(format!("~{text}"));

@@ -68,6 +68,15 @@ impl Language {
         }
     }
 
+    /// A citation or a unit in this language, where all of it is an entry: a part of one is never translated.
+    #[must_use]
+    pub fn say_whole(self, text: &str) -> Cow<'_, str> {
+        match self.catalogue().and_then(|words| words.say_whole(text)) {
+            Some(said) => Cow::Owned(said),
+            None => Cow::Borrowed(text),
+        }
+    }
+
     /// Several words or sentences of the core, joined by commas, "and" or "or", in this language.
     #[must_use]
     pub fn say_list(self, text: &str) -> Cow<'_, str> {

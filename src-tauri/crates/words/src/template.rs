@@ -1,4 +1,5 @@
-//! A sentence with holes: `{}` and `{name}` are translated in turn, `{=name}` is taken as it is, `{,name}` is a list.
+//! A sentence with holes: `{name}` is translated in turn, `{=name}` taken as it is, `{,name}` is a list, `{#name}` a
+//! figure without letters.
 
 /// What becomes of the text in a hole.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -9,7 +10,12 @@ pub(crate) enum Hole {
     Verbatim,
     /// Several of the first kind, joined.
     List,
+    /// Digits and signs.
+    Figure,
 }
+
+/// Ways of reading a sentence beyond these are not tried.
+const MOST_WAYS: usize = 6;
 
 #[derive(Debug)]
 enum Piece {
@@ -49,10 +55,11 @@ impl Template {
             match piece {
                 Ok(text) => literals.push(text.to_owned()),
                 Err(hole) => {
-                    let name = hole.trim_start_matches(['=', ',']);
+                    let name = hole.trim_start_matches(['=', ',', '#']);
                     holes.push(match hole.chars().next() {
                         Some('=') => Hole::Verbatim,
                         Some(',') => Hole::List,
+                        Some('#') => Hole::Figure,
                         _ => Hole::Said,
                     });
                     names.push(name);
@@ -88,42 +95,53 @@ impl Template {
         self.literals[0].chars().next()
     }
 
-    /// What fills the holes when `text` is this sentence.
-    pub(crate) fn fit<'a>(&self, text: &'a str) -> Option<Vec<(Hole, &'a str)>> {
-        let rest = text.strip_prefix(self.literals[0].as_str())?;
-        let last = self.literals.last()?;
-        if rest.len() < last.len() || !rest.ends_with(last.as_str()) {
-            return None;
+    /// Every way in which `text` is this sentence, up to a few: what fills the holes.
+    pub(crate) fn fits<'a>(&self, text: &'a str) -> Vec<Vec<(Hole, &'a str)>> {
+        let mut ways = Vec::new();
+        let (Some(first), Some(last)) = (self.literals.first(), self.literals.last()) else {
+            return ways;
+        };
+        if let Some(rest) = text.strip_prefix(first.as_str())
+            && rest.len() >= last.len()
+            && rest.ends_with(last.as_str())
+        {
+            self.fill(rest, &mut Vec::new(), &mut ways);
         }
-        let mut filled = Vec::with_capacity(self.holes.len());
-        self.fill(rest, 0, &mut filled).then_some(filled)
+        ways
     }
 
-    fn fill<'a>(&self, rest: &'a str, at: usize, filled: &mut Vec<(Hole, &'a str)>) -> bool {
+    fn fill<'a>(
+        &self,
+        rest: &'a str,
+        filled: &mut Vec<(Hole, &'a str)>,
+        ways: &mut Vec<Vec<(Hole, &'a str)>>,
+    ) {
+        let at = filled.len();
         let Some(hole) = self.holes.get(at).copied() else {
-            return rest.is_empty();
+            if rest.is_empty() {
+                ways.push(filled.clone());
+            }
+            return;
         };
         let next = self.literals[at + 1].as_str();
         let is_last = at + 1 == self.holes.len();
-        let ends: Box<dyn Iterator<Item = usize>> = if is_last {
-            Box::new(rest.strip_suffix(next).map(str::len).into_iter())
-        } else if next.is_empty() {
-            return false;
-        } else {
-            Box::new(rest.match_indices(next).map(|(end, _)| end))
+        let ends: Vec<usize> = match rest.strip_suffix(next) {
+            Some(inner) if is_last => vec![inner.len()],
+            _ if is_last || next.is_empty() => Vec::new(),
+            _ => rest.match_indices(next).map(|(end, _)| end).collect(),
         };
         for end in ends {
+            let inner = &rest[..end];
             // An empty hole says nothing, so this is another sentence.
-            if end == 0 {
+            let is_wrong =
+                inner.is_empty() || (hole == Hole::Figure && inner.contains(char::is_alphabetic));
+            if is_wrong || ways.len() >= MOST_WAYS {
                 continue;
             }
-            filled.push((hole, &rest[..end]));
-            if self.fill(&rest[end + next.len()..], at + 1, filled) {
-                return true;
-            }
+            filled.push((hole, inner));
+            self.fill(&rest[end + next.len()..], filled, ways);
             filled.pop();
         }
-        false
     }
 
     /// Whether the translation begins with something that is the maker's to spell.
