@@ -5,6 +5,7 @@
 
 mod carried;
 mod formulas;
+mod readme;
 mod water;
 mod worked_examples;
 
