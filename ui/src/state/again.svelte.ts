@@ -3,7 +3,7 @@ import { words } from "../words";
 import { Bottle } from "./composer.svelte";
 import { MassEntry } from "./form.svelte";
 import type { Book } from "./index";
-import { Making } from "./making.svelte";
+import { Making, type Amount } from "./making.svelte";
 
 /** What is made once more: a jar or a recipe on this year's herb, or the marc of a strained jar. */
 export type Source = { kind: "jar" | "recipe" | "marc"; id: string };
@@ -85,6 +85,10 @@ export class Again extends Making {
     if (kind === "marc") return this.book.desk.ask("jar.marc", { jar: id });
     if (kind === "recipe") return this.book.desk.ask("recipe.compose", { recipe: id });
     return this.book.desk.ask("jar.repeat", { jar: id });
+  }
+
+  override get amounts(): Amount[] {
+    return this.onMarc ? [] : this.plants.map(({ mass, chosen }) => ({ mass, left_g: chosen?.left_g ?? null }));
   }
 
   override get composition(): Composition | null {

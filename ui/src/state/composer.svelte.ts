@@ -16,7 +16,7 @@ import {
 import { Adviser } from "./adviser.svelte";
 import { MassEntry } from "./form.svelte";
 import { Label } from "./label.svelte";
-import { Making } from "./making.svelte";
+import { Making, type Amount } from "./making.svelte";
 import type { Book } from "./index";
 
 /** A plant on its way into the jar: from a lot of the book, or from elsewhere. */
@@ -184,6 +184,10 @@ export class Composer extends Making {
     void this.recompose();
   }
 
+  override get amounts(): Amount[] {
+    return this.chosen;
+  }
+
   /** The plants whose amount is known, as the core takes them. */
   get plants(): Plant[] {
     return this.chosen.flatMap(({ lot, herb, part, state, mass, sample }) => {
@@ -213,21 +217,6 @@ export class Composer extends Making {
   override async recompose(): Promise<void> {
     if (this.choosingPreparation) void this.adviser.ask();
     await super.recompose();
-  }
-
-  /** How many times the present amounts the lots would reach for; null where no lot limits them. */
-  get reachesFor(): number | null {
-    const times = this.chosen.flatMap(({ left_g, mass }) => (left_g !== null && mass.amount ? [left_g / mass.amount] : []));
-    return times.length > 0 ? Math.min(...times) : null;
-  }
-
-  /** Takes so many times the present amounts of every plant, but no more than there is; false where that was less. */
-  scale(times: number): boolean {
-    const most = this.reachesFor ?? times;
-    const taken = Math.min(times, most);
-    for (const { mass } of this.chosen) if (mass.amount) mass.set(mass.amount * taken);
-    void this.recompose();
-    return taken >= 0.999 * times;
   }
 
   pour(name: string, place: string, note: string): Promise<void> {

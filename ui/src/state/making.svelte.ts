@@ -1,8 +1,10 @@
 import { Failure, type Composition, type Controls, type Proposal } from "../api";
-import { Form, VolumeEntry } from "./form.svelte";
+import { Form, VolumeEntry, type MassEntry } from "./form.svelte";
 import type { Book } from "./index";
 
 export type ControlName = keyof Controls;
+/** How much of a plant goes in, and how much of it there is; null where no lot limits it. */
+export type Amount = { mass: MassEntry; left_g: number | null };
 
 /** A jar being worked out: what was moved, and what the core proposes for it. */
 export abstract class Making {
@@ -20,6 +22,24 @@ export abstract class Making {
 
   /** What the core is asked about; null while too little of it is known. */
   abstract get composition(): Composition | null;
+
+  /** The plants that can be taken more or less of. */
+  abstract get amounts(): Amount[];
+
+  /** How many times the present amounts the lots would reach for; null where no lot limits them. */
+  get reachesFor(): number | null {
+    const times = this.amounts.flatMap(({ left_g, mass }) => (left_g !== null && mass.amount ? [left_g / mass.amount] : []));
+    return times.length > 0 ? Math.min(...times) : null;
+  }
+
+  /** Takes so many times the present amounts of every plant, but no more than there is; false where that was less. */
+  scale(times: number): boolean {
+    const most = this.reachesFor ?? times;
+    const taken = Math.min(times, most);
+    for (const { mass } of this.amounts) if (mass.amount) mass.set(mass.amount * taken);
+    void this.recompose();
+    return taken >= 0.999 * times;
+  }
 
   move(control: ControlName, value: number): void {
     this.moved = { ...this.moved, [control]: value };
