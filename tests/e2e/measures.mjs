@@ -12,7 +12,7 @@ export function stillToCome() {
   ];
 }
 
-/** Targets under 48 px, targets closer than 8 px, and what runs over the edge, each as a line. */
+/** Targets under 48 px, targets closer than 8 px, what runs over the edge and what is squeezed, each as a line. */
 export function geometry() {
   const LEAST = 48;
   const GAP = 8;
@@ -78,6 +78,10 @@ export function geometry() {
     const hides = style.overflowX !== "visible" && style.overflowX !== "auto" && style.overflowX !== "scroll";
     const isText = [...node.childNodes].some((each) => each.nodeType === Node.TEXT_NODE && each.textContent.trim());
     const unseen = node.clientWidth <= 1;
+    const words = isText ? node.textContent.trim() : "";
+    if (words.length > 12 && !unseen && node.clientWidth > 0 && node.clientWidth < 3 * parseFloat(style.fontSize)) {
+      found.push(`"${words.slice(0, 40)}" is squeezed to ${node.clientWidth} px`);
+    }
     if (hides && isText && !unseen && node.scrollWidth > node.clientWidth + 1) {
       found.push(`"${node.textContent.trim().slice(0, 40)}" is cut off`);
     }

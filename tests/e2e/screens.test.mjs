@@ -235,11 +235,16 @@ test(`${engine}: the measures see the faults that are planted`, async (t) => {
     planted.children[2].style.color = "#888";
     planted.children[3].style.color = "#666";
     planted.append(document.createElement("input"));
+    const squeezed = document.createElement("p");
+    squeezed.textContent = "One letter a line";
+    squeezed.style.width = "1em";
+    document.querySelector("main").append(squeezed);
     document.querySelector("main").append(planted);
   });
   const measured = (await app.evaluate(geometry)).join("\n");
   assert.match(measured, /button "Small" is \d+ x 30 px/);
   assert.match(measured, /button "Small" and button "Near" are 0 px apart/);
+  assert.match(measured, /"One letter a line" is squeezed/);
   assert.match(measured, /the page is \d+ px wide in 360 px/);
   const read = (await app.evaluate(barriers)).join("\n");
   assert.match(read, /^color-contrast: button/m);

@@ -334,7 +334,7 @@ export const en = {
     preparation: "What shall it become?",
     otherPreparation: "Something else",
     bought: "Bought, or from elsewhere",
-    boughtText: "For a herb that this book has no harvest of: garlic, ginger, a gift.",
+    boughtText: "For an herb that this book has no harvest of: garlic, ginger, a gift.",
     boughtState: "Fresh or dried?",
     boughtAdd: (name: string) => `Put in ${name.toLowerCase()}`,
     boughtHint: "not from a harvest of this book",
