@@ -71,7 +71,7 @@ impl Remark {
     pub fn text(self) -> &'static str {
         match self {
             Self::VolumeIsEstimated => {
-                "More than one thing is dissolved here, so volume and density are estimates good to about 1 %."
+                "More than one thing is dissolved here: volume and density are estimates good to about 1 %, and water activity, the higher of two rules, to about 0.03."
             }
             Self::AcidPhIsAFloor => {
                 "The pH is that of the plain acid; herbs and salts raise it, and only a measurement tells the real one."
