@@ -40,7 +40,11 @@ const STEPS: &[Step] = &[
     ),
     Step::quick("page", "the page type-checks and builds", page),
     Step::quick("browser", "end to end in Chromium", browser),
-    Step::slow("shell", "the Tauri app: lints, documentation, build", shell),
+    Step::slow(
+        "shell",
+        "the Tauri app: lints, units, documentation, build",
+        shell,
+    ),
     Step::slow("window", "end to end in the Tauri window", window),
     Step::slow(
         "phones",
@@ -206,8 +210,9 @@ fn shell() -> Result<(), String> {
     install::system(install::WINDOW)?;
     build_page()?;
     quietly(&mut words(
-        "cargo clippy -p trugbook --all-targets -- -D warnings",
+        "cargo clippy -p trugbook --all-targets --all-features -- -D warnings",
     ))?;
+    openly(&mut words("cargo test --quiet -p trugbook --lib"))?;
     quietly(words("cargo doc -p trugbook --no-deps").env("RUSTDOCFLAGS", "-D warnings"))?;
     build_shell()
 }
