@@ -1,6 +1,7 @@
 //! What is used in a year, by what was written down.
 
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 
 use chrono::{DateTime, Duration, FixedOffset};
 use journal::{EndKind, Jar, JarId};
@@ -48,8 +49,8 @@ pub(crate) fn yearly_use(
     let mut such: BTreeMap<JarId, bool> = BTreeMap::new();
     let (mut used_ml, mut first) = (0.0, now);
     let mut count = |jar: JarId, ml: f64, at: DateTime<FixedOffset>| -> Result<(), Failure> {
-        if !such.contains_key(&jar) {
-            such.insert(jar, is_such(&reading.get::<Jar>(&jar)?));
+        if let Entry::Vacant(place) = such.entry(jar) {
+            place.insert(is_such(&reading.get::<Jar>(&jar)?));
         }
         if such[&jar] {
             used_ml += ml;
