@@ -338,6 +338,54 @@ fn the_trace_sheet_leads_from_the_bottle_to_its_bed() {
 }
 
 #[test]
+fn the_trace_forward_names_whom_to_tell_first_and_no_wild_place() {
+    let pantry = Pantry::begin();
+    let world = &pantry.world;
+    world.call(
+        "bottle.give",
+        json!({"bottle": pantry.ids()[0], "to": "the ferryman"}),
+    );
+    let beds = world.call("bed.list", json!({}));
+    let bed = |name: &str| {
+        let beds = beds["beds"].as_array().unwrap();
+        let found = beds.iter().find(|bed| bed["name"] == name).unwrap();
+        found["id"].clone()
+    };
+    let sheet = |name: &str, request: Value| {
+        let file = world.call("trace.sheet_forward", request);
+        text_of(&kept("trace-forward"), name, &bytes(&file))
+    };
+    let words = sheet("bed", json!({"bed": bed("Long bed"), "paper": "a4"}));
+    let mut from = 0;
+    for said in [
+        "Long bed",
+        "Given to the ferryman",
+        "Jar: Valerian",
+        "given away",
+        "100 mL left",
+        "Valerian, root",
+        "400 g fresh",
+    ] {
+        let at = words[from..].find(said);
+        from += at.unwrap_or_else(|| panic!("{said:?} is not in its place in {words}"));
+    }
+    let wild = sheet(
+        "wild",
+        json!({"bed": bed("Behind the quarry"), "paper": "letter"}),
+    );
+    assert!(
+        wild.contains("A wild place") && !wild.contains("quarry"),
+        "{wild}"
+    );
+    assert!(wild.contains("No bottle of it was given away"), "{wild}");
+    let jar = sheet("jar", json!({"jar": pantry.tincture["id"], "paper": "a4"}));
+    assert!(jar.contains("Given to the ferryman"), "{jar}");
+    world
+        .refused("trace.sheet_forward", json!({"paper": "a4"}))
+        .of("invalid", "bed");
+}
+
+#[test]
 fn the_season_s_book_has_its_harvests_and_no_wild_place() {
     let pantry = Pantry::begin();
     let file = pantry

@@ -319,7 +319,7 @@ fn ten_thousand_commands_with_undo_leave_every_balance_right() {
     while performed < COMMANDS {
         if maker.act() {
             performed += 1;
-            if performed % 2500 == 0 {
+            if performed % 5000 == 0 {
                 assert!(maker.balances() > 500, "there is something to balance");
             }
         } else {

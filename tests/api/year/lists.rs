@@ -20,6 +20,17 @@ pub struct Lists {
     pub stock: Vec<String>,
 }
 
+/// Lines as a list has them.
+pub fn told<const N: usize>(lines: [impl Into<String>; N]) -> Vec<String> {
+    lines.map(Into::into).to_vec()
+}
+
+/// A title without the lot code, which differs from run to run.
+fn title(line: &Value) -> &str {
+    let title = text(line, "/title");
+    title.split_once(" (").map_or(title, |(name, _)| name)
+}
+
 impl Lists {
     pub fn of(world: &World) -> Self {
         let lines = |command: &str, request: Value, field: &str, line: fn(&Value) -> String| {
@@ -46,7 +57,7 @@ impl Lists {
         }
         Self {
             due: lines("due.list", json!({"days": 0}), "due", |it| {
-                format!("{} {}", text(it, "/what"), text(it, "/title"))
+                format!("{} {}", text(it, "/what"), title(it))
             }),
             harvests: lines("harvest.list", json!({}), "harvests", |it| {
                 let left = number(it, "/fresh_left_g");

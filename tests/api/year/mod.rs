@@ -5,9 +5,11 @@ mod found;
 mod lists;
 mod wishes;
 
+use base64::Engine as _;
+use base64::prelude::BASE64_STANDARD as BASE64;
 use serde_json::{Value, json};
 
-use self::lists::Lists;
+use self::lists::{Lists, told};
 
 use crate::readers::{folder, text_of};
 use crate::world::{World, number, text};
@@ -60,6 +62,20 @@ impl Year {
         }
     }
 
+    /// Prints the labels of the bottles that were filled and reads their codes back from the file.
+    fn labelled(&self, filled: &Value) {
+        let bottles = filled["bottles"].as_array().unwrap();
+        let ids: Vec<&Value> = bottles.iter().map(|bottle| &bottle["id"]).collect();
+        let request = json!({"bottles": ids, "paper": "a4", "gift": false, "ethanol": false,
+            "label": {"width_mm": 90, "height_mm": 55}});
+        let sheet = self.world.call("label.sheet", request);
+        let bytes = BASE64.decode(text(&sheet, "/base64")).unwrap();
+        let printed = text_of(&folder("api-year"), "labels", &bytes);
+        for bottle in bottles {
+            assert!(printed.contains(text(bottle, "/code")), "{printed}");
+        }
+    }
+
     fn pick(&self, herb: &str, part: &str, grams: f64) -> Value {
         let request = json!({"herb": herb, "part": part, "gross_g": grams, "surface": "dry",
             "bed": self.bed["id"], "look_alike_ruled_out": true});
@@ -100,15 +116,25 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
 
     // 10 June: 500 g of peppermint leaf go onto the rack.
     let mint = year.pick("peppermint", "leaf", 500.0);
-    dbg!("picked", Lists::of(world));
+    let mut all = Lists {
+        harvests: told(["Peppermint fresh, 500 g fresh"]),
+        lots: told(["Peppermint fresh, 500 g"]),
+        supplies: told(["Grain spirit 2000 mL", "Olive oil 1000 mL"]),
+        ..Lists::default()
+    };
+    assert_eq!(Lists::of(world), all);
     assert_eq!(whats(world), Vec::<String>::new());
     let tray = year.dry(&mint, 500.0, 0.22, 10);
     world.at("2026-06-16T20:00:00+02:00");
-    let lines = due(world, 0);
-    assert_eq!(lines.len(), 1, "{lines:?}");
-    assert!(["weigh", "take down"].contains(&lines[0].0.as_str()));
-    assert!(lines[0].3.contains("Peppermint, Tray 1"));
-    dbg!("on the rack", Lists::of(world));
+    let hung = due(world, 0);
+    assert_eq!(hung.len(), 1, "{hung:?}");
+    assert!(["weigh", "take down"].contains(&hung[0].0.as_str()));
+    assert!(hung[0].3.contains("Peppermint, Tray 1"));
+    all.due = told([format!("{} Peppermint, Tray 1", hung[0].0)]);
+    all.harvests = told(["Peppermint on the rack, 0 g fresh"]);
+    all.trays = told(["Peppermint drying"]);
+    all.lots = Vec::new();
+    assert_eq!(Lists::of(world), all);
     world.call(
         "tray.take_down",
         json!({"tray": tray["id"], "gross_g": 110}),
@@ -118,7 +144,11 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
         Vec::<String>::new(),
         "what hangs no more is not weighed"
     );
-    dbg!("taken down", Lists::of(world));
+    all.due = Vec::new();
+    all.harvests = told(["Peppermint dry, 0 g fresh"]);
+    all.trays = told(["Peppermint dry"]);
+    all.lots = told(["Peppermint dried, 110 g"]);
+    assert_eq!(Lists::of(world), all);
 
     // 17 June: 100 g of it into spirit at 1:5, shaken daily, due after 10 to 28 days (USP, Moore 1995).
     world.at("2026-06-17T10:00:00+02:00");
@@ -135,7 +165,14 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
         Vec::<String>::new(),
         "it is shaken from the morrow on"
     );
-    dbg!("poured", Lists::of(world));
+    let spirit = 2000.0 - number(&tincture, "/pours/0/ml");
+    all.lots = told(["Peppermint dried, 10 g"]);
+    all.supplies = told([
+        format!("Grain spirit {spirit:.0} mL"),
+        "Olive oil 1000 mL".to_owned(),
+    ]);
+    all.jars = told(["Peppermint tincture steeping"]);
+    assert_eq!(Lists::of(world), all);
     world.at("2026-06-18T10:00:00+02:00");
     assert_eq!(whats(world), ["shake"]);
     world.call("jar.shake", json!({"jar": tincture["id"]}));
@@ -160,7 +197,9 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
     // 27 June: due; shaking ends. 20 July: overdue by 23 days from the first, its time ended on the 15th.
     world.at("2026-06-27T08:00:00+02:00");
     assert_eq!(whats(world), ["strain"]);
-    dbg!("due", Lists::of(world));
+    all.due = told(["strain Peppermint tincture"]);
+    all.jars = told(["Peppermint tincture due"]);
+    assert_eq!(Lists::of(world), all);
     assert_eq!(
         world.call("jar.list", json!({"state": "due"}))["jars"]
             .as_array()
@@ -188,10 +227,12 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
     // 36 months from straining (practice), looked at half way.
     assert_eq!(text(&filled, "/bottles/0/best_before"), "2029-07-19");
     assert_eq!(text(&filled, "/bottles/0/check_on"), "2028-01-18");
-    let labels: Vec<Value> = (0..6)
-        .map(|n| json!({"bottle": filled["bottles"][n]["id"]}))
-        .collect();
-    dbg!("filled", Lists::of(world));
+    all.due = Vec::new();
+    all.jars = told(["Peppermint tincture strained"]);
+    all.bottles = told(["6 on the shelf"]);
+    all.stock = told(["Tincture of dried herb 6 x, 360 mL"]);
+    assert_eq!(Lists::of(world), all);
+    year.labelled(&filled);
 
     // 1 August: fresh sage in oil keeps for 4 days and no nose can tell (NCHFP, reviewed 2015).
     world.at("2026-08-01T10:00:00+02:00");
@@ -210,9 +251,17 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
         ("strain", 3),
         "it can hurt, so it stands first"
     );
-    let told = world.call("due.list", json!({"days": 10}));
-    assert!(text(&told, "/due/0/text").contains("until 2026-08-05 only"));
-    dbg!("oil", Lists::of(world));
+    let soon = world.call("due.list", json!({"days": 10}));
+    assert!(text(&soon, "/due/0/text").contains("until 2026-08-05 only"));
+    all.due = told(["strain Sage oil"]);
+    all.harvests = told(["Sage fresh, 30 g fresh", "Peppermint dry, 0 g fresh"]);
+    all.lots = told(["Sage fresh, 30 g", "Peppermint dried, 10 g"]);
+    all.supplies = told([
+        format!("Grain spirit {spirit:.0} mL"),
+        "Olive oil 850 mL".to_owned(),
+    ]);
+    all.jars = told(["Sage oil due", "Peppermint tincture strained"]);
+    assert_eq!(Lists::of(world), all);
     world.call(
         "jar.strain",
         json!({"jar": oil["id"], "came_out_ml": 60, "how": "dripped"}),
@@ -238,7 +287,10 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
         "bottle.bin",
         json!({"bottle": oil_bottle["id"], "reason": "past its date"}),
     );
-    dbg!("oil gone", Lists::of(world));
+    all.due = Vec::new();
+    all.jars = told(["Sage oil strained", "Peppermint tincture strained"]);
+    all.bottles = told(["1 binned", "6 on the shelf"]);
+    assert_eq!(Lists::of(world), all);
     assert_eq!(whats(world), Vec::<String>::new());
 
     // Autumn: one bottle is used by the spoon, one is given away.
@@ -263,7 +315,9 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
     assert_eq!(stock["bottles"].as_array().unwrap().len(), 5);
     let given = world.call("bottle.list", json!({"state": "given"}));
     assert_eq!(given["bottles"].as_array().unwrap().len(), 1);
-    dbg!("november", Lists::of(world));
+    all.bottles = told(["1 binned", "1 given", "4 on the shelf", "1 open"]);
+    all.stock = told(["Tincture of dried herb 5 x, 280 mL"]);
+    assert_eq!(Lists::of(world), all);
 
     // Two years on: the bottles ask to be looked at; one is doubtful, one is bad.
     world.at("2028-01-18T08:00:00+01:00");
@@ -293,7 +347,10 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
         "the doubtful one again after a week"
     );
     world.call("bottle.finish", json!({"bottle": bottle(0)["id"]}));
-    dbg!("2028", Lists::of(world));
+    all.due = told(["check Peppermint tincture"; 3]);
+    all.bottles = told(["2 binned", "1 finished", "1 given", "3 to check"]);
+    all.stock = told(["Tincture of dried herb 3 x, 180 mL"]);
+    assert_eq!(Lists::of(world), all);
 
     // The chain back and forward.
     let back = world.call("trace.back", json!({"bottle": bottle(1)["id"]}))["chain"].clone();

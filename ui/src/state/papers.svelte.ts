@@ -42,6 +42,10 @@ export class Papers {
     return this.api.call("trace.sheet", { ...request, paper: usualPaper() });
   }
 
+  traceForward(request: Request<"trace.forward">) {
+    return this.api.call("trace.sheet_forward", { ...request, paper: usualPaper() });
+  }
+
   season(year: number) {
     return this.api.call("season.book", { year, paper: usualPaper() });
   }

@@ -116,6 +116,7 @@ commands![
     crate::trace::TraceBack,
     crate::trace::TraceForward,
     crate::label::PrintTrace,
+    crate::label::PrintForward,
     crate::label::DrawLabel,
     crate::label::PrintLabels,
     crate::label::FindLot,

@@ -1,6 +1,6 @@
 //! `due.list`: what asks for the maker, across garden, rack and pantry.
 
-use chrono::{DateTime, Days, FixedOffset, NaiveDate};
+use chrono::{DateTime, Days, Duration, FixedOffset, NaiveDate};
 use formulary::preparations::{Solvent, Verdict};
 use journal::{JarState, Outcome, Source, days_since};
 use serde::{Deserialize, Serialize};
@@ -54,6 +54,8 @@ pub struct DueLine {
     pub id: String,
     pub title: String,
     pub text: String,
+    /// The hour, where the day alone is too coarse: the next weigh-in of a tray.
+    pub at: Option<String>,
 }
 
 /// The answer to [`ListDue`], by harm and then by day.
@@ -130,6 +132,7 @@ struct About<'a> {
     noun: Noun,
     id: String,
     title: &'a str,
+    at: Option<String>,
 }
 
 impl List {
@@ -147,10 +150,11 @@ impl List {
             id: about.id.clone(),
             title: about.title.to_owned(),
             text,
+            at: about.at.clone(),
         });
     }
 
-    /// Trays are weighed daily (common practice, no source) and taken down once they are dry.
+    /// Trays are weighed when it is worth the walk, and taken down once they are dry.
     fn trays(&mut self, app: &App, reading: &Reading<'_>) -> Result<(), Failure> {
         let mut own = OwnBatches::default();
         for row in reading.trays_drying()? {
@@ -162,6 +166,7 @@ impl List {
                 noun: Noun::Tray,
                 id: tray.id,
                 title: &title,
+                at: tray.weigh_at.clone(),
             };
             let last = run
                 .last_weighed()
@@ -174,17 +179,40 @@ impl List {
                 );
                 self.add(DueWhat::TakeDown, last, 2, &about, text);
             } else {
-                let harm = u8::from(tray.forgotten);
+                let on = tray.weigh_at.as_deref().and_then(|at| at.get(..10));
+                let on = on.and_then(|day| day.parse().ok());
+                let ends = run.ends_hours().filter(|_| !tray.forgotten);
+                // A tray whose end can be told is worth a reminder; the others are looked at anyway.
+                let harm = u8::from(tray.forgotten || ends.is_some());
+                let text = ends
+                    .and_then(|ends| self.dry_enough(started_at, ends))
+                    .unwrap_or_else(|| words::sentence(&tray.says));
                 self.add(
                     DueWhat::Weigh,
-                    later(last, 1),
+                    on.unwrap_or_else(|| later(last, 1)),
                     harm,
                     &about,
-                    words::sentence(&tray.says),
+                    text,
                 );
             }
         }
         Ok(())
+    }
+
+    /// Between which days a tray will be dry enough; nothing where they are past.
+    fn dry_enough(
+        &self,
+        started_at: DateTime<FixedOffset>,
+        ends: physics::Interval,
+    ) -> Option<String> {
+        let day = |hours: f64| (started_at + Duration::minutes((60.0 * hours) as i64)).date_naive();
+        let (from, to) = (day(ends.low), day(ends.high));
+        let text = if from <= self.today {
+            format!("Dry enough by {to}, nine times out of ten.")
+        } else {
+            format!("Dry enough between {from} and {to}, nine times out of ten.")
+        };
+        (to >= self.today).then_some(text)
     }
 
     fn jars(&mut self, reading: &Reading<'_>, now: DateTime<FixedOffset>) -> Result<(), Failure> {
@@ -193,6 +221,7 @@ impl List {
                 noun: Noun::Jar,
                 id: id.to_string(),
                 title: &jar.name,
+                at: None,
             };
             let (from, to) = jar.due();
             let judged = Judged::of(reading, &jar)?;
@@ -256,6 +285,7 @@ impl List {
                 noun: Noun::Jar,
                 id: id.to_string(),
                 title: &title,
+                at: None,
             };
             self.use_by(last, judged.only_the_date_counts, true, &about);
         }
@@ -302,6 +332,7 @@ impl List {
                 noun: Noun::Bottle,
                 id: row.id.to_string(),
                 title: &title,
+                at: None,
             };
             if last.is_some_and(|check| check.outcome == Outcome::Bad) {
                 let on = last.map_or(self.today, |check| check.at.date_naive());

@@ -1,6 +1,7 @@
-//! What leaves the book as a file: `label.*`, `trace.sheet`, `season.book`, `due.calendar`; and `lot.find`.
+//! What leaves the book as a file: `label.*`, `trace.sheet`, `trace.sheet_forward`, `season.book`, `due.calendar`; and `lot.find`.
 
 mod calendar;
+mod forward;
 mod found;
 mod papers;
 mod record;
@@ -13,6 +14,7 @@ use store::Reading;
 
 use crate::{App, Command, Failure, asked};
 pub use calendar::*;
+pub use forward::*;
 pub use found::*;
 use record::Wanted;
 pub use wire::*;

@@ -92,7 +92,7 @@ const UNIT_G: f64 = 100.0;
 ///
 /// # Errors
 /// [`Refusal`] for no bottle, a size outside 1 to 10 000 mL, a preparation that is not made of such
-/// herb or must not be made, or a marc that keeps all of the liquid.
+/// herb or must not be made, a marc that keeps all of the liquid, or more or less herb than a jar holds.
 pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
     if !(1..=10_000).contains(&wish.bottles) {
         return Err(Refusal::new(
@@ -175,6 +175,15 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
     let most = scale(liquid.low, kept.high).ok_or_else(all_kept)?;
     let least = scale(liquid.high, kept.low).ok_or_else(all_kept)?;
     let herb_g = Interval::spanning(UNIT_G * value, UNIT_G * least, UNIT_G * most);
+    if herb_g.low < compose::LEAST_G || herb_g.high > compose::MOST_G {
+        return Err(Refusal::new(
+            "bottles",
+            format!(
+                "These bottles take {} g of herb; one jar holds between 0.1 and 100 000 g of it, so ask for other bottles.",
+                words::amount(herb_g.value)
+            ),
+        ));
+    }
 
     let after_trim = |g: f64| g / (1.0 - TRIM_LOSS);
     let water = herbs::water(&wish.herb, &wish.part);

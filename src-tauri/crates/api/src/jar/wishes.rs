@@ -1,10 +1,12 @@
 //! `plan.save`, `plan.list`, `plan.strike`: the bottles that are wanted.
 
+use formulary::preparations;
 use journal::{Wish, WishId};
 use serde::{Deserialize, Serialize};
 use store::Reading;
 
 use super::plan::PlanBottles;
+use super::said::state;
 use crate::herb::Known;
 use crate::wire::{Changed, PlantState, bare_request};
 use crate::{App, Command, Failure, asked};
@@ -45,6 +47,7 @@ pub struct WishLine {
     pub common: String,
     pub part: String,
     pub preparation: String,
+    pub preparation_name: String,
     pub state: PlantState,
     pub bottles: u32,
     pub bottle_ml: f64,
@@ -75,6 +78,8 @@ impl WishLine {
             common: Known::written(reading, &wish.herb)?.common,
             herb: wish.herb.to_string(),
             part: wish.part,
+            preparation_name: preparations::find(&wish.preparation, state(wish.state.into()))
+                .map_or_else(|| wish.preparation.clone(), |it| it.name.clone()),
             preparation: wish.preparation,
             state: wish.state.into(),
             bottles: wish.bottles,

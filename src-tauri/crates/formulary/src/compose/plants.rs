@@ -77,8 +77,8 @@ impl PlantLine {
     }
 }
 
-const LEAST_G: f64 = 0.1;
-const MOST_G: f64 = 100_000.0;
+pub(crate) const LEAST_G: f64 = 0.1;
+pub(crate) const MOST_G: f64 = 100_000.0;
 
 pub(super) fn lines(
     preparation: &Preparation,

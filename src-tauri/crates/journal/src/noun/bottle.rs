@@ -87,6 +87,9 @@ pub struct Bottle {
 
 /// Until a doubtful bottle is looked at again (common practice, no source).
 const DOUBTFUL_DAYS: u64 = 7;
+/// Between two looks at a bottle without a last day, such as an oil of which no shelf life is known
+/// (common practice, no source).
+const MONTHLY_DAYS: u64 = 30;
 
 impl Bottle {
     /// What was filled in.
@@ -97,8 +100,8 @@ impl Bottle {
     /// The day on which it should next be looked at, after the last look at it.
     ///
     /// The first day was set when it was filled. A good bottle is looked at again half way to its
-    /// last day, a doubtful one in a week (common practice, no source); where only the date counts
-    /// nobody is asked to look.
+    /// last day, or in a month if it has none, a doubtful one in a week (common practice, no source);
+    /// where only the date counts nobody is asked to look.
     pub fn next_check(&self, last: Option<&Check>) -> Option<NaiveDate> {
         if self.end.is_some() || self.only_the_date_counts {
             return None;
@@ -111,7 +114,10 @@ impl Bottle {
             Outcome::Bad => None,
             Outcome::Doubtful => looked.checked_add_days(Days::new(DOUBTFUL_DAYS)),
             Outcome::Good => {
-                let left = (self.best_before? - looked).num_days();
+                let Some(last_day) = self.best_before else {
+                    return looked.checked_add_days(Days::new(MONTHLY_DAYS));
+                };
+                let left = (last_day - looked).num_days();
                 // In the last fortnight the date itself comes soon enough.
                 (left > 14)
                     .then(|| looked.checked_add_days(Days::new(left.unsigned_abs() / 2)))
@@ -220,6 +226,12 @@ mod tests {
         assert_eq!(bottle.next_check(Some(&good)), Some(day("2027-04-02")));
         let late = looked("2027-06-20", Outcome::Good);
         assert_eq!(bottle.next_check(Some(&late)), None);
+        let undated = Bottle {
+            best_before: None,
+            ..bottle.clone()
+        };
+        let good = looked("2027-01-02", Outcome::Good);
+        assert_eq!(undated.next_check(Some(&good)), Some(day("2027-02-01")));
         let doubtful = looked("2027-01-02", Outcome::Doubtful);
         assert_eq!(bottle.next_check(Some(&doubtful)), Some(day("2027-01-09")));
     }
