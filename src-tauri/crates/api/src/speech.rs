@@ -162,7 +162,6 @@ fn object(fields: &mut Map<String, Value>, say: &mut dyn FnMut(&mut String, Whos
 /// Whether the core wrote this field of this thing; a name, a note and a place are the maker's.
 fn is_core(fields: &Map<String, Value>, name: &str, text: &str) -> bool {
     let has = |field: &str| fields.contains_key(field);
-    let is_given = |field: &str| fields.get(field).is_some_and(|value| !value.is_null());
     match name {
         _ if ALWAYS.contains(&name) => true,
         "why" => has("tell_apart"),
@@ -175,7 +174,7 @@ fn is_core(fields: &Map<String, Value>, name: &str, text: &str) -> bool {
             has("summary")
                 || has("tell_apart")
                 || (has("verdict") && has("reasons"))
-                || (has("kind") && !is_given("supply") && !has("id"))
+                || (has("kind") && !has("id"))
         }
         "note" => has("hash"),
         "reason" => has("dry_mass_g"),

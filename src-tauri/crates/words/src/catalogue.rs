@@ -104,7 +104,10 @@ impl Catalogue {
         let said = self
             .entry(&plain, gaps, depth, Reach::Sentence)
             .or_else(|| self.sentences(&plain, gaps, depth))
-            .or_else(|| self.entry(&plain, gaps, depth, Reach::Anything))?;
+            .or_else(|| {
+                let runs_on = ends(&plain).next().is_some();
+                runs_on.then(|| self.entry(&plain, gaps, depth, Reach::Anything))?
+            })?;
         let (before, after) = text.split_once(body)?;
         Some(format!("{before}{said}{after}"))
     }
@@ -114,17 +117,28 @@ impl Catalogue {
         if let Some(said) = self.whole.get(&text.to_lowercase()) {
             return Some(raised(&said.replace('~', "\u{a0}"), first));
         }
+        // Words of a table become a sentence by a full stop.
+        let bare = text.strip_suffix('.');
+        if let Some(said) = bare.and_then(|bare| self.whole.get(&bare.to_lowercase())) {
+            return Some(raised(&said.replace('~', "\u{a0}"), first) + ".");
+        }
         let small: String = first.to_lowercase().chain(text.chars().skip(1)).collect();
         let large: String = first.to_uppercase().chain(text.chars().skip(1)).collect();
         let none = Vec::new();
         let named = self.patterns.get(&Some(lower(first))).unwrap_or(&none);
         let open = self.patterns.get(&None).unwrap_or(&none);
-        for template in named.iter().chain(open) {
-            let ways = [text, &small, &large]
-                .into_iter()
-                .map(|spelt| template.fits(spelt))
-                .find(|ways| !ways.is_empty())
-                .unwrap_or_default();
+        // A reading that leaves a hole unsaid gives way to one that does not.
+        let mut partly: Option<(String, Vec<String>)> = None;
+        for (at, template) in named.iter().chain(open).enumerate() {
+            if at >= named.len() && partly.is_some() {
+                break;
+            }
+            let spelt = match template.first() {
+                Some(letter) if letter != first && letter.is_lowercase() => &small,
+                Some(letter) if letter != first => &large,
+                _ => text,
+            };
+            let ways = template.fits(spelt);
             let mut best: Option<(Vec<String>, Vec<String>)> = None;
             for filled in ways {
                 let runs_on = |(_, inner): &(Hole, &str)| ends(inner).next().is_some();
@@ -152,23 +166,32 @@ impl Catalogue {
                     break;
                 }
             }
-            if let Some((holes, missing)) = best {
-                gaps.extend(missing);
-                let said = template.filled(&holes);
-                return Some(if template.opens_verbatim() {
-                    said
-                } else {
-                    raised(&said, first)
-                });
+            let Some((holes, missing)) = best else {
+                continue;
+            };
+            let said = template.filled(&holes);
+            let said = if template.opens_verbatim() {
+                said
+            } else {
+                raised(&said, first)
+            };
+            if missing.is_empty() {
+                return Some(said);
             }
+            partly.get_or_insert((said, missing));
         }
-        // Words of a table become a sentence by a full stop.
-        let bare = text.strip_suffix('.')?;
-        self.entry(bare, gaps, depth, reach).map(|said| said + ".")
+        if let Some((said, missing)) = partly {
+            gaps.extend(missing);
+            return Some(said);
+        }
+        self.entry(bare?, gaps, depth, reach).map(|said| said + ".")
     }
 
     /// Text in a hole: an entry, a number, or something that nobody but the maker named.
     fn inner(&self, text: &str, gaps: &mut Vec<String>, depth: u8) -> String {
+        if !text.contains(char::is_alphabetic) {
+            return with_comma(text);
+        }
         if let Some(said) = self.told(text, gaps, depth) {
             return said;
         }
@@ -176,9 +199,7 @@ impl Catalogue {
         if let Some(said) = self.told(&format!("{text}."), gaps, depth) {
             return said.trim_end_matches('.').to_owned();
         }
-        if text.chars().any(char::is_alphabetic) {
-            gaps.push(format!("~{text}"));
-        }
+        gaps.push(format!("~{text}"));
         with_comma(text)
     }
 
