@@ -116,6 +116,7 @@ async function addresses(app) {
     "safe-export": "/safe-export",
     "safe-import": "/safe-import",
     "safe-rescue": "/safe-rescue",
+    "safe-rescue": "/safe-rescue",
   };
 }
 
@@ -129,7 +130,12 @@ const doings = {
     await app.press("radio", "Drops");
     await app.reads("Which dropper?");
   },
-  garden: (app) => app.press("button", "I have read this"),
+  async garden(app) {
+    await app.press("button", "I have read this");
+    await until("the garden from its top", () =>
+      app.evaluate(() => document.activeElement.tagName === "H1" && scrollY === 0),
+    );
+  },
   async "fill-proposal"(app) {
     await app.press("button", /^Glycerite of fresh herb/);
     await app.reads("Pour these");

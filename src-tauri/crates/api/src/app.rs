@@ -78,7 +78,7 @@ impl App {
             },
             photos,
             clock,
-            demo: Mutex::default(),
+            demo: demo::Shown::default(),
             is_demo,
             uploads: Mutex::default(),
             summed: Mutex::default(),

@@ -30,6 +30,8 @@ const GONE: &str = "demo-gone";
 /// Nouns of commands that concern the maker's own book and nothing invented.
 const OF_THE_OWN_BOOK: [&str; 6] = ["backup", "restore", "merge", "export", "import", "rescue"];
 
+const OPEN_ALREADY: &str = "The demo season is open already.";
+
 bare_request!(
     /// Opens the demo season in the place of the maker's own book, which stays as it is.
     BeginDemo
@@ -45,6 +47,14 @@ bare_request!(
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct DemoShown {
     pub demo: bool,
+}
+
+/// The demo season of an app.
+#[derive(Default)]
+pub(crate) struct Shown {
+    open: Mutex<Option<Arc<App>>>,
+    /// Held while the season is being told, which happens once at a time.
+    telling: Mutex<()>,
 }
 
 /// The own clock, moved by so much.
@@ -66,15 +76,19 @@ impl Command for BeginDemo {
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         if app.is_demo {
-            let message = "The demo season is open already.";
-            return Err(Failure::new(Code::Invalid, message));
+            return Err(Failure::new(Code::Invalid, OPEN_ALREADY));
         }
-        let mut shown = held(&app.demo);
+        // The own book stays in use while the season is being told.
+        let _telling = held(&app.demo.telling);
+        if app.demo().is_some() {
+            return Err(Failure::new(Code::Invalid, OPEN_ALREADY));
+        }
         let folder = &app.keep.folder;
         clear(folder)?;
         tell(app, &folder.join(PART))?;
         fs::rename(folder.join(PART), folder.join(SEASON)).map_err(unusable)?;
-        *shown = Some(opened(folder, &app.clock, &app.keep.disk)?);
+        let season = opened(folder, &app.clock, &app.keep.disk)?;
+        *held(&app.demo.open) = Some(season);
         Ok(DemoShown { demo: true })
     }
 }
@@ -85,7 +99,7 @@ impl Command for EndDemo {
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let folder = &app.keep.folder;
-        let mut shown = held(&app.demo);
+        let mut shown = held(&app.demo.open);
         if shown.is_none() {
             let message = "The demo season is not open, so there is nothing to remove.";
             return Err(Failure::new(Code::NotFound, message));
@@ -101,7 +115,7 @@ impl Command for EndDemo {
 impl App {
     /// The demo season while it is open.
     pub(crate) fn demo(&self) -> Option<Arc<App>> {
-        held(&self.demo).clone()
+        held(&self.demo.open).clone()
     }
 
     /// The demo season that was open when the app was closed.
@@ -110,7 +124,7 @@ impl App {
         // What cannot be cleared now is cleared at the next opening; the own book is not held up by it.
         let _ = clear(folder);
         if folder.join(SEASON).is_dir() {
-            *held(&self.demo) = opened(folder, &self.clock, &self.keep.disk).ok();
+            *held(&self.demo.open) = opened(folder, &self.clock, &self.keep.disk).ok();
         }
     }
 }
@@ -194,6 +208,3 @@ fn untold(why: String) -> Failure {
         format!("The demo season could not be told. {why}"),
     )
 }
-
-/// The demo season of an app, if it is open.
-pub(crate) type Shown = Mutex<Option<Arc<App>>>;
