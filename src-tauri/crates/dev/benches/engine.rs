@@ -1,65 +1,41 @@
-//! What the engine takes, each figure beside the most it may take. Fails when one takes more.
+//! What the engine takes, each figure beside the most it may take.
 //!
 //! Everything goes the way the page goes, through the commands; `mixture.describe` also through the
 //! program that outside checks ask.
 
 #![allow(clippy::unwrap_used, reason = "in a bench a panic is the report")]
 
+mod common;
+#[path = "../src/years/mod.rs"]
+mod years;
+
 use std::hint::black_box;
 use std::io::Write;
+use std::path::Path;
 use std::process::{Command, Stdio};
 use std::sync::Arc;
 use std::time::{Duration, Instant};
 
-use api::{App, Clock, StandingClock, SystemClock};
+use api::{App, StandingClock};
 use chrono::DateTime;
+use common::{Row, by_turns, median, missing, print, quantile, shown, target, timed};
 use physics::{
     MassFraction, Strength,
     mixture::ethanol::{mass_fraction_of, strength_of, twenty_celsius},
 };
 use serde_json::{Value, json};
 
-struct Row {
-    what: String,
-    took: String,
-    limit: String,
-    within: bool,
-}
-
 fn main() {
-    let rows = [
+    let mut rows = vec![
         described(),
         composed("glycerite", "fresh", None),
         composed("tincture", "fresh", None),
         composed("tincture", "dried", None),
         composed("tincture", "fresh", Some(shelf())),
         estimated(),
-        trays(),
-        density(),
-        inverse(),
     ];
-    println!("| what | median | at most |\n|---|---:|---:|");
-    for Row {
-        what, took, limit, ..
-    } in &rows
-    {
-        println!("| {what} | {took} | {limit} |");
-    }
-    println!(
-        "\nMeasured on {}, {}.",
-        machine(),
-        SystemClock.now().date_naive()
-    );
-    let slow: Vec<&str> = rows
-        .iter()
-        .filter(|row| !row.within)
-        .map(|row| row.what.as_str())
-        .collect();
-    assert!(
-        slow.is_empty(),
-        "slower than it may be: {}",
-        slow.join("; ")
-    );
+    rows.extend(densities());
+    print(&rows);
 }
 
 /// Lines a second through `cargo dev ask`, its start included.
@@ -92,9 +68,10 @@ fn described() -> Row {
     let per_second = f64::from(LINES) / took.as_secs_f64();
     Row {
         what: "`mixture.describe` through `cargo dev ask`, ternary with a plant".to_owned(),
-        took: format!("{per_second:.0} lines/s"),
-        limit: format!("at least {LEAST:.0} lines/s"),
-        within: per_second >= LEAST,
+        ours: format!("{per_second:.0} lines/s"),
+        peer: String::new(),
+        goal: format!(">= {LEAST:.0} lines/s"),
+        within: Some(per_second >= LEAST),
     }
 }
 
@@ -125,7 +102,7 @@ fn composed(preparation: &str, state: &str, stock: Option<Value>) -> Row {
     row(
         format!("composer and adviser, {preparation} of {state} herb{on}"),
         times.collect(),
-        Duration::from_millis(16),
+        Duration::from_millis(4),
     )
 }
 
@@ -167,105 +144,99 @@ fn estimated() -> Row {
     )
 }
 
-fn trays() -> Row {
-    let world = World::new();
-    let harvest = json!({"herb": "peppermint", "part": "leaf", "gross_g": 99_000, "surface": "dry",
-        "picked_at": "2026-07-14T08:00:00+02:00"});
-    let harvest = world.asked("harvest.record", &harvest)["harvest"]["id"].clone();
-    for tray in 0..500 {
-        let started = json!({"harvest": harvest, "mass_g": 190, "name": format!("Tray {tray}"),
-            "started_at": "2026-07-14T09:00:00+02:00"});
-        let id = world.asked("tray.start", &started)["tray"]["id"].clone();
-        for (day, mass_g) in [
-            (15, 140 - tray % 20),
-            (16, 90 - tray % 15),
-            (17, 60 - tray % 10),
-        ] {
-            let weighed = json!({"tray": id, "gross_g": mass_g, "at": format!("2026-07-{day}T09:00:00+02:00")});
-            world.asked("tray.weigh", &weighed);
-        }
-    }
-    let times = (0..9).map(|_| {
-        let start = Instant::now();
-        let reply = black_box(world.ask("tray.list", "{}"));
-        assert!(reply.len() > 100_000);
-        start.elapsed()
-    });
-    row(
-        "500 trays with three weigh-ins each, listed anew".to_owned(),
-        times.collect(),
-        Duration::from_millis(500),
-    )
-}
-
-fn density() -> Row {
+/// Density of ethanol and water by OIML R 22 beside one high-level call of a library for it, and
+/// the way back beside as many densities as it may cost.
+fn densities() -> [Row; 2] {
     let fractions: Vec<MassFraction> = (0..1000)
         .map(|n| MassFraction::from_percent(f64::from(n) / 10.0).unwrap())
         .collect();
-    of_one_in(
-        fractions.len(),
-        "OIML R 22: strength of a mass fraction, by its density",
-        || {
-            for &fraction in &fractions {
-                black_box(strength_of(black_box(fraction), twenty_celsius())).unwrap();
-            }
-        },
-    )
-}
-
-fn inverse() -> Row {
     let strengths: Vec<Strength> = (0..1000)
         .map(|n| Strength::from_percent(f64::from(n) / 10.0).unwrap())
         .collect();
-    of_one_in(
-        strengths.len(),
-        "OIML R 22, inverse: mass fraction of a strength",
-        || {
-            for &strength in &strengths {
-                black_box(mass_fraction_of(black_box(strength), twenty_celsius())).unwrap();
-            }
+    let (forth, back) = by_turns(
+        51,
+        |_| {
+            timed(|| {
+                for &fraction in &fractions {
+                    black_box(strength_of(black_box(fraction), twenty_celsius())).unwrap();
+                }
+            })
+            .0
         },
-    )
+        |_| {
+            timed(|| {
+                for &strength in &strengths {
+                    black_box(mass_fraction_of(black_box(strength), twenty_celsius())).unwrap();
+                }
+            })
+            .0
+        },
+    );
+    let (forth_us, back_us) = (micros(forth) / 1000.0, micros(back) / 1000.0);
+    let what = "OIML R 22: strength of a mass fraction, by its density";
+    let times = back_us / forth_us;
+    let inverse = Row {
+        what: "OIML R 22, inverse: mass fraction of a strength".to_owned(),
+        ours: format!("{back_us:.3} µs"),
+        peer: format!("{times:.1} densities"),
+        goal: "<= 12 densities".to_owned(),
+        within: Some(times <= 12.0),
+    };
+    let density = match peer_density_us() {
+        None => missing(
+            what,
+            ">= 100x faster",
+            "python3 -m venv target/bench/peers && target/bench/peers/bin/pip install CoolProp",
+        ),
+        Some(peer_us) => Row {
+            what: what.to_owned(),
+            ours: format!("{forth_us:.3} µs"),
+            peer: format!("CoolProp: {peer_us:.1} µs, {:.0}x", peer_us / forth_us),
+            goal: ">= 100x faster".to_owned(),
+            within: Some(peer_us >= 100.0 * forth_us),
+        },
+    };
+    [density, inverse]
 }
 
-/// The median time of one of `many` done at once.
-fn of_one_in(many: usize, what: &str, work: impl Fn()) -> Row {
-    let times = (0..50).map(|_| {
-        let start = Instant::now();
-        work();
-        start.elapsed() / u32::try_from(many).unwrap()
-    });
-    row(what.to_owned(), times.collect(), Duration::from_micros(100))
+fn micros(time: Duration) -> f64 {
+    time.as_secs_f64() * 1e6
+}
+
+/// Microseconds of one high-level call for the density of ethanol and water; `None` where the
+/// library is not there.
+fn peer_density_us() -> Option<f64> {
+    const SCRIPT: &str = "
+import time
+from CoolProp.CoolProp import PropsSI
+asked = ['INCOMP::MEA[%f]' % (0.1 + i / 5000) for i in range(2000)]
+def run():
+    start = time.perf_counter()
+    for fluid in asked: PropsSI('D', 'T', 293.15, 'P', 101325, fluid)
+    return (time.perf_counter() - start) / len(asked) * 1e6
+print(sorted(run() for _ in range(5))[2])
+";
+    let own = target().join("bench/peers/bin/python");
+    for python in [own.as_path(), Path::new("python3")] {
+        let said = Command::new(python).args(["-c", SCRIPT]).output();
+        if let Ok(said) = said
+            && said.status.success()
+        {
+            return String::from_utf8_lossy(&said.stdout).trim().parse().ok();
+        }
+    }
+    None
 }
 
 fn row(what: String, mut times: Vec<Duration>, limit: Duration) -> Row {
-    times.sort_unstable();
-    let median = times[times.len() / 2];
+    let took = median(&mut times);
     Row {
         what,
-        took: shown(median),
-        limit: shown(limit),
-        within: median <= limit,
+        ours: shown(took),
+        peer: format!("p99 {}", shown(quantile(&mut times, 99))),
+        goal: format!("<= {}", shown(limit)),
+        within: Some(took <= limit),
     }
-}
-
-fn shown(time: Duration) -> String {
-    let micros = time.as_secs_f64() * 1e6;
-    if micros >= 1000.0 {
-        format!("{:.2} ms", micros / 1000.0)
-    } else {
-        format!("{micros:.2} µs")
-    }
-}
-
-fn machine() -> String {
-    let told = std::fs::read_to_string("/proc/cpuinfo").unwrap_or_default();
-    let model = told
-        .lines()
-        .find_map(|line| line.strip_prefix("model name")?.split(':').nth(1));
-    let model = model.map_or("an unnamed processor", str::trim);
-    let cores = std::thread::available_parallelism().map_or(1, usize::from);
-    format!("{model}, {cores} threads, {}", std::env::consts::OS)
 }
 
 /// A journal to throw away, on a summer's day.
@@ -288,9 +259,5 @@ impl World {
     fn ask(&self, command: &str, request: &str) -> String {
         api::call(&self.app, command, request)
             .unwrap_or_else(|failure| panic!("{command} {request}: {failure:?}"))
-    }
-
-    fn asked(&self, command: &str, request: &Value) -> Value {
-        serde_json::from_str(&self.ask(command, &request.to_string())).unwrap()
     }
 }

@@ -1,0 +1,301 @@
+//! Photos and backups, each beside a peer that does the same work on the same files in this run.
+
+#![allow(clippy::unwrap_used, reason = "in a bench a panic is the report")]
+
+mod common;
+#[path = "../src/years/mod.rs"]
+mod years;
+
+use std::fs::File;
+use std::io::Write;
+use std::path::{Path, PathBuf};
+use std::process::{Command, Stdio};
+use std::time::{Duration, Instant};
+
+use common::{
+    Row, answers, asked, beside, by_turns, median, missing, open, peak_mb, print, ratio, shown,
+    target, timed,
+};
+use photo::Album;
+use serde_json::json;
+
+const VIPS: &str = "apt-get install libvips-tools";
+
+fn main() {
+    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    match arguments
+        .iter()
+        .map(String::as_str)
+        .collect::<Vec<_>>()
+        .as_slice()
+    {
+        ["thumbs", files @ ..] => return thumbs(files),
+        ["backup", journal, into] => return backup(Path::new(journal), Path::new(into)),
+        _ => {}
+    }
+    let mut rows = Vec::new();
+    if answers("vips", &["--version"]) {
+        let (twelve, forty_eight) = (picture(4000, 3000), picture(8000, 6000));
+        rows.push(durable(&twelve));
+        rows.extend(thumbnail("12 MP", &twelve, 16.0));
+        rows.extend(thumbnail("48 MP", &forty_eight, 24.0));
+    } else {
+        for what in [
+            "12 MP photo durable",
+            "480 px thumbnail, 12 MP",
+            "480 px thumbnail, 48 MP",
+        ] {
+            rows.push(missing(what, "<= 2x, 0.7x", VIPS));
+        }
+    }
+    rows.extend(backed_up());
+    print(&rows);
+}
+
+/// A picture with the detail and the noise of a phone's, made once.
+fn picture(width: u32, height: u32) -> PathBuf {
+    let folder = target().join("bench/pictures");
+    let path = folder.join(format!("{width}x{height}.jpg"));
+    if path.is_file() {
+        return path;
+    }
+    std::fs::create_dir_all(&folder).unwrap();
+    let drawn =
+        Path::new(env!("CARGO_MANIFEST_DIR")).join("../../../demo-data/pictures/nettle.jpg");
+    let made = |name: &str| folder.join(name).display().to_string();
+    let vips = |arguments: &[&str]| assert!(answers("vips", arguments), "vips {arguments:?}");
+    let (large, noise, sum) = (made("large.v"), made("noise.v"), made("sum.v"));
+    let size = width.to_string();
+    vips(&[
+        "thumbnail",
+        drawn.to_str().unwrap(),
+        &large,
+        &size,
+        "--height",
+        &height.to_string(),
+        "--crop",
+        "centre",
+    ]);
+    vips(&[
+        "gaussnoise",
+        &noise,
+        &size,
+        &height.to_string(),
+        "--sigma",
+        "4",
+        "--mean",
+        "0",
+    ]);
+    vips(&["add", &large, &noise, &sum]);
+    vips(&["cast", &sum, &made("cast.v"), "uchar"]);
+    vips(&[
+        "jpegsave",
+        &made("cast.v"),
+        path.to_str().unwrap(),
+        "--Q",
+        "88",
+    ]);
+    for name in ["large.v", "noise.v", "sum.v", "cast.v"] {
+        std::fs::remove_file(folder.join(name)).unwrap();
+    }
+    path
+}
+
+/// A photo through the door the page uses, until its row is written, beside its bytes alone.
+fn durable(picture: &Path) -> Row {
+    let folder = tempfile::tempdir_in(target()).unwrap();
+    let app = open(folder.path());
+    let bytes = std::fs::read(picture).unwrap();
+    let other = |run: usize, whose: u8| {
+        // What follows the end of a JPEG is no part of the picture, but of its name.
+        let mut bytes = bytes.clone();
+        bytes.extend([whose, u8::try_from(run).unwrap()]);
+        bytes
+    };
+    let (ours, peer) = by_turns(
+        15,
+        |run| {
+            let bytes = other(run, 1);
+            timed(|| app.take_photo(bytes.as_slice(), Some("photo.jpg")).unwrap()).0
+        },
+        |run| {
+            let bytes = other(run, 2);
+            let path = folder.path().join(format!("plain-{run}"));
+            timed(|| {
+                let mut file = File::create(path).unwrap();
+                file.write_all(&bytes).unwrap();
+                file.sync_all().unwrap();
+            })
+            .0
+        },
+    );
+    beside(
+        "12 MP photo durable, its preview made too",
+        ours,
+        ("write and fsync of the same bytes", peer),
+        2.0,
+    )
+}
+
+/// In a process of its own, so that its memory can be told: microseconds for each file, and its peak.
+fn thumbs(files: &[&str]) {
+    let folder = tempfile::tempdir_in(target()).unwrap();
+    let album = Album::open(folder.path()).unwrap();
+    let mut kept = Vec::new();
+    for file in files {
+        let mut upload = album.begin().unwrap();
+        let mut from = File::open(file).unwrap();
+        let mut piece = vec![0; 64 * 1024];
+        loop {
+            let count = std::io::Read::read(&mut from, &mut piece).unwrap();
+            if count == 0 {
+                break;
+            }
+            upload.write(&piece[..count]).unwrap();
+        }
+        kept.push(upload.keep().unwrap().hash);
+    }
+    let start = Instant::now();
+    for hash in &kept {
+        assert!(album.describe(hash).unwrap().unwrap().preview.exists());
+    }
+    let each = start.elapsed().as_secs_f64() * 1e6 / kept.len() as f64;
+    println!("{each} {}", peak_mb());
+}
+
+fn told(command: &mut Command) -> Vec<f64> {
+    let output = command.stderr(Stdio::inherit()).output().unwrap();
+    assert!(output.status.success());
+    let said = String::from_utf8(output.stdout).unwrap();
+    said.split_whitespace()
+        .map(|word| word.parse().unwrap())
+        .collect()
+}
+
+fn ourselves() -> Command {
+    Command::new(std::env::current_exe().unwrap())
+}
+
+fn thumbnail(size: &str, picture: &Path, most_mb: f64) -> [Row; 2] {
+    const FILES: usize = 10;
+    let folder = tempfile::tempdir_in(target()).unwrap();
+    let bytes = std::fs::read(picture).unwrap();
+    let files: Vec<PathBuf> = (0..FILES + 2)
+        .map(|number| {
+            let path = folder.path().join(format!("{number}.jpg"));
+            let mut file = File::create(&path).unwrap();
+            file.write_all(&bytes).unwrap();
+            file.write_all(&[u8::try_from(number).unwrap()]).unwrap();
+            path
+        })
+        .collect();
+    let mut peak = 0.0_f64;
+    let vips = |files: &[PathBuf]| {
+        let mut command = Command::new("vipsthumbnail");
+        command
+            .args(["--size", "480", "-o", "tn_%s.jpg[Q=80]"])
+            .args(files);
+        timed(|| assert!(command.status().unwrap().success())).0
+    };
+    let (ours, peer) = by_turns(
+        5,
+        |_| {
+            let said = told(ourselves().arg("thumbs").args(&files[..FILES]));
+            peak = peak.max(said[1]);
+            Duration::from_secs_f64(said[0] / 1e6)
+        },
+        // Its start is taken off: what ten files more take than two.
+        |_| {
+            let (all, two) = (vips(&files), vips(&files[..2]));
+            all.saturating_sub(two) / u32::try_from(FILES).unwrap()
+        },
+    );
+    let what = format!("480 px thumbnail, {size} JPEG, written durably");
+    let memory = Row {
+        what: format!("peak memory of that, {size}"),
+        ours: format!("{peak:.1} MB"),
+        peer: String::new(),
+        goal: format!("<= {most_mb} MB"),
+        within: Some(peak <= most_mb),
+    };
+    [beside(&what, ours, ("vipsthumbnail", peer), 0.7), memory]
+}
+
+/// In a process of its own: seconds, and the peak of memory.
+fn backup(journal: &Path, into: &Path) {
+    let app = open(journal);
+    let start = Instant::now();
+    let job = asked(&app, "backup.make", &json!({"file": into}))["job"].clone();
+    loop {
+        let card = asked(&app, "job.show", &json!({"job": job}));
+        match card["state"].as_str().unwrap() {
+            "running" => std::thread::sleep(Duration::from_millis(20)),
+            "done" => break,
+            _ => panic!("{card}"),
+        }
+    }
+    println!("{} {}", start.elapsed().as_secs_f64(), peak_mb());
+}
+
+fn backed_up() -> [Row; 2] {
+    const PHOTOS: usize = 500;
+    const BYTES: usize = 4_000_000;
+    let source = target().join("bench/photos-2gb");
+    let album = Album::open(source.join("photos")).unwrap();
+    for number in album.hashes().unwrap().len()..PHOTOS {
+        let mut upload = album.begin().unwrap();
+        let mut seed = number as u64 + 1;
+        let mut bytes = vec![0xFF, 0xD8, 0xFF, 0xE0];
+        while bytes.len() < BYTES {
+            // Xorshift: bytes that cannot be pressed together, as those of photos.
+            seed ^= seed << 13;
+            seed ^= seed >> 7;
+            seed ^= seed << 17;
+            bytes.extend(seed.to_le_bytes());
+        }
+        upload.write(&bytes).unwrap();
+        upload.keep().unwrap();
+    }
+    let mut peak = 0.0_f64;
+    let folder = tempfile::tempdir_in(target()).unwrap();
+    let (into, copied) = (
+        folder.path().join("backup.zip"),
+        folder.path().join("copied"),
+    );
+    let (mut ours, mut peer) = (Vec::new(), Vec::new());
+    for run in 0..4 {
+        if run % 2 == 0 {
+            let said = told(ourselves().arg("backup").arg(&source).arg(&into));
+            ours.push(Duration::from_secs_f64(said[0]));
+            peak = peak.max(said[1]);
+            std::fs::remove_file(&into).unwrap();
+        } else {
+            let line = format!(
+                "cp -r '{}' '{}' && sync -f '{}'",
+                source.join("photos/originals").display(),
+                copied.display(),
+                folder.path().display()
+            );
+            peer.push(timed(|| assert!(answers("sh", &["-c", &line]))).0);
+            std::fs::remove_dir_all(&copied).unwrap();
+        }
+    }
+    let (ours, peer) = (median(&mut ours), median(&mut peer));
+    let ratio = ratio(ours, peer);
+    [
+        Row {
+            what: "backup of 2 GB of photos".to_owned(),
+            ours: shown(ours),
+            peer: format!("cp and sync: {}, {ratio:.2}x", shown(peer)),
+            goal: "<= 1.1x".to_owned(),
+            within: Some(ratio <= 1.1),
+        },
+        Row {
+            what: "peak memory of that, the app included".to_owned(),
+            ours: format!("{peak:.1} MB"),
+            peer: String::new(),
+            goal: "<= 64 MB".to_owned(),
+            within: Some(peak <= 64.0),
+        },
+    ]
+}
