@@ -4,12 +4,16 @@
 //! night air with drifting weather, and an equilibrium that differs by lot, so it is not the model
 //! that is fitted. Noise and shape were searched on batches 1-150; the gate, the tail, the interval factor
 //! and the margins of the done rule were then chosen with all 300 in sight, so these figures flatter a
-//! little: other batches of the kind are the real test. Run with `cargo dev accuracy`.
+//! little: other batches of the kind are the real test, and `drying_simulation` draws some. Run with
+//! `cargo dev accuracy`.
 
 #![allow(
     clippy::unwrap_used,
     reason = "a failed step fails the test, which is what is wanted"
 )]
+
+mod drying_learning;
+mod drying_simulation;
 
 use checks::table;
 use physics::{
@@ -291,176 +295,86 @@ fn an_oven_sample_measures_the_lot_from_the_first_hour() {
     }
 }
 
-/// Error of the next batch's dry matter, in per cent, and how often the interval held.
-fn next_batch(own: &[f64], next: f64) -> (f64, bool) {
-    let prior = DryMatterPrior::new(-1.6, 0.2)
-        .unwrap()
-        .with_own_batches(own)
-        .unwrap();
-    let now = estimate(&Lot::new(grams(1000.0), prior).unwrap()).dry_matter_g;
-    let truth = 1000.0 * next;
-    (
-        100.0 * (now.value / truth - 1.0).abs(),
-        (now.low..=now.high).contains(&truth),
-    )
-}
-
-/// Each user has eleven batches in a row; every run of three and the batch after it is one trial
-/// (240), because the thirty last batches alone leave the median uncertain by 1.6 points. Those
-/// thirty are printed too: even the mean of all ten earlier batches leaves 8.0 % there, and no
-/// weight of the first three comes below 8.6 %. What the rule does in the long run is measured by
-/// [`three_own_batches_are_enough_for_makers_drawn_afresh`].
-#[test]
-fn three_own_batches_beat_the_table() {
-    let users = table("simulated_learning");
-    assert_eq!(users.len(), 30);
-    for (batches, limit) in [(0, f64::MAX), (1, f64::MAX), (3, 8.0), (5, 8.0)] {
-        let (mut errors, mut last_errors, mut held) = (Vec::new(), Vec::new(), 0);
-        for user in &users {
-            let mut fractions: Vec<f64> = (1..=10)
-                .map(|i| libm::exp(-1.6 + user.number(&format!("ln_dm_offset_batch_{i}"))))
-                .collect();
-            fractions.push(libm::exp(-1.6 + user.number("true_next_ln_dm_offset")));
-            for run in fractions.windows(batches + 1) {
-                let (error, holds) = next_batch(&run[..batches], run[batches]);
-                errors.push(error);
-                held += usize::from(holds);
-            }
-            last_errors.push(next_batch(&fractions[..batches], fractions[10]).0);
+/// What the done rule did with lots of 100 g and more in a dry room: per cent of calls above 14 %
+/// moisture, and per cent of lots called within four days of being ready.
+fn done_rule(batches: &[Batch], with_air: bool) -> (f64, f64) {
+    let (mut lots, mut calls, mut in_four_days, mut too_damp) = (0, 0, 0, 0);
+    for batch in batches {
+        let last = batch.weigh_ins.len() - 1;
+        let limit = sorption::room_limit_wet_percent(batch.mean_air(last));
+        let is_dry_room = limit.is_some_and(|limit| limit.value <= 11.5);
+        if !is_dry_room || batch.true_target_g() < 100.0 {
+            continue;
         }
-        let (n, median) = (errors.len(), quantile(&mut errors, 0.5));
-        let coverage = 100.0 * held as f64 / n as f64;
-        println!(
-            "{batches} own batches, no weigh-in: median {median:.2} %, holds {coverage:.1} % of {n}; the thirty last {:.2} %",
-            quantile(&mut last_errors, 0.5)
-        );
-        assert!(median <= limit, "{median} % after {batches}");
-        assert!(
-            coverage >= 87.0,
-            "the 90 % interval held {coverage} % after {batches} batches"
-        );
-    }
-}
-
-/// Normal deviates by Box and Muller over a counter hashed after Steele and others (2014), so that
-/// the makers drawn are the same on every machine.
-struct Deviates(u64);
-
-impl Deviates {
-    fn uniform(&mut self) -> f64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        ((z ^ (z >> 31)) >> 11) as f64 / (1_u64 << 53) as f64
-    }
-
-    fn next(&mut self) -> f64 {
-        let radius = libm::sqrt(-2.0 * libm::log(1.0 - self.uniform()));
-        radius * libm::cos(2.0 * std::f64::consts::PI * self.uniform())
-    }
-}
-
-/// Makers whose own mean lies `offset_sd` around the table's and whose batches lie `batch_sd`
-/// around that, in ln(dry-matter fraction): the kind that `simulated_learning` holds thirty of
-/// (0.20 and 0.10), then tables worse than stated, then batches that differ more.
-///
-/// The floor is the same error for somebody who knows the maker's mean exactly: what batches differ
-/// by is left, and no rule of learning goes below it. The best for three batches knows both spreads.
-#[test]
-fn three_own_batches_are_enough_for_makers_drawn_afresh() {
-    const MAKERS: usize = 20_000;
-    /// No plant is nearly all dry matter.
-    const MOST: f64 = 1.49;
-    println!("own batches of 20000 makers drawn afresh: median error, 90 % holds");
-    for (kind, offset_sd, batch_sd, limit) in [
-        ("as described", 0.20, 0.10, 8.0),
-        ("table worse than stated", 0.35, 0.10, 8.0),
-        ("batches differ more", 0.20, 0.18, f64::MAX),
-    ] {
-        let mut deviates = Deviates(4);
-        let (mut after, mut held): ([Vec<f64>; 4], [usize; 4]) = Default::default();
-        let (mut floor, mut best) = (Vec::new(), Vec::new());
-        let ratio: f64 = batch_sd / offset_sd;
-        for _ in 0..MAKERS {
-            let offset = offset_sd * deviates.next();
-            let batches: [f64; 4] =
-                std::array::from_fn(|_| (offset + batch_sd * deviates.next()).min(MOST));
-            let next = batches[3];
-            let own = batches.map(|it| libm::exp(-1.6 + it));
-            for known in 0..4 {
-                let (error, holds) = next_batch(&own[..known], own[3]);
-                after[known].push(error);
-                held[known] += usize::from(holds);
-            }
-            let off_by = |guess: f64| 100.0 * (libm::exp(guess - next) - 1.0).abs();
-            floor.push(off_by(offset));
-            best.push(off_by(
-                batches[..3].iter().sum::<f64>() / (3.0 + ratio * ratio),
-            ));
+        lots += 1;
+        let call = (1..=last).find(|&upto| estimate(&batch.lot(upto, with_air, usize::MAX)).is_dry);
+        if let Some(call) = call {
+            let at = &batch.weigh_ins[call];
+            calls += 1;
+            too_damp += usize::from(at.true_moisture > 0.14);
+            in_four_days += usize::from(batch.ready_h.is_some_and(|h| at.hours <= h + 96.0));
         }
-        let told = |known: usize, errors: &mut [f64]| {
-            format!(
-                "{known}: {:.2} %, {:.1} %",
-                quantile(errors, 0.5),
-                100.0 * held[known] as f64 / MAKERS as f64
-            )
-        };
-        let lines: Vec<String> = (0..4).map(|n| told(n, &mut after[n])).collect();
-        let (floor, best) = (quantile(&mut floor, 0.5), quantile(&mut best, 0.5));
-        println!(
-            "{kind:<24} {}; best for three {best:.2} %, floor {floor:.2} %",
-            lines.join("; ")
-        );
-        let three = quantile(&mut after[3], 0.5);
-        assert!(three <= limit, "{kind}: {three} % is above {limit} %");
-        assert!(
-            three <= best + 0.2,
-            "{kind}: {three} % where {best} % can be had"
-        );
-        assert!(
-            limit > 100.0 || held[3] * 100 >= 87 * MAKERS,
-            "{kind}: the interval held {} of {MAKERS}",
-            held[3]
-        );
     }
+    let percent = |part: usize, whole: usize| 100.0 * part as f64 / whole as f64;
+    let (damp, told) = (percent(too_damp, calls), percent(in_four_days, lots));
+    println!(
+        "done rule, {}: {lots} lots of 100 g and more in a dry room, {calls} called, {too_damp} above 14 % ({damp:.1} %), within 4 days {told:.0} %",
+        if with_air {
+            "air noted"
+        } else {
+            "air not noted"
+        },
+    );
+    (damp, told)
 }
 
 #[test]
 fn the_done_rule_rarely_calls_a_lot_too_early() {
     let batches = batches();
     for with_air in [false, true] {
-        let (mut lots, mut calls, mut in_four_days, mut too_damp) = (0, 0, 0, 0);
-        for batch in &batches {
-            let last = batch.weigh_ins.len() - 1;
-            let limit = sorption::room_limit_wet_percent(batch.mean_air(last));
-            let is_dry_room = limit.is_some_and(|limit| limit.value <= 11.5);
-            if !is_dry_room || batch.true_target_g() < 100.0 {
-                continue;
-            }
-            lots += 1;
-            let call =
-                (1..=last).find(|&upto| estimate(&batch.lot(upto, with_air, usize::MAX)).is_dry);
-            if let Some(call) = call {
-                let at = &batch.weigh_ins[call];
-                calls += 1;
-                too_damp += usize::from(at.true_moisture > 0.14);
-                in_four_days += usize::from(batch.ready_h.is_some_and(|h| at.hours <= h + 96.0));
-            }
-        }
-        let percent = |part: usize, whole: usize| 100.0 * part as f64 / whole as f64;
-        println!(
-            "done rule, {}: {lots} lots of 100 g and more in a dry room, {calls} called, {too_damp} above 14 % ({:.1} %), within 4 days {:.0} %",
-            if with_air {
-                "air noted"
-            } else {
-                "air not noted"
-            },
-            percent(too_damp, calls),
-            percent(in_four_days, lots)
+        let (damp, told) = done_rule(&batches, with_air);
+        assert!(damp <= 3.0 && told >= 30.0, "{damp} % damp, {told} % told");
+    }
+}
+
+/// The same figures on 2,400 batches that nobody tuned anything on; on fewer where the build is slow,
+/// and then too few lots are called dry to say how many in a hundred are called too early.
+/// Without a note of the air the error at the plateau is what rooms and lots differ by, about 1.6 %, so
+/// it is printed and not held.
+#[test]
+fn batches_drawn_afresh_do_as_well() {
+    let are_few = cfg!(debug_assertions);
+    let count = if are_few { 400 } else { 2400 };
+    let fresh = drying_simulation::drawn(&batches(), count, 4);
+    println!("error of the stop weight, batches drawn afresh  n  median  90th pct   90 % holds");
+    for (share, limit) in [
+        (0.0, 15.0),
+        (0.30, 15.0),
+        (0.50, 15.0),
+        (0.70, 15.0),
+        (0.85, 15.0),
+        (0.95, 7.0),
+        (0.98, 3.5),
+        (1.0, f64::MAX),
+    ] {
+        let when = format!("afresh, {:.0} % of the water lost", 100.0 * share);
+        let own = at_stage(&fresh, share, false, usize::MAX, &when);
+        let aired = at_stage(
+            &fresh,
+            share,
+            true,
+            usize::MAX,
+            &format!("{when}, air noted"),
         );
-        assert!(percent(too_damp, calls) <= 3.0);
-        assert!(percent(in_four_days, lots) >= 30.0);
+        for figures in [own, aired] {
+            assert!(figures.median <= limit, "{when}: {} %", figures.median);
+            assert!(figures.coverage >= 87.0, "{when}: {} %", figures.coverage);
+        }
+    }
+    for with_air in [false, true] {
+        let (damp, told) = done_rule(&fresh, with_air);
+        assert!(told >= 30.0, "{told} % told");
+        assert!(are_few || damp <= 3.0, "{damp} % damp");
     }
 }
 
