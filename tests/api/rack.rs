@@ -217,6 +217,22 @@ fn a_tray_says_when_to_weigh_it_again_and_from_which_weight_on_it_tells() {
 }
 
 #[test]
+fn what_is_due_of_a_tray_bears_its_hour_and_its_predicted_end() {
+    let (world, _, tray) = laid_out_of(2000.0, 2000.0);
+    let page = weighed_daily(&world, &tray, &[1200.0, 750.0, 560.0], Some(45.0));
+    let due = world.call("due.list", json!({"days": 10}));
+    let line = &due["due"][0];
+    assert_eq!(text(line, "/id"), tray);
+    assert_eq!(text(line, "/at"), text(&page, "/weigh_at"));
+    assert_eq!(text(line, "/on"), &text(&page, "/weigh_at")[..10]);
+    assert!(
+        text(line, "/text").starts_with("Dry enough between 2026-07-1"),
+        "{line}"
+    );
+    assert_eq!(number(line, "/harm"), 1.0, "so that a reminder rings");
+}
+
+#[test]
 fn every_tray_says_how_the_hand_tells_that_it_is_dry() {
     let (world, _, tray) = laid_out();
     let page = world.call("tray.show", json!({"id": tray}));

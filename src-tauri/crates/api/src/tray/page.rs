@@ -6,7 +6,7 @@ use journal::days_since;
 use physics::drying::{self, Reason};
 use store::{Reading, TrayRow};
 
-use super::run::Run;
+use super::run::{Run, hours_between};
 use super::wire::{
     CurvePoint, ListTrays, ShowTray, TrayCard, TrayPage, TrayShown, TrayState, Trays, WeighingLine,
 };
@@ -94,14 +94,6 @@ pub(super) fn page(
         value_g: point.mass_g.value,
         high_g: point.mass_g.high,
     });
-    let ends_hours = run.last_counted().and_then(|(_, at)| {
-        let gone = hours_between(tray.started_at, at);
-        let left = run
-            .estimate
-            .hours_left
-            .filter(|_| tray.taken_down.is_none())?;
-        Some(left.map_monotone(|hours| gone + hours).into())
-    });
     Ok(TrayPage {
         card: card_of(&run, app.now()),
         dry_matter_g: run.estimate.dry_matter_g.into(),
@@ -119,7 +111,7 @@ pub(super) fn page(
             .telling_mass_g
             .filter(|_| tray.taken_down.is_none())
             .map(|mass_g| mass_g + tray.tare_g),
-        ends_hours,
+        ends_hours: run.ends_hours().map(Interval::from),
         weighings: lines.collect(),
         curve: curve.collect(),
         note: tray.note.clone(),
@@ -191,10 +183,6 @@ fn shown(air: journal::Air) -> Air {
         temperature_c: air.temperature_c,
         relative_humidity_percent: air.relative_humidity_percent,
     }
-}
-
-fn hours_between(from: DateTime<FixedOffset>, to: DateTime<FixedOffset>) -> f64 {
-    (to - from).num_seconds() as f64 / 3600.0
 }
 
 /// A tray in a list, by its forecast.

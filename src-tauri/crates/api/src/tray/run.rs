@@ -128,6 +128,17 @@ impl Run {
         })
     }
 
+    /// When it will be dry enough, in hours since it was laid out; nothing once it is down.
+    pub fn ends_hours(&self) -> Option<Interval> {
+        let tray = &self.row.tray;
+        let left = self.estimate.hours_left?;
+        let (_, at) = self.last_counted()?;
+        let gone = hours_between(tray.started_at, at);
+        tray.taken_down
+            .is_none()
+            .then(|| left.map_monotone(|hours| gone + hours))
+    }
+
     /// Whether the plant was weighed with water on the outside.
     pub fn was_wet(&self) -> bool {
         self.row.harvest.surface != Surface::Dry
@@ -172,13 +183,18 @@ fn estimated(id: TrayId, lot: &Lot) -> Estimate {
     estimate
 }
 
+/// From one moment to another, in hours.
+pub(super) fn hours_between(from: DateTime<FixedOffset>, to: DateTime<FixedOffset>) -> f64 {
+    (to - from).num_seconds() as f64 / 3600.0
+}
+
 /// The weigh-ins as figures, the take-down as the last of them.
 fn figures(
     tray: &Tray,
     weighings: &[(WeighingId, Weighing)],
 ) -> Result<Vec<drying::Weighing>, Failure> {
     let figure = |at: DateTime<FixedOffset>, gross_g: f64| {
-        let since = (at - tray.started_at).num_seconds() as f64 / 3600.0;
+        let since = hours_between(tray.started_at, at);
         drying::Weighing::new(hours(since), grams((gross_g - tray.tare_g).max(0.0))).at("at")
     };
     let end = tray.taken_down.map(|end| (end.at, end.gross_g));
