@@ -117,6 +117,7 @@ async function addresses(app) {
     "safe-import": "/safe-import",
     "safe-rescue": "/safe-rescue",
     "safe-rescue": "/safe-rescue",
+    "safe-rescue": "/safe-rescue",
   };
 }
 

@@ -7,11 +7,11 @@
 
 use std::collections::BTreeSet;
 use std::fs;
-use std::io::{BufRead, BufReader};
+use std::io::{BufRead, BufReader, Read as _};
 use std::path::Path;
-use std::process::{Command, Stdio};
+use std::process::{Child, Command, Stdio};
 use std::sync::mpsc;
-use std::time::Duration;
+use std::time::{Duration, Instant};
 
 use api::{App, SystemClock};
 use archive::{Progress, Unpacker};
@@ -278,25 +278,38 @@ fn a_kill_during_a_migration_leaves_a_file_that_migrates() {
         fs::copy(&old, &copy).unwrap();
         deeds(&copy)
     };
-    let mut seed = 11;
-    let (runs, mut halfway) = (kills().max(20), 0);
-    for run in 0..runs {
+    // A whole opening, to know within what time the kills have to come.
+    let took = {
         let folder = tempfile::tempdir().unwrap();
         fs::copy(&old, folder.path().join("journal.trugbook")).unwrap();
-        let mut keeper = Command::new(env!("CARGO_BIN_EXE_kill_keeper"))
-            .args([folder.path(), outside.path()])
-            .arg("1")
-            .stdout(Stdio::null())
-            .stderr(Stdio::null())
-            .spawn()
-            .unwrap();
-        std::thread::sleep(Duration::from_micros(random(&mut seed) % 60_000));
+        let begun = Instant::now();
+        let mut keeper = opening(folder.path(), outside.path());
+        let mut said = BufReader::new(keeper.stdout.take().unwrap()).lines();
+        assert_eq!(said.next().unwrap().unwrap(), "opened");
+        let took = begun.elapsed();
         keeper.kill().unwrap();
         keeper.wait().unwrap();
+        took
+    };
+    let mut seed = 11;
+    let (runs, mut before) = (kills().max(20), 0);
+    for run in 0..runs {
+        let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("journal.trugbook");
-        // SQLite file format 1.3: the user version, which the migration raises with all the rest.
-        let version = fs::read(&path).unwrap()[63];
-        halfway += u64::from(version == 1);
+        fs::copy(&old, &path).unwrap();
+        let mut keeper = opening(folder.path(), outside.path());
+        let most = took.as_micros() as u64 * 3 / 2;
+        std::thread::sleep(Duration::from_micros(random(&mut seed) % most));
+        keeper.kill().unwrap();
+        keeper.wait().unwrap();
+        let mut said = String::new();
+        keeper
+            .stdout
+            .take()
+            .unwrap()
+            .read_to_string(&mut said)
+            .unwrap();
+        before += u64::from(said.is_empty());
         let store = Store::open(&path, DeviceId(Uuid::nil())).unwrap();
         assert_eq!(
             store.audit().unwrap(),
@@ -307,10 +320,21 @@ fn a_kill_during_a_migration_leaves_a_file_that_migrates() {
         assert!(expected.is_subset(&deeds(&path)), "after kill {run}");
     }
     eprintln!(
-        "{runs} kills while a file of version 1 was opened, {halfway} of them before it was migrated"
+        "{runs} kills while a file of version 1 was opened, {before} of them before it was open"
     );
     assert!(
-        halfway > 0 && halfway < runs,
-        "the kills came before and after the migration"
+        before > 0 && before < runs,
+        "the kills came within the opening and after it: {before} of {runs}"
     );
+}
+
+/// A keeper that opens the journal in `folder`, and says so when it has.
+fn opening(folder: &Path, outside: &Path) -> Child {
+    Command::new(env!("CARGO_BIN_EXE_kill_keeper"))
+        .args([folder, outside])
+        .arg("1")
+        .stdout(Stdio::piped())
+        .stderr(Stdio::null())
+        .spawn()
+        .unwrap()
 }

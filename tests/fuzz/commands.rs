@@ -45,7 +45,11 @@ fn filled(app: &App) -> Known {
     call(app, "jar.strain", &strain);
     let fill = json!({ "jar": id, "bottles": [{ "ml": 50, "count": 2 }] });
     let bottles = call(app, "bottle.fill", &fill);
-    call(app, "dropper.count", &json!({ "name": "Blue", "drops_in_1_ml": [28, 30, 29] }));
+    call(
+        app,
+        "dropper.count",
+        &json!({ "name": "Blue", "drops_in_1_ml": [28, 30, 29] }),
+    );
     let mut known = Known::new();
     for reply in [&harvest, &tray, &supply, &jar, &bottles] {
         ids(reply, &mut known);
@@ -83,7 +87,11 @@ fn every_command_answers_or_refuses_in_a_sentence_whatever_it_is_asked() {
     let known = filled(&app);
     let bindings = Bindings::read(&api::bindings());
     let commands = bindings.commands();
-    assert_eq!(commands.len(), api::names().len(), "every command has a request");
+    assert_eq!(
+        commands.len(),
+        api::names().len(),
+        "every command has a request"
+    );
     let begun = Instant::now();
     let (mut asked, mut answered) = (0_u32, 0_u32);
     let mut slowest: BTreeMap<Duration, String> = BTreeMap::new();
@@ -111,7 +119,8 @@ fn every_command_answers_or_refuses_in_a_sentence_whatever_it_is_asked() {
                 Err(failure) => {
                     let said = failure.message;
                     prop_assert!(
-                        said.ends_with('.') && !said.starts_with(|first: char| first.is_lowercase()),
+                        said.ends_with('.')
+                            && !said.starts_with(|first: char| first.is_lowercase()),
                         "{command} {text:.400} is refused by no sentence: {said}"
                     );
                     prop_assert!(said.chars().count() < 900, "too long to read: {said:.300}");
@@ -130,7 +139,10 @@ fn every_command_answers_or_refuses_in_a_sentence_whatever_it_is_asked() {
         commands.len(),
         begun.elapsed()
     );
-    assert!(answered * 10 > asked, "too few requests make sense: {answered} of {asked}");
+    assert!(
+        answered * 10 > asked,
+        "too few requests make sense: {answered} of {asked}"
+    );
     drop(app);
     assert_eq!(open(folder.path()).faults().unwrap(), Vec::<String>::new());
 }
@@ -139,11 +151,22 @@ fn every_command_answers_or_refuses_in_a_sentence_whatever_it_is_asked() {
 fn a_request_longer_than_any_page_sends_is_refused_unread() {
     let folder = tempfile::tempdir().unwrap();
     let app = open(folder.path());
-    let request = format!("{{\"name\":{}1{}}}", "[".repeat(32_000_000), "]".repeat(32_000_000));
+    let request = format!(
+        "{{\"name\":{}1{}}}",
+        "[".repeat(32_000_000),
+        "]".repeat(32_000_000)
+    );
     let begun = Instant::now();
     let failure = api::call(&app, "bed.add", &request).unwrap_err();
     assert!(failure.message.contains("2 MiB"), "{failure:?}");
     assert!(begun.elapsed() < Duration::from_secs(1));
-    let deep = format!("{{\"name\":{}1{}}}", "[".repeat(900_000), "]".repeat(900_000));
-    assert!(api::call(&app, "bed.add", &deep).is_err(), "nor is one that is nested without end");
+    let deep = format!(
+        "{{\"name\":{}1{}}}",
+        "[".repeat(900_000),
+        "]".repeat(900_000)
+    );
+    assert!(
+        api::call(&app, "bed.add", &deep).is_err(),
+        "nor is one that is nested without end"
+    );
 }

@@ -6,6 +6,8 @@
 #![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
 
 mod commands;
+mod hostile;
+mod memory;
 mod shapes;
 
 /// How many times as many cases as usual were asked for.
@@ -15,8 +17,5 @@ fn times() -> u32 {
 }
 
 /// What counts as a hang. An unoptimised build beside other tests is slower by an order.
-const HANG: std::time::Duration = std::time::Duration::from_secs(if cfg!(debug_assertions) {
-    20
-} else {
-    1
-});
+const HANG: std::time::Duration =
+    std::time::Duration::from_secs(if cfg!(debug_assertions) { 20 } else { 1 });

@@ -78,7 +78,13 @@ impl Bindings {
         prop_oneof![19 => right, 1 => anything()].boxed()
     }
 
-    fn strategy(&self, shape: &Shape, name: &str, known: &Known, depth: u32) -> BoxedStrategy<Value> {
+    fn strategy(
+        &self,
+        shape: &Shape,
+        name: &str,
+        known: &Known,
+        depth: u32,
+    ) -> BoxedStrategy<Value> {
         if depth == 0 {
             return Just(Value::Null).boxed();
         }
@@ -112,7 +118,9 @@ impl Bindings {
                     .collect();
                 fields
                     .prop_map(|fields| {
-                        let there = fields.into_iter().filter_map(|(name, value)| Some((name, value?)));
+                        let there = fields
+                            .into_iter()
+                            .filter_map(|(name, value)| Some((name, value?)));
                         Value::Object(there.collect())
                     })
                     .boxed()
@@ -160,12 +168,30 @@ fn text(name: &str, known: &Known) -> BoxedStrategy<Value> {
     let fitting: Vec<Value> = match name {
         "herb" => vec![json!("peppermint"), json!("calendula"), json!("elderberry")],
         "part" => vec![json!("leaf"), json!("flower"), json!("fruit")],
-        "preparation" => vec![json!("tincture-dried"), json!("glycerite"), json!("oil"), json!("oxymel")],
-        "base64" => vec![json!(""), json!("/9j/4AAQ"), json!("UEsDBA=="), json!("%%%")],
-        "file" => vec![json!("brought:a"), json!("brought:../x"), json!("relative.zip")],
+        "preparation" => vec![
+            json!("tincture-dried"),
+            json!("glycerite"),
+            json!("oil"),
+            json!("oxymel"),
+        ],
+        "base64" => vec![
+            json!(""),
+            json!("/9j/4AAQ"),
+            json!("UEsDBA=="),
+            json!("%%%"),
+        ],
+        "file" => vec![
+            json!("brought:a"),
+            json!("brought:../x"),
+            json!("relative.zip"),
+        ],
         _ if name.ends_with("_on") || name.ends_with("_at") || name.contains("before") => vec![
-            json!("2026-07-14"), json!("2026-07-14T09:00:00+02:00"), json!("2026-02-30"),
-            json!("-262143-01-01"), json!("+262142-12-31T23:59:60Z"), json!("0000-00-00"),
+            json!("2026-07-14"),
+            json!("2026-07-14T09:00:00+02:00"),
+            json!("2026-02-30"),
+            json!("-262143-01-01"),
+            json!("+262142-12-31T23:59:60Z"),
+            json!("0000-00-00"),
         ],
         _ => vec![json!("Lower bank"), json!("calm"), json!("")],
     };
@@ -207,7 +233,8 @@ impl Reader {
             } else if first == '"' {
                 left[1..].find('"').unwrap() + 2
             } else if first.is_alphanumeric() || first == '_' {
-                left.find(|c: char| !c.is_alphanumeric() && c != '_').unwrap()
+                left.find(|c: char| !c.is_alphanumeric() && c != '_')
+                    .unwrap()
             } else {
                 first.len_utf8()
             };
@@ -235,7 +262,11 @@ impl Reader {
 
     fn expect(&mut self, word: &str) {
         let found = self.next();
-        assert_eq!(found.as_deref(), Some(word), "the bindings are written otherwise");
+        assert_eq!(
+            found.as_deref(),
+            Some(word),
+            "the bindings are written otherwise"
+        );
     }
 
     fn shape(&mut self) -> Shape {

@@ -5,7 +5,7 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use chrono::DateTime;
+use chrono::{DateTime, NaiveDate};
 use journal::{
     Bed, Deed, DeviceId, Harvest, HarvestState, Jar, JarId, Lot, Source, Tray, TrayId, Weighing,
     fold,
@@ -39,6 +39,15 @@ fn deeds(store: &Store) -> Vec<Deed> {
         })
         .unwrap();
     deeds
+}
+
+fn jars(limit: usize) -> JarFilter {
+    JarFilter {
+        today: NaiveDate::from_ymd_opt(2025, 7, 1).unwrap(),
+        state: None,
+        after: None,
+        limit,
+    }
 }
 
 #[test]
@@ -109,14 +118,16 @@ fn a_file_of_version_1_opens_with_everything_in_it() {
                 "the third was struck"
             );
             assert_eq!(page.jars[0].mass_g, 40.5);
-            let jars = r.jars(&JarFilter {
-                state: None,
-                before: None,
-                limit: 9,
-            })?;
+            let jars = r.jars(&jars(9))?;
             assert_eq!(jars.rows[0].jar.due().0.to_string(), "2025-07-08");
             assert_eq!(r.supplies()?[0].left_ml, 1000.0 - 202.5);
-            assert_eq!(r.lots(&LotFilter::default())?.len(), 3);
+            let every_lot = LotFilter {
+                herb: None,
+                state: None,
+                after: None,
+                limit: 99,
+            };
+            assert_eq!(r.lots(&every_lot)?.rows.len(), 3);
             let list = r.deeds(99)?;
             assert_eq!(list.iter().filter(|deed| deed.undone).count(), 1);
             Ok::<_, Failure>(())
@@ -154,14 +165,7 @@ fn a_file_of_version_1_can_be_written_on() {
     let now = DateTime::parse_from_rfc3339("2025-07-01T12:00:00+02:00").unwrap();
     let (tray, jar) = store
         .read(|r| {
-            let jar: JarId = r
-                .jars(&JarFilter {
-                    state: None,
-                    before: None,
-                    limit: 1,
-                })?
-                .rows[0]
-                .id;
+            let jar: JarId = r.jars(&jars(1))?.rows[0].id;
             let tray: TrayId = match r.get::<Jar>(&jar)?.plants[0].lot {
                 Some(Lot::Tray(id)) => id,
                 other => panic!("{other:?}"),
@@ -192,14 +196,7 @@ fn a_file_of_version_2_opens_with_the_whole_pantry_in_it() {
     assert_eq!(store.audit().unwrap(), Vec::<String>::new());
     store
         .read(|r| {
-            let jar = r
-                .jars(&JarFilter {
-                    state: None,
-                    before: None,
-                    limit: 1,
-                })?
-                .rows
-                .remove(0);
+            let jar = r.jars(&jars(1))?.rows.remove(0);
             assert!(jar.is_strained);
             assert_eq!(jar.jar.poured_ml(), 202.5 + 20.0, "topped up");
             assert_eq!(r.shakes(&jar.id)?.len(), 1, "the second was taken back");

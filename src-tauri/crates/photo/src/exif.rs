@@ -1,6 +1,6 @@
 //! What a picture says about itself: time, place, orientation.
 
-use std::io::{BufRead, Seek};
+use std::io::{BufRead, Seek, SeekFrom};
 
 use chrono::{FixedOffset, NaiveDate, NaiveDateTime};
 use exif::{DateTime, Exif, In, Reader, Tag, Value};
@@ -52,8 +52,15 @@ impl Facts {
     }
 }
 
+/// What cameras write about a picture is a few kilobytes long, with a preview some hundred. Every
+/// twelve bytes of a directory become a field of several times their size.
+const LONGEST: u64 = 2_000_000;
+
 /// Reads what can be read; a field that cannot is as if it were absent.
 pub(crate) fn read(from: &mut (impl BufRead + Seek)) -> Facts {
+    if !is_short(from).unwrap_or(false) || from.rewind().is_err() {
+        return Facts::NONE;
+    }
     // Strict reading would lose the date to one bad field elsewhere.
     let exif = Reader::new()
         .continue_on_error(true)
@@ -71,6 +78,64 @@ pub(crate) fn read(from: &mut (impl BufRead + Seek)) -> Facts {
         width: uint(&exif, Tag::PixelXDimension).or_else(|| uint(&exif, Tag::ImageWidth)),
         height: uint(&exif, Tag::PixelYDimension).or_else(|| uint(&exif, Tag::ImageLength)),
     }
+}
+
+/// Whether what a file says about itself is no longer than it ever is. A JPEG cannot hold more than
+/// 64 kB of it; the directories of a TIFF, the chunk of a PNG or a WebP and the boxes of a HEIC can.
+fn is_short(from: &mut (impl BufRead + Seek)) -> std::io::Result<bool> {
+    let mut head = [0; 12];
+    from.read_exact(&mut head)?;
+    let (little, big) = (u32::from_le_bytes, u32::from_be_bytes);
+    match &head {
+        [b'I', b'I', ..] | [b'M', b'M', ..] => {
+            let is_little = head[0] == b'I';
+            let number = |four: [u8; 4]| if is_little { little(four) } else { big(four) };
+            let mut next = number([head[4], head[5], head[6], head[7]]);
+            let mut length = 0;
+            while next != 0 && length <= LONGEST {
+                from.seek(SeekFrom::Start(next.into()))?;
+                let mut two = [0; 2];
+                from.read_exact(&mut two)?;
+                let entries = if is_little {
+                    u16::from_le_bytes(two)
+                } else {
+                    u16::from_be_bytes(two)
+                };
+                // Each directory counts, so that a chain that leads in circles ends too.
+                length += 6 + 12 * u64::from(entries);
+                from.seek_relative(12 * i64::from(entries))?;
+                next = number(four(from)?);
+            }
+            Ok(length <= LONGEST)
+        }
+        [0x89, b'P', b'N', b'G', ..] => {
+            from.seek(SeekFrom::Start(8))?;
+            while let Ok(length) = four(from).map(big) {
+                if &four(from)? == b"eXIf" {
+                    return Ok(u64::from(length) <= LONGEST);
+                }
+                from.seek_relative(i64::from(length) + 4)?;
+            }
+            Ok(true)
+        }
+        [b'R', b'I', b'F', b'F', ..] => {
+            while let Ok(name) = four(from) {
+                let length = four(from).map(little)?;
+                if &name == b"EXIF" {
+                    return Ok(u64::from(length) <= LONGEST);
+                }
+                from.seek_relative(i64::from(length) + i64::from(length % 2))?;
+            }
+            Ok(true)
+        }
+        _ => Ok(true),
+    }
+}
+
+fn four(from: &mut impl BufRead) -> std::io::Result<[u8; 4]> {
+    let mut bytes = [0; 4];
+    from.read_exact(&mut bytes)?;
+    Ok(bytes)
 }
 
 fn uint(exif: &Exif, tag: Tag) -> Option<u32> {

@@ -167,6 +167,9 @@ pub(crate) fn latest(conn: &Connection) -> Result<Option<HybridTime>, Failure> {
         .optional()?)
 }
 
+/// More than the longest table that is imported brings; a deed is held in memory as a whole.
+const MOST_CHANGES: usize = 50_000;
+
 fn changes(conn: &Connection, number: i64) -> Result<Vec<Change>, Failure> {
     let mut statement = conn.prepare_cached(
         "SELECT noun, row, act, fields FROM change WHERE deed = ?1 ORDER BY position",
@@ -174,6 +177,10 @@ fn changes(conn: &Connection, number: i64) -> Result<Vec<Change>, Failure> {
     let mut rows = statement.query([number])?;
     let mut changes = Vec::new();
     while let Some(row) = rows.next()? {
+        if changes.len() == MOST_CHANGES {
+            let why = "one entry of the log changes more than this app ever does at once";
+            return Err(Failure::Damaged(why.into()));
+        }
         changes.push(Change {
             noun: noun(&row.get::<_, String>(0)?)?,
             row: row.get(1)?,

@@ -1,13 +1,13 @@
 //! Uniting two logs.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use chrono::{DateTime, FixedOffset};
 use journal::{Deed, HybridTime, Noun};
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
 use crate::project::{Touched, project, settle_revocations};
-use crate::{Done, Failure, Store, log, migrate};
+use crate::{Failure, Store, log, migrate};
 
 /// What came in.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -110,11 +110,10 @@ impl Store {
             .transaction_with_behavior(TransactionBehavior::Immediate)?;
         let mut arrived = Vec::new();
         let mut told = Vec::new();
-        let (mut last, mut latest) = (None, None);
+        let mut latest = None;
         for deed in deeds {
             let deed = deed?;
             if log::number_of(&tx, &deed.id.to_string())?.is_none() {
-                last = Some(deed.id);
                 latest = latest.max(Some(deed.at));
                 arrived.push(log::append(&tx, &deed)?);
                 if told.len() < TOLD {
@@ -122,12 +121,15 @@ impl Store {
                 }
             }
         }
-        let mut touched = Touched::default();
+        let mut changed = BTreeSet::new();
         let mut rows: BTreeMap<Noun, RowTally> = BTreeMap::new();
         for (noun, id) in settle_revocations(&tx, &arrived)? {
             let before = body(&tx, noun, &id)?;
             let row = log::folded(&tx, noun, &id)?;
+            // Let go of row by row: a journal of many years may come in at once.
+            let mut touched = Touched::default();
             project(&tx, noun, &id, &row, &mut touched)?;
+            changed.extend(touched.nouns());
             let tally = rows.entry(noun).or_default();
             match (before, body(&tx, noun, &id)?) {
                 (None, Some(_)) => tally.new += 1,
@@ -141,10 +143,9 @@ impl Store {
             migrate::tell(&tx, crate::whole::ASIDE, aside)?;
         }
         tx.commit()?;
-        let changed = last.map_or_else(Vec::new, |deed| Done::of(deed, &touched).changed);
         Ok(Absorbed {
             deeds: arrived.len(),
-            changed,
+            changed: changed.into_iter().collect(),
             rows,
             told,
             latest,

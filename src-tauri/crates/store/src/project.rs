@@ -22,6 +22,15 @@ pub(crate) struct Touched {
     pub lots: BTreeMap<Source, Option<Holding>>,
 }
 
+impl Touched {
+    /// The nouns of which some row reads differently now.
+    pub(crate) fn nouns(&self) -> impl Iterator<Item = Noun> {
+        let rows = self.rows.keys().map(|(noun, _)| *noun);
+        let lots = self.lots.keys().map(|source| source.row().0);
+        rows.chain(lots).filter(|noun| *noun != Noun::Discard)
+    }
+}
+
 /// Puts the state of a row into the tables and recounts the lots it touches.
 pub(crate) fn project(
     conn: &Connection,

@@ -24,12 +24,7 @@ pub struct Done {
 
 impl Done {
     pub(crate) fn of(deed: DeedId, touched: &Touched) -> Self {
-        let rows = touched.rows.keys().map(|(noun, _)| *noun);
-        let lots = touched.lots.keys().map(|source| source.row().0);
-        let mut changed: Vec<Noun> = rows
-            .chain(lots)
-            .filter(|noun| *noun != Noun::Discard)
-            .collect();
+        let mut changed: Vec<Noun> = touched.nouns().collect();
         changed.sort_unstable();
         changed.dedup();
         Self { deed, changed }

@@ -160,7 +160,11 @@ impl App {
                     "This broke off because of an error in the app; nothing was lost.",
                 ))
             });
-            if let Some(job) = held(&task.keep.jobs.0).get_mut(&task.name) {
+            let Task { keep, name, .. } = task;
+            let jobs = keep.jobs.clone();
+            // Whoever hears that the job has ended may close the journal; this must not hold it open.
+            drop(keep);
+            if let Some(job) = held(&jobs.0).get_mut(&name) {
                 job.end = Some(end);
             }
         });

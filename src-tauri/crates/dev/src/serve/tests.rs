@@ -172,6 +172,63 @@ fn only_files_of_the_page_are_served_and_under_its_policy() {
 }
 
 #[test]
+fn what_was_made_is_handed_out_to_the_page_alone_and_nothing_beside_it() {
+    let served = Served::start();
+    let begun = served.call("backup.make", JSON, "{}");
+    assert!(begun.body.starts_with(b"{\"reply\":{\"job\""));
+    let name = "trugbook-2026-07-14.zip";
+    let get = |path: &str, headers: &str| {
+        let head = format!("GET /made/{path} HTTP/1.1\r\n{headers}");
+        served.ask(&head, b"")
+    };
+    let ours = "Host: 127.0.0.1:PORT";
+    let made = (0..500)
+        .map(|_| {
+            std::thread::sleep(std::time::Duration::from_millis(20));
+            get(name, ours)
+        })
+        .find(|answer| answer.status == 200)
+        .expect("the backup is made");
+    // It comes in pieces, each with its length before it.
+    let is_zip = |body: &[u8]| body.windows(4).any(|four| four == b"PK\x03\x04");
+    assert!(is_zip(&made.body));
+    for line in [
+        "content-disposition: attachment",
+        "cache-control: no-store",
+        "content-type: application/zip",
+    ] {
+        assert!(made.head.contains(line), "{}", made.head);
+    }
+    for foreign in [
+        "Host: trugbook.example:PORT",
+        "Host: 127.0.0.1",
+        "Host: 127.0.0.1:PORT\r\nOrigin: http://elsewhere.example",
+        "Host: 127.0.0.1:PORT\r\nOrigin: null",
+        "Host: 127.0.0.1:PORT\r\nOrigin: https://127.0.0.1:PORT",
+    ] {
+        let refused = get(name, foreign);
+        assert_eq!(refused.status, 403, "{foreign}");
+        assert!(!is_zip(&refused.body), "{foreign}");
+    }
+    for path in [
+        "",
+        ".",
+        "..",
+        "../journal.trugbook",
+        "..%2fjournal.trugbook",
+        "%2e%2e/journal.trugbook",
+        "./trugbook-2026-07-14.zip",
+        "/trugbook-2026-07-14.zip",
+        "trugbook-2026-07-14.zip/",
+        "trugbook-2026-07-14.zip.part",
+        "..\\journal.trugbook",
+        "trugbook-2026-07-14.zip%00",
+    ] {
+        assert_eq!(get(path, ours).status, 404, "{path:?}");
+    }
+}
+
+#[test]
 fn connections_that_come_in_a_burst_are_all_answered() {
     let served = Served::start();
     let ask = format!("GET / HTTP/1.1\r\nHost: 127.0.0.1:{}\r\n\r\n", served.port);

@@ -14,6 +14,9 @@ use super::{
 use crate::herb::Known;
 use crate::{Failure, asked};
 
+/// No spreadsheet has a line as long; every cell of a line takes memory of its own.
+const LONGEST_LINE: usize = 100_000;
+
 pub(super) struct Table<'r, 'c> {
     reading: &'r Reading<'c>,
     now: DateTime<FixedOffset>,
@@ -32,6 +35,13 @@ impl<'r, 'c> Table<'r, 'c> {
         text: &str,
         now: DateTime<FixedOffset>,
     ) -> Result<Self, Failure> {
+        if text.lines().any(|line| line.len() > LONGEST_LINE) {
+            let message = format!(
+                "A line of the table may be at most {} kB long.",
+                LONGEST_LINE / 1000
+            );
+            return Err(Failure::invalid("file", message));
+        }
         let head = text.lines().next().unwrap_or_default();
         // Spreadsheets separate by what their country does not use in numbers.
         let delimiter = [b',', b';', b'\t']
@@ -105,8 +115,9 @@ impl<'r, 'c> Table<'r, 'c> {
             sample: Vec::new(),
         };
         let mut lines = Vec::new();
-        let mut codes = BTreeSet::new();
+        let (mut codes, mut beds) = (BTreeSet::new(), BTreeSet::new());
         let mut fresh_ids = BTreeSet::new();
+        let mut read = 0;
         let fault = |look: &mut ImportLook, line, column: &str, message| {
             look.fault_count += 1;
             if look.faults.len() < MOST_ERRORS {
@@ -131,6 +142,12 @@ impl<'r, 'c> Table<'r, 'c> {
                 continue;
             }
             let at = record.position().map_or(0, ::csv::Position::line);
+            read += 1;
+            if read > MOST_LINES {
+                let message = format!("A table may have at most {MOST_LINES} harvests; split it.");
+                fault(&mut look, at, "", message);
+                break;
+            }
             let mut line = match self.line(&record) {
                 Ok(line) => line,
                 Err((column, message)) => {
@@ -148,16 +165,11 @@ impl<'r, 'c> Table<'r, 'c> {
                 look.known += 1;
                 continue;
             }
-            if lines.len() == MOST_LINES {
-                let message = format!("A table may have at most {MOST_LINES} harvests; split it.");
-                fault(&mut look, at, "", message);
-                break;
-            }
             if !codes.insert(line.harvest.code.to_string()) {
                 line.harvest.code = self.reading.free_code(uuid::Uuid::from_u128(at.into()))?;
             }
             if let Some(bed) = &line.bed
-                && !look.new_beds.contains(bed)
+                && beds.insert(bed.clone())
                 && self.reading.bed_named(bed)?.is_none()
             {
                 look.new_beds.push(bed.clone());

@@ -1,0 +1,180 @@
+// Keeping the book safe, as a maker does it: a backup and back, a second phone, tables out and in, a damaged book.
+
+import assert from "node:assert/strict";
+import { copyFile, open, readdir, stat, writeFile } from "node:fs/promises";
+import path from "node:path";
+import { test } from "node:test";
+
+import { engine, withApp } from "./engine.mjs";
+import { built, freshFolder, run } from "./programs.mjs";
+
+const demo = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
+
+/** The app on a journal whose folder is told; `fill` makes what is in it. */
+async function withFolder(t, fill = async () => {}) {
+  let folder;
+  const prepare = async (made) => {
+    folder = made;
+    await fill(made);
+  };
+  const app = await withApp(t, { prepare });
+  const go = (address) => app.evaluate((address) => void (location.hash = address), address);
+  return { ...app, folder, go };
+}
+
+/** Where what the test brings and takes away lies. */
+async function outside(t) {
+  const { folder, remove } = await freshFolder();
+  t.after(remove);
+  return folder;
+}
+
+async function pick(app, grams) {
+  await app.go("/pick");
+  await app.fill("searchbox", "Herb", "pepperm");
+  await app.press("button", "Peppermint");
+  await app.press("radio", "leaf");
+  await app.fill("textbox", "Weight on the scale", grams);
+  await app.press("button", "Save harvest");
+  await app.reads("Harvest saved.");
+}
+
+/** Backs up by the page and takes the file away, as sharing it does. */
+async function backUp(app, to) {
+  await app.go("/safe");
+  await app.press("button", "Make a backup");
+  await app.reads("The backup is made.");
+  const [made] = await readdir(path.join(app.folder, "made"));
+  await copyFile(path.join(app.folder, "made", made), to);
+}
+
+test(`${engine}: a backup is made and restored, and the restoring is taken back`, async (t) => {
+  const file = path.join(await outside(t), "backup.zip");
+  const app = await withFolder(t, demo);
+  await backUp(app, file);
+  await pick(app, "251");
+
+  await app.go("/safe-restore");
+  await app.press("button", "Look into it");
+  await app.reads("Choose a file first.");
+  await app.attach("Backup file", file);
+  await app.press("button", "Look into it");
+  await app.reads("Changes that only this book has, and that would go: 1.");
+  await app.press("button", "Restore it");
+  await app.reads("Confirm that the backup shall take the place of the book.");
+  await app.press("checkbox", "Put this backup in the place of the book");
+  await app.press("button", "Restore it");
+  await app.reads("The backup is restored.");
+  await app.press("button", "Take it back");
+  await app.reads("Taken back.");
+  await app.go("/garden");
+  await app.reads("251 g");
+  // A backup leaves the offer to undo where it was.
+  await app.go("/safe");
+  await app.reads("Restored or brought together");
+  await app.press("button", "Make a backup");
+  await app.reads("The backup is made.");
+  await app.sees("button", "Take it back");
+});
+
+test(`${engine}: what a second phone wrote comes in and is told`, async (t) => {
+  const file = path.join(await outside(t), "other.zip");
+  const other = await withFolder(t);
+  await other.press("button", "I have read this");
+  await pick(other, "137");
+  await backUp(other, file);
+
+  const app = await withFolder(t, demo);
+  await app.go("/safe-merge");
+  await app.attach("Backup file of the other phone", file);
+  await app.press("button", "Look into it");
+  await app.reads("What would come in");
+  await app.reads("1 new, 0 changed, 0 gone");
+  await app.press("button", "Bring it in");
+  await app.reads("Both are brought together.");
+  await app.sees("button", "Take it back");
+  await app.go("/garden");
+  await app.reads("137 g");
+});
+
+test(`${engine}: tables go out, and come in once every line is right`, async (t) => {
+  const folder = await outside(t);
+  const app = await withFolder(t);
+  await app.press("button", "I have read this");
+  const [wrong, right] = [path.join(folder, "wrong.csv"), path.join(folder, "right.csv")];
+  const head = "picked_at,herb,part,gross_g,bed\n2019-07-14,Peppermint,leaf,412,Lower bank\n";
+  await writeFile(wrong, `${head}2019-07-15,Peppermint,leaf,heavy,Lower bank\n`);
+  await writeFile(right, `${head}2019-07-15,Peppermint,leaf,398,Lower bank\n`);
+  await app.go("/safe-import");
+  await app.attach("Table (CSV)", wrong);
+  await app.press("button", "Look through it");
+  await app.reads("Lines to put right: 1");
+  await app.reads("Line 3, gross_g");
+  await app.attach("Table (CSV)", right);
+  await app.press("button", "Look through it");
+  await app.reads("New beds");
+  await app.press("button", "Bring them in");
+  await app.reads("Harvests brought in: 2.");
+  await app.reads("398 g");
+
+  await app.go("/safe-export");
+  await app.press("button", "Make the export");
+  await app.reads("The export is made.");
+  const [made] = await readdir(path.join(app.folder, "made"));
+  assert.match(made, /^trugbook-.*\.zip$/);
+  assert.ok((await stat(path.join(app.folder, "made", made))).size > 1000);
+});
+
+test(`${engine}: a page that is loaded anew goes on watching the backup`, async (t) => {
+  const app = await withFolder(t, demo);
+  await app.go("/safe");
+  await app.reads("At least 8 characters.");
+  // A password has no role that it could be found by.
+  for (const field of ["field-passphrase", "field-passphrase_again"]) {
+    await app.evaluate((id) => {
+      document.getElementById(id).value = "nettle and balm";
+      document.getElementById(id).dispatchEvent(new Event("input", { bubbles: true }));
+    }, field);
+  }
+  await app.press("button", "Make a backup");
+  // Sealing takes its time, so that the backup is still at work when the page is there again.
+  await app.reads("Making the backup");
+  await app.evaluate(() => void location.reload());
+  await app.reads("The backup is made.");
+  await app.reads("sealed with a passphrase");
+});
+
+/** Overwrites a page of the database, as a failing memory card does. */
+async function damage(folder, page) {
+  const file = await open(path.join(folder, "journal.trugbook"), "r+");
+  const { size } = await file.stat();
+  const at = page ?? Math.floor(size / 4096 / 2);
+  await file.write(Buffer.alloc(4096, 0xa5), 0, 4096, at * 4096);
+  await file.close();
+}
+
+test(`${engine}: a damaged book is rescued when it is opened, and says so`, async (t) => {
+  const app = await withFolder(t, async (folder) => {
+    await demo(folder);
+    await damage(folder, 0);
+  });
+  await app.go("/safe");
+  await app.reads("The book was damaged and has been rescued");
+  await app.reads("of its entries in the log could be read");
+  await app.reads("damaged-1.trugbook");
+  await app.go("/pantry");
+  await app.reads("Calendula");
+});
+
+test(`${engine}: damage that shows later is rescued by a button`, async (t) => {
+  const app = await withFolder(t, async (folder) => {
+    await demo(folder);
+    await damage(folder);
+  });
+  await app.go("/safe-rescue");
+  await app.press("button", "Save what can be read");
+  await app.reads("The book was damaged and has been rescued");
+  await app.reads("The photos are not touched by this");
+  await app.go("/pantry");
+  await app.reads("Calendula");
+});
