@@ -421,6 +421,8 @@ export const de: Words = {
     endSugar: "Zucker nach Masse",
     endAcid: "Säure",
     endWater: "Wasseraktivität",
+    endOil: "So viel Öl wird es",
+    endOilText: "vor dem Abseihen; das Wasser der Pflanze bleibt davon getrennt",
     endVolume: "So viel Flüssigkeit wird es",
     endVolumeText: "vor dem Abseihen, mit dem Wasser der Pflanze",
     keeping: "Hält es sich?",
@@ -616,11 +618,11 @@ export const de: Words = {
     none: "Noch nichts.",
   },
   demo: {
-    name: "Probesaison",
+    name: "Beispielsaison",
     text: "Ein erfundener Garten, getrennt von deinem Buch.",
-    offer: "In einer Probesaison umsehen",
+    offer: "In einer Beispielsaison umsehen",
     offerText: "Oder sieh dir erst ein volles Buch an: ein erfundener Garten, nie mit deinem vermischt und mit einem Tippen entfernt.",
-    telling: "Die Probesaison wird geschrieben …",
+    telling: "Die Beispielsaison wird geschrieben …",
     remove: "Entfernen",
   },
   first: {
