@@ -496,7 +496,11 @@ export type Due = { due: Array<DueLine>, };
 /**
  * One thing to do. Harm: 3 it can hurt somebody, 2 a batch is lost, 1 it grows worse, 0 habit.
  */
-export type DueLine = { what: DueWhat, on: string, overdue_days: number, harm: number, noun: Noun, id: string, title: string, text: string, };
+export type DueLine = { what: DueWhat, on: string, overdue_days: number, harm: number, noun: Noun, id: string, title: string, text: string, 
+/**
+ * The hour, where the day alone is too coarse: the next weigh-in of a tray.
+ */
+at: string | null, };
 
 /**
  * What is to be done.
