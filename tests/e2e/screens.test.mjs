@@ -116,8 +116,6 @@ async function addresses(app) {
     "safe-export": "/safe-export",
     "safe-import": "/safe-import",
     "safe-rescue": "/safe-rescue",
-    "safe-rescue": "/safe-rescue",
-    "safe-rescue": "/safe-rescue",
   };
 }
 
