@@ -1,6 +1,11 @@
 import { bottled } from "./en-bottled";
 import { phone } from "./en-phone";
 
+/** A common name inside a sentence: "peppermint", but "German chamomile" and "St John's wort". */
+function herbName(name: string): string {
+  return /^(American|German|Roman|St) /.test(name) ? name : name.charAt(0).toLowerCase() + name.slice(1);
+}
+
 /** English, complete. Trade terms stay as the trade says them. */
 export const en = {
   ...bottled,
@@ -336,9 +341,9 @@ export const en = {
     bought: "Bought, or from elsewhere",
     boughtText: "For an herb that this book has no harvest of: garlic, ginger, a gift.",
     boughtState: "Fresh or dried?",
-    boughtAdd: (name: string) => `Put in ${name.toLowerCase()}`,
+    boughtAdd: (name: string) => `Put in ${herbName(name)}`,
     boughtHint: "not from a harvest of this book",
-    leaveOut: (name: string) => `Leave out ${name.toLowerCase()}`,
+    leaveOut: (name: string) => `Leave out ${herbName(name)}`,
     withoutHerb: "No herb: an elixir of liquids alone",
     herbless: "Liquids alone, no herb.",
     withHerb: "With an herb after all",
@@ -383,6 +388,8 @@ export const en = {
     endSugar: "Sugar by weight",
     endAcid: "Acid",
     endWater: "Water activity",
+    endOil: "Oil there will be",
+    endOilText: "before straining; the herb's water stays apart from it",
     endVolume: "Liquid there will be",
     endVolumeText: "before straining, with the plant's own water",
     keeping: "Will it keep?",

@@ -9,7 +9,7 @@ use crate::{
     herbs::{Herb, Limit},
     note::{Note, Status, source_of},
     preparations::{PlantState, Preparation, Purpose, sentence},
-    table,
+    table, words,
 };
 
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Deserialize)]
@@ -123,7 +123,7 @@ pub fn for_jar(subject: &Subject<'_>) -> Vec<Note> {
                     "not-looked-up",
                     format!(
                         "No cautions were looked up for {}: make sure yourself.",
-                        plant.common.to_lowercase()
+                        words::herb(&plant.common)
                     ),
                     "",
                     Status::Memory,

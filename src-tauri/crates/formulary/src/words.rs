@@ -19,6 +19,19 @@ pub(crate) fn interval(range: Interval, unit: &str) -> String {
     }
 }
 
+/// First words of common names that keep their capital inside a sentence.
+const NAMES: [&str; 4] = ["American", "German", "Roman", "St"];
+
+/// A common name inside a sentence: "peppermint", but "German chamomile" and "St John's wort".
+pub(crate) fn herb(common: &str) -> String {
+    let first = common.split(' ').next().unwrap_or_default();
+    let mut letters = common.chars();
+    match letters.next() {
+        Some(letter) if !NAMES.contains(&first) => letter.to_lowercase().chain(letters).collect(),
+        _ => common.to_owned(),
+    }
+}
+
 /// A figure rounded to `decimals`, without trailing zeros.
 pub(crate) fn number(value: f64, decimals: usize) -> String {
     let text = format!("{value:.decimals$}");
@@ -62,6 +75,20 @@ pub(crate) fn list(items: &[String]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use crate::herbs;
+
+    #[test]
+    fn a_name_keeps_its_capital_where_it_is_a_name() {
+        for herb_of in herbs::all() {
+            let said = herb(&herb_of.common);
+            let rest = said.split_once(' ').map_or("", |(_, rest)| rest);
+            let is_name = NAMES.iter().any(|name| said.starts_with(name));
+            assert!(is_name || said == said.to_lowercase(), "{said}");
+            assert!(!rest.starts_with(char::is_uppercase) || is_name, "{said}");
+        }
+        assert_eq!(herb("St John's wort"), "St John's wort");
+        assert_eq!(herb("Lemon balm"), "lemon balm");
+    }
 
     #[test]
     fn an_interval_shows_only_the_digits_it_deserves() {

@@ -36,7 +36,7 @@ pub(super) fn fit(
     let text = format!(
         "{liquid} takes up {} of what {} holds.",
         grade.how_much(),
-        herb.common.to_lowercase()
+        words::herb(&herb.common)
     );
     (grade.score(), vec![Reason::new(speaks, text, "", status)])
 }
@@ -73,7 +73,7 @@ fn fit_of_spirit(herb: &Herb, strength: Interval) -> (f64, Vec<Reason>) {
         };
         let text = format!(
             "It ends at {at}, {stands} the {range} {checked} for {}.",
-            herb.common.to_lowercase()
+            words::herb(&herb.common)
         );
         reasons.push(Reason::new(speaks, text, tincture.source, tincture.status));
     } else if let Some(first) = classes.first() {
@@ -87,7 +87,7 @@ fn fit_of_spirit(herb: &Herb, strength: Interval) -> (f64, Vec<Reason>) {
             "At {at} it takes up {} of the {} of {}.",
             grade.how_much(),
             first.name.to_lowercase(),
-            herb.common.to_lowercase()
+            words::herb(&herb.common)
         );
         reasons.push(Reason::new(speaks, text, "", Status::Practice));
     }

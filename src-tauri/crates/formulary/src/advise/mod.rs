@@ -248,7 +248,7 @@ fn candidate(
     for plant in plants.iter().filter(unknown) {
         let text = format!(
             "Nothing was looked up about {}, its cautions included.",
-            plant.common.to_lowercase()
+            words::herb(&plant.common)
         );
         reasons.push(Reason::new(Speaks::Against, text, "", Status::Memory));
     }
@@ -316,7 +316,7 @@ fn excluded_by(
             let text = format!(
                 "{} does not take up what {} holds.",
                 preparation.grade.name(),
-                plant.common.to_lowercase()
+                words::herb(&plant.common)
             );
             return against(text, "", Status::Memory);
         }

@@ -428,7 +428,7 @@ pub(crate) fn wanted_by(plant: &PlantLine) -> (f64, Note) {
                 Status::PartlyConfirmed => "is published in part",
                 _ => "is remembered, not checked,",
             };
-            let text = format!("{range} {known} for {}.", herb.common.to_lowercase());
+            let text = format!("{range} {known} for {}.", words::herb(&herb.common));
             (
                 strength,
                 Note::new("strength", text, tincture.source, tincture.status),

@@ -287,7 +287,7 @@ fn soak(preparation: &Preparation, plants: &[PlantLine]) -> Vec<Note> {
         let text = format!(
             "Lay {} g of {} wholly under {} g of {} % citric acid for {} hours.",
             words::amount(plant.mass_g),
-            plant.common.to_lowercase(),
+            words::herb(&plant.common),
             words::amount(parts * plant.mass_g),
             words::number(soak.percent, 1),
             words::number(soak.hours, 0)
@@ -466,7 +466,7 @@ pub(crate) fn forbidden(preparation: &Preparation, plants: &[PlantLine]) -> Opti
     Some(format!(
         "Do not make it: this was tested with {} only, not with {}.",
         words::list(only),
-        other.common.to_lowercase()
+        words::herb(&other.common)
     ))
 }
 

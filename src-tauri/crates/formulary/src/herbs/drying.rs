@@ -8,7 +8,7 @@ use serde::Deserialize;
 use super::{Herb, find, part};
 use crate::{
     note::{Status, source_of},
-    table,
+    table, words,
 };
 
 #[derive(Debug, Deserialize)]
@@ -96,8 +96,8 @@ pub fn water_of(herb: &Herb, part_name: &str) -> WaterPrior {
                 .find(|row| row.part == named)
         });
     row.map_or_else(
-        || general(&herb.common.to_lowercase(), &named),
-        |row| prior(row, reason(row, &herb.common.to_lowercase()), false),
+        || general(&words::herb(&herb.common), &named),
+        |row| prior(row, reason(row, &words::herb(&herb.common)), false),
     )
 }
 
@@ -106,7 +106,7 @@ pub fn water_table(herb: &Herb) -> Vec<WaterPrior> {
     WATER
         .iter()
         .filter(|row| row.herb == herb.key)
-        .map(|row| prior(row, reason(row, &herb.common.to_lowercase()), false))
+        .map(|row| prior(row, reason(row, &words::herb(&herb.common)), false))
         .collect()
 }
 
