@@ -82,12 +82,16 @@ export async function open({ folder, width, height, dark, application = built("d
   return {
     press: (role, name) =>
       until(`${role} ${name} pressed`, async () => {
+        const element = await find(role, name);
         try {
-          await (await find(role, name)).click();
+          await element.click();
           return true;
         } catch (error) {
           // The page drew itself anew between finding and pressing, and nothing was pressed.
-          if (error.name !== "StaleElementReferenceError") throw error;
+          if (error.name === "StaleElementReferenceError") return undefined;
+          // The driver presses what lies under the foot where it lies; a finger would scroll first.
+          if (error.name !== "ElementClickInterceptedError") throw error;
+          await session.executeScript("arguments[0].scrollIntoView({ block: 'center' })", element);
           return undefined;
         }
       }),
@@ -104,6 +108,7 @@ export async function open({ folder, width, height, dark, application = built("d
         }
         return undefined;
       });
+      await session.executeScript("arguments[0].scrollIntoView({ block: 'center' })", element);
       for (const each of await element.findElements(By.css("option"))) {
         if ((await each.getText()) === option) return each.click();
       }
