@@ -278,6 +278,7 @@ export const de: Words = {
     nameHint: "Wie du sie nennst: obere Horde, blauer Korb …",
     tare: "Tara: die leere Horde",
     tareHint: "Damit kannst du samt Horde wiegen.",
+    emptyTrays: "Horden, die leer hängen",
     started: "Die Horde liegt auf der Darre.",
     weighed: "Wägung gespeichert.",
     takenDown: "Abgenommen; jetzt ist es eine getrocknete Charge.",

@@ -245,6 +245,7 @@ export const en = {
     nameHint: "As you call it: top tray, blue basket …",
     tare: "Tare: the empty tray",
     tareHint: "With it you can weigh tray and all.",
+    emptyTrays: "Trays that hang empty",
     started: "Tray is on the rack.",
     weighed: "Weigh-in saved.",
     takenDown: "Taken down; it is a dried lot now.",
