@@ -152,17 +152,20 @@ fn target(keep: &Keep, asked: Option<&str>, made: &str) -> Result<PathBuf, Failu
 
 /// The file that a request names to be read.
 fn source(keep: &Keep, asked: &str) -> Result<PathBuf, Failure> {
-    let path = match asked.strip_prefix("brought:") {
-        Some(name) if file::is_name(name) => keep.folder.join(BROUGHT).join(name),
-        _ => PathBuf::from(asked),
-    };
+    if let Some(name) = asked.strip_prefix("brought:") {
+        let path = keep.folder.join(BROUGHT).join(name);
+        if file::is_name(name) && path.is_file() {
+            return Ok(path);
+        }
+        let message = "The file did not arrive, or the app was restarted since; choose it again.";
+        return Err(Failure::not_found("file", message));
+    }
+    let path = PathBuf::from(asked);
     if path.is_absolute() && path.is_file() {
         return Ok(path);
     }
-    Err(Failure::not_found(
-        "file",
-        format!("There is no file {asked:?}."),
-    ))
+    let message = format!("There is no file {asked:?}.");
+    Err(Failure::not_found("file", message))
 }
 
 /// A passphrase that is worth the name, if there is one.
