@@ -21,5 +21,6 @@ mod readers;
 mod refusals;
 mod shelf;
 mod spine;
+mod tongue;
 mod world;
 mod year;

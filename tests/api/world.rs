@@ -3,7 +3,7 @@
 use std::path::Path;
 use std::sync::Arc;
 
-use api::{App, Failure, StandingClock};
+use api::{App, Failure, Language, StandingClock};
 use chrono::DateTime;
 use serde_json::Value;
 use tempfile::TempDir;
@@ -65,7 +65,9 @@ impl World {
     pub fn call(&self, command: &str, request: Value) -> Value {
         let reply = api::call(&self.app, command, &request.to_string())
             .unwrap_or_else(|failure| panic!("{command} {request}: {failure:?}"));
-        serde_json::from_str(&reply).unwrap()
+        let reply = serde_json::from_str(&reply).unwrap();
+        heard(&api::core_words(&reply));
+        reply
     }
 
     /// The failure of a command that is refused; its sentence is a finished one.
@@ -79,6 +81,7 @@ impl World {
             Ok(reply) => panic!("{command} {request} was not refused: {reply}"),
             Err(failure) => failure,
         };
+        heard(std::slice::from_ref(&failure.message));
         Refused::from(failure)
     }
 
@@ -98,6 +101,19 @@ impl World {
     /// The app, for what is no command.
     pub fn app(&self) -> &App {
         &self.app
+    }
+}
+
+/// Holds every sentence that any test hears to the catalogue of every language.
+///
+/// What fills a hole is left out here: it may be a name that the test gave.
+fn heard(sentences: &[String]) {
+    for text in sentences {
+        for language in Language::ALL {
+            let gaps = language.gaps(text);
+            let said = gaps.iter().all(|gap| gap.starts_with('~'));
+            assert!(said, "no entry in {language:?} for {gaps:?} of {text:?}");
+        }
     }
 }
 

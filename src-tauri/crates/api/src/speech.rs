@@ -88,8 +88,16 @@ enum Whose {
     Core,
     /// A source or a unit: translated as a whole or not at all.
     Cited,
-    /// The core, or a source that it repeats.
+    /// The core, or what it repeats: a source, the name of an own herb.
     Either,
+}
+
+fn whose(is_shared: bool) -> Whose {
+    if is_shared {
+        Whose::Either
+    } else {
+        Whose::Core
+    }
 }
 
 /// Fields that hold nothing but the core's words wherever they stand.
@@ -135,21 +143,17 @@ fn object(fields: &mut Map<String, Value>, say: &mut dyn FnMut(&mut String, Whos
     for (name, value) in fields.iter_mut() {
         match value {
             Value::String(text) if core.contains(name) => {
-                let is_control = name == "because" && has_usual;
-                say(
-                    text,
-                    if is_control {
-                        Whose::Either
-                    } else {
-                        Whose::Core
-                    },
-                );
+                let is_shared = matches!(name.as_str(), "common" | "title" | "line")
+                    || (name == "because" && has_usual);
+                say(text, whose(is_shared));
             }
             Value::String(text) if WHOLE.contains(&name.as_str()) => say(text, Whose::Cited),
             Value::Array(items) if LISTS.contains(&name.as_str()) => {
                 for item in items {
                     match item {
-                        Value::String(text) => say(text, Whose::Core),
+                        Value::String(text) => {
+                            say(text, whose(matches!(name.as_str(), "damaged" | "herbs")))
+                        }
                         inner => each(inner, say),
                     }
                 }
