@@ -128,7 +128,12 @@ impl Composed {
             own_retention,
         } = self;
         let comes_out = comes_out(&proposal, own_retention);
-        let plants = proposal.plants.iter().zip(&known).zip(&lots).zip(own_bases);
+        let plants = proposal
+            .plants
+            .iter()
+            .zip(&known)
+            .zip(&lots)
+            .zip(&own_bases);
         let plants = plants.map(|(((line, known), lot), basis)| PlantLine {
             lot: lot.map(Lot::from),
             herb: known.key.to_string(),
@@ -137,9 +142,16 @@ impl Composed {
             state: state_of(line),
             mass_g: line.mass_g,
             moisture_wet_percent: line.moisture_wet_percent.into(),
-            basis: basis.unwrap_or_else(|| line.basis.clone()),
+            basis: basis.as_ref().unwrap_or(&line.basis).clone(),
         });
         let mut reasons: Vec<Note> = proposal.reasons.into_iter().map(Note::from).collect();
+        // The formulary knows that the water was told; the journal knows by what.
+        let water = reasons.iter_mut().filter(|note| note.code == "plant-water");
+        for (note, basis) in water.zip(&own_bases) {
+            if let Some(basis) = basis {
+                note.text = note.text.replace(compose::TOLD_WATER, basis);
+            }
+        }
         reasons.extend(remarked(&proposal.liquid));
         Ok(Proposal {
             shelf_life,

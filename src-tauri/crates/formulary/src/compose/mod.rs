@@ -22,8 +22,8 @@ use serde::Serialize;
 
 pub use controls::{Control, Controls};
 pub use liquids::name;
-pub use plants::PlantLine;
 pub(crate) use plants::{LEAST_G, MOST_G};
+pub use plants::{PlantLine, TOLD_WATER};
 pub use poured::{AsPoured, as_poured};
 pub use room::Room;
 

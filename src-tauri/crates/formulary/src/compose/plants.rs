@@ -77,6 +77,9 @@ impl PlantLine {
     }
 }
 
+/// What stands as the basis of a plant's water where the caller told it.
+pub const TOLD_WATER: &str = "measured or estimated for this lot";
+
 pub(crate) const LEAST_G: f64 = 0.1;
 pub(crate) const MOST_G: f64 = 100_000.0;
 
@@ -126,7 +129,7 @@ pub(super) fn lines(
                     if !rising || !inside {
                         return Err(moisture_refused(at, "The moisture must lie between 0 and 99 % of the weight, with its low end below its high end."));
                     }
-                    (own, "measured or estimated for this lot".to_owned(), None, Status::Own)
+                    (own, TOLD_WATER.to_owned(), None, Status::Own)
                 }
                 (None, PlantState::Fresh) => {
                     let water = known.map_or_else(

@@ -1,0 +1,72 @@
+// What the composer asks for and refuses, and what is written of a bottle and a recipe and taken back.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+
+import { engine, withApp } from "./engine.mjs";
+import { built, run, until } from "./programs.mjs";
+
+async function startWithSeason(t) {
+  const app = await withApp(t, { prepare: (folder) => run(built("debug", "dev"), ["demo", "--into", folder]) });
+  await app.press("button", "I have read this");
+  return app;
+}
+
+async function open(app, address) {
+  await app.evaluate((address) => void (location.hash = address), address);
+}
+
+test(`${engine}: a liquid that cannot be leads to its field, and a jar that hangs on the herb's water asks for a sample`, async (t) => {
+  const app = await startWithSeason(t);
+  await open(app, "/fill");
+  await app.press("checkbox", /^Sage, leaf/);
+  await app.press("button", "That is all");
+  await app.press("button", /^Tincture of fresh herb in strong spirit/);
+  await app.press("radio", "Another spirit");
+  await app.fill("textbox", "Strength on the label", "200");
+  await app.press("button", /200 is not/);
+  await until("the strength has the focus", () =>
+    app.evaluate(() => document.activeElement.id === "field-spirit.strength_percent_vol"),
+  );
+
+  // So near the limit that the driest leaf keeps and the dampest does not.
+  await app.fill("textbox", "Strength on the label", "35.8");
+  await app.reads("Keeps cold: alcohol at the end");
+  await app.press("button", "Enter an oven sample");
+  await app.fill("textbox", "Sample before the oven", "15.0");
+  await app.fill("textbox", "Sample after the oven", "16");
+  await app.reads("less than its fresh mass");
+  await app.fill("textbox", "Sample after the oven", "3.0");
+  await app.reads("Keeps: alcohol at the end");
+  await app.reads("an oven sample, 15 g of which 3 g were left");
+});
+
+test(`${engine}: what a bottle cost and how good a recipe was are written and taken back`, async (t) => {
+  const app = await startWithSeason(t);
+  const openBottle = async () => {
+    await open(app, "/shelf");
+    await app.press("link", /^Plain spirit 40 %/);
+    await app.sees("textbox", "Price");
+  };
+  await openBottle();
+  await app.fill("textbox", "Strength on the label", "41");
+  await app.fill("textbox", "Price", "15");
+  await app.press("button", "Save bottle");
+  await app.reads("Bottle corrected.");
+  await openBottle();
+  assert.equal(await app.value("textbox", "Price"), "15");
+  assert.equal(await app.value("textbox", "Strength on the label"), "41");
+  await app.fill("textbox", "Price", "");
+  await app.press("button", "Save bottle");
+  await until("the shelf again", () => app.evaluate(() => location.hash === "#/shelf"));
+  await openBottle();
+  assert.equal(await app.value("textbox", "Price"), "");
+
+  await open(app, "/recipes");
+  await app.reads("4 of 5 stars");
+  await app.press("link", /^Correct /);
+  await app.press("radio", "Not said");
+  await app.press("button", "Save correction");
+  await app.reads("Recipe corrected.");
+  await until("no star is left", () => app.evaluate(() => !document.body.innerText.includes("stars")));
+});
