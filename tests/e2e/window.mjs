@@ -59,9 +59,18 @@ export async function open({ folder, width, height, dark, application = built("d
   await resize({ width, height });
 
   const fits = (said, name) => (name instanceof RegExp ? name.test(said) : name === undefined || said === name);
+  async function elements(role) {
+    try {
+      return await session.findElements(By.css(CANDIDATES[role]));
+    } catch (error) {
+      // The page drew itself anew while the driver counted.
+      if (error.name !== "StaleElementReferenceError") throw error;
+      return [];
+    }
+  }
   async function find(role, name) {
     return until(`${role} ${name}`, async () => {
-      for (const element of await session.findElements(By.css(CANDIDATES[role]))) {
+      for (const element of await elements(role)) {
         try {
           if ((await element.getAriaRole()) !== role) continue;
           // Between a number and its unit stands a space that does not break.
@@ -103,7 +112,7 @@ export async function open({ folder, width, height, dark, application = built("d
     async choose(role, name, option) {
       // This engine has a role of its own for a list that drops down.
       const element = await until(`${role} ${name}`, async () => {
-        for (const each of await session.findElements(By.css(CANDIDATES[role]))) {
+        for (const each of await elements(role)) {
           if (fits(await each.getAccessibleName(), name)) return each;
         }
         return undefined;
