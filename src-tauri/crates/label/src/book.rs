@@ -98,7 +98,8 @@ const GAP_MM: f64 = 6.0;
 /// The book as a PDF. Photos are asked for one by one, as their page is written.
 #[must_use]
 pub fn pdf(book: &Book, paper: Paper, photos: &mut Photos<'_>) -> Drawn<Vec<u8>> {
-    let mut flow = Flow::new(&book.title, paper, &book.title);
+    let heading = book.language.say(&book.title);
+    let mut flow = Flow::new(&heading, paper, &heading);
     title(&mut flow, book, photos);
     let mut entries = book.entries.as_slice();
     while let Some(first) = entries.first() {

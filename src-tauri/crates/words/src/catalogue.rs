@@ -72,6 +72,9 @@ impl Catalogue {
 
     /// The translation of `text`, where it has one.
     pub(crate) fn say(&self, text: &str) -> Option<String> {
+        if !text.contains(char::is_alphabetic) {
+            return Some(with_comma(text));
+        }
         self.told(text, &mut Vec::new(), 0)
     }
 
@@ -89,7 +92,9 @@ impl Catalogue {
     /// What of `text` has no entry.
     pub(crate) fn gaps(&self, text: &str) -> Vec<String> {
         let mut gaps = Vec::new();
-        if self.told(text, &mut gaps, 0).is_none() {
+        let is_said =
+            !text.contains(char::is_alphabetic) || self.told(text, &mut gaps, 0).is_some();
+        if !is_said {
             gaps.push(text.to_owned());
         }
         gaps
@@ -204,25 +209,31 @@ impl Catalogue {
     }
 
     fn list(&self, text: &str, gaps: &mut Vec<String>, depth: u8) -> String {
-        if depth <= DEEPEST {
-            if let Some(said) = self.entry(text, &mut Vec::new(), depth, Reach::Sentence) {
-                return said;
-            }
-            for joint in JOINTS {
-                if text.contains(joint) {
-                    let said: Vec<String> = text
-                        .split(joint)
-                        .map(|part| self.list(part, gaps, depth + 1))
-                        .collect();
-                    let between = self.whole.get(joint.trim()).copied();
-                    return match between {
-                        Some(word) => said.join(&format!(" {word} ")),
-                        None => said.join(joint),
-                    };
+        let mut missing = Vec::new();
+        let whole = self.told(text, &mut missing, depth);
+        if let Some(said) = &whole
+            && missing.is_empty()
+        {
+            return said.clone();
+        }
+        let joint = JOINTS.into_iter().find(|joint| text.contains(joint));
+        match (joint, whole) {
+            (Some(joint), _) if depth <= DEEPEST => {
+                let said: Vec<String> = text
+                    .split(joint)
+                    .map(|part| self.list(part, gaps, depth + 1))
+                    .collect();
+                match self.whole.get(joint.trim()) {
+                    Some(word) => said.join(&format!(" {word} ")),
+                    None => said.join(joint),
                 }
             }
+            (_, Some(said)) => {
+                gaps.extend(missing);
+                said
+            }
+            (_, None) => self.inner(text, gaps, depth),
         }
-        self.inner(text, gaps, depth)
     }
 
     /// Several sentences one after the other, each by its own entry; one without an entry stays.
@@ -305,5 +316,6 @@ mod tests {
             ["Nothing is known."]
         );
         assert_eq!(few.gaps("From thing."), ["~thing"]);
+        assert_eq!(few.say("38.9").as_deref(), Some("38,9"));
     }
 }

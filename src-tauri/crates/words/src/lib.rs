@@ -143,6 +143,16 @@ mod tests {
             ),
             "Gekühlt haltbar: Alkohol am Ende 22\u{a0}% vol (20,5 bis 24); 25 % vol hält sich im Regal, 20 bis 25 gekühlt, unter 20 ist es ein frisches Lebensmittel."
         );
+        let listed = |text| Language::German.say_list(text).into_owned();
+        assert_eq!(
+            listed("Made 2\u{a0}Jul, strained and bottled\u{a0}18\u{a0}Jul\u{a0}2026"),
+            "Hergestellt 2.\u{a0}Juli, abgeseiht und abgefüllt 18.\u{a0}Juli\u{a0}2026"
+        );
+        assert_eq!(listed("In the bottle "), "In der Flasche ");
+        assert_eq!(
+            said("On the scale: 543 g on 14 Jun, 468 g on 16 Jun."),
+            "Auf der Waage: 543\u{a0}g am 14.\u{a0}Juni, 468\u{a0}g am 16.\u{a0}Juni."
+        );
         assert_eq!(
             said("Poured Leaf (tavo-472), 250 mL"),
             "Leaf (tavo-472) angesetzt, 250\u{a0}mL"
