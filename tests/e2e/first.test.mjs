@@ -4,6 +4,7 @@ import assert from "node:assert/strict";
 import { test } from "node:test";
 
 import { engine, withApp } from "./engine.mjs";
+import { until } from "./programs.mjs";
 
 const CAUTION = "It does not diagnose, treat or choose a dose.";
 const shows = (app, text) => app.evaluate((text) => document.body.innerText.includes(text), text);
@@ -25,7 +26,13 @@ test(`${engine}: an empty book explains itself in three sentences and cautions o
   await app.press("link", "More");
   await app.press("link", /^Settings/);
   // The engines do not agree on the role of what opens a fold.
-  await app.evaluate(() => [...document.querySelectorAll("summary")].find((each) => each.textContent.includes("Cautions")).click());
+  await until("the fold of the cautions", () =>
+    app.evaluate(() => {
+      const fold = [...document.querySelectorAll("summary")].find((each) => each.textContent.includes("Cautions"));
+      fold?.click();
+      return fold !== undefined;
+    }),
+  );
   await app.reads(CAUTION);
 });
 
@@ -36,6 +43,9 @@ test(`${engine}: the demo season is looked at apart from the own book and remove
   await app.reads("An invented garden, apart from your own book.");
   await app.sees("link", /^Sage/);
   assert.equal(await shows(app, CAUTION), false, "what was read is not shown again");
+  await app.press("link", "Pick");
+  await app.press("button", "Sage");
+  await app.press("button", "Back");
   await app.press("link", "Rack");
   await app.reads("Demo season");
   await app.press("link", "More");
@@ -45,6 +55,10 @@ test(`${engine}: the demo season is looked at apart from the own book and remove
   await app.press("button", "Remove it");
   await app.sees("heading", "Nothing picked yet");
   assert.equal(await shows(app, "Demo season"), false);
+  await app.press("link", "Pick");
+  await app.sees("searchbox", "Herb");
+  assert.equal(await shows(app, "Sage"), false, "a form begun in the season stays in it");
+  await app.press("button", "Back");
   await app.press("link", "Pantry");
   await app.sees("heading", "No jars yet");
   await app.press("link", "More");

@@ -76,7 +76,7 @@ export class PickDraft {
   /** The form that was left unsaved on this device, or a new one. */
   static unsaved(book: Book): PickDraft {
     const draft = new PickDraft(book);
-    const kept = keptHere<Unsaved>(KEY);
+    const kept = book.preferences.kept.is_demo ? null : keptHere<Unsaved>(KEY);
     if (!kept) return draft;
     if (kept.herb) draft.choose(kept.herb);
     for (const field of plainFields) Object.assign(draft, { [field]: kept[field] });
@@ -89,6 +89,8 @@ export class PickDraft {
 
   /** Keeps on this device what was filled in; that look-alikes were ruled out is said anew each time. */
   keep(): void {
+    // What is tried out in the demo season is not found again in the own book.
+    if (this.book.preferences.kept.is_demo) return;
     const photos = this.photos.flatMap(({ name, photo, note }) => (photo ? [{ name, photo, note }] : []));
     const isEmpty = !this.herb && this.gross.empty && photos.length === 0 && !this.note && !this.bedName;
     const { part, bed, bedName, wild, surface, stage, note, when, herb, gross, tare } = this;
@@ -205,7 +207,7 @@ export class PickDraft {
       } else {
         const { id } = await harvests.record(request);
         this.book.draft = null;
-        keepHere(KEY, null);
+        if (!this.book.preferences.kept.is_demo) keepHere(KEY, null);
         route.replace(`/harvest/${id}`);
       }
     }, this.wrong());

@@ -59,6 +59,9 @@ export class Reminders {
       this.refused = true;
       return;
     }
+    // While the demo season is looked at, the notices of the own book stay as they are.
+    const { is_demo } = await this.api.call("setting.show", {});
+    if (is_demo) return;
     const { due } = await this.api.call("due.list", { days: DAYS_AHEAD });
     const mornings = upcoming(new Date());
     const planned = mornings.map((at, day) => ({ at, lines: toldOn(fieldMoment(at).slice(0, 10), day === 0, due) }));
