@@ -7,7 +7,8 @@ use super::{files, top};
 
 /// What a folder of `ui/src` may import from; a folder may always import from itself.
 const ARROWS: [(&str, &[&str]); 8] = [
-    ("words", &[]),
+    // The host keeps which language was chosen, and a bundler orders modules only by what they import.
+    ("words", &["host"]),
     ("styles", &[]),
     ("host", &["words"]),
     ("api", &["host", "words"]),

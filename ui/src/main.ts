@@ -1,4 +1,3 @@
-import "./host/language";
 import "./styles/index.css";
 import { mount } from "svelte";
 import App from "./App.svelte";

@@ -6,10 +6,11 @@ export function keepLanguage(language: string | null): void {
   else localStorage.setItem(KEY, language);
 }
 
-// The words are picked while the page's modules load, so this one is loaded before them.
-try {
-  const kept = localStorage.getItem(KEY);
-  if (kept !== null) document.documentElement.dataset["language"] = kept;
-} catch {
-  // A browser that forbids keeping anything follows the device.
+/** The language kept on this device; null where none is, or where a browser forbids keeping anything. */
+export function keptLanguage(): string | null {
+  try {
+    return localStorage.getItem(KEY);
+  } catch {
+    return null;
+  }
 }

@@ -1,3 +1,4 @@
+import { keptLanguage } from "../host/language";
 import { de } from "./de";
 import { en } from "./en";
 
@@ -16,13 +17,13 @@ export type Language = keyof typeof languages;
 /** Every language under the name it gives itself. */
 export const languageNames: Record<Language, string> = { en: "English", de: "Deutsch" };
 
-function languageOf(tag: string | undefined): Language | null {
+function languageOf(tag: string | null): Language | null {
   const short = tag?.slice(0, 2) ?? "";
   return short in languages ? (short as Language) : null;
 }
 
-/** What was chosen on this device; null follows the device. The host writes it down before any word is asked for. */
-export const chosenLanguage = languageOf(document.documentElement.dataset["language"]);
+/** What was chosen on this device; null follows the device. */
+export const chosenLanguage = languageOf(keptLanguage());
 
 export const language: Language =
   chosenLanguage ?? navigator.languages.map(languageOf).find((known) => known !== null) ?? "en";
