@@ -102,14 +102,22 @@ impl Command for AboutBackup {
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let now = app.now();
+        let originals = app.photos.hashes()?;
         let (contents, last, aside, rescue, photos_without_entry) = {
             let store = held(&app.keep.reader);
+            let contents = store.contents()?;
+            // Where the numbers agree, no name needs to be compared: it is 100,000 after many years.
+            let unnamed = match originals.len() as u64 {
+                0 => 0,
+                count if count == contents.of(Noun::Photo) => 0,
+                _ => without_entry(&store, &originals)?,
+            };
             (
-                store.contents()?,
+                contents,
                 store.noted(LAST)?,
                 store.aside()?,
                 store.noted(super::opening::RESCUE)?,
-                without_entry(&store, &app.photos.hashes()?)?,
+                unnamed,
             )
         };
         let last: Option<LastBackup> = last.and_then(|text| serde_json::from_str(&text).ok());
