@@ -91,7 +91,7 @@ impl Garden {
             jar: id,
             at: strained_at,
             how: How::Pressed,
-            came_out_ml: 300.0,
+            came_out_ml: 58.0 * f64::from(BOTTLES_A_JAR),
             came_out_g: None,
             liquid_ml: Interval {
                 low: 325.0,
@@ -107,7 +107,7 @@ impl Garden {
         };
         self.deed(
             strained_at,
-            format!("Strained 300 mL off {} ({})", jar.name, jar.code),
+            format!("Strained 290 mL off {} ({})", jar.name, jar.code),
             vec![recorded(&straining, &strained)],
         );
         let filled_at = strained_at + Duration::hours(1);
