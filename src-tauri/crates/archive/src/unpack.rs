@@ -308,9 +308,7 @@ fn read_manifest(zip: &mut ZipArchive<BufReader<Spring>>) -> Result<Manifest, Tr
         entries: Vec<Entry>,
     }
     let written: Written<'_> = serde_json::from_slice(&text).map_err(|_| unreadable())?;
-    if written.about.get().len() > LONGEST_ABOUT
-        || written.entries.len() as u64 > MOST_ENTRIES
-    {
+    if written.about.get().len() > LONGEST_ABOUT || written.entries.len() as u64 > MOST_ENTRIES {
         return Err(unreadable());
     }
     Ok(Manifest {

@@ -157,7 +157,7 @@ impl Preview {
         match std::str::from_utf8(body) {
             Ok(body) if body.len() <= LONGEST_JSON => {
                 json(api::call_in(&self.app, language(head), name, body))
-            },
+            }
             _ => json(Err(Failure::new(
                 Code::Invalid,
                 "The request must be JSON text of at most 2 MiB.",
