@@ -156,7 +156,7 @@ pub(crate) fn latest(conn: &Connection) -> Result<Option<HybridTime>, Failure> {
     Ok(conn
         .prepare_cached(
             "SELECT milliseconds, counter FROM deed
-             ORDER BY milliseconds DESC, counter DESC, device DESC, id DESC LIMIT 1",
+             ORDER BY milliseconds DESC, counter DESC LIMIT 1",
         )?
         .query_row([], |row| {
             Ok(HybridTime {

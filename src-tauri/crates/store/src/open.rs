@@ -4,6 +4,7 @@ use std::path::Path;
 use std::time::Duration;
 
 use journal::{DeviceId, HybridTime};
+use rusqlite::config::DbConfig;
 use rusqlite::limits::Limit;
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
@@ -64,6 +65,8 @@ impl Store {
         conn.pragma_update(None, "cache_size", -16_384)?;
         // A large import must not leave its log on the phone for ever.
         conn.pragma_update(None, "journal_size_limit", 16 * 1024 * 1024)?;
+        // Without it a kept statement is planned anew whenever other values are bound to it.
+        conn.set_db_config(DbConfig::SQLITE_DBCONFIG_ENABLE_QPSG, true)?;
         conn.set_prepared_statement_cache_capacity(128);
         let device = match migrate::device_of_current(&conn)? {
             Some(device) => device,

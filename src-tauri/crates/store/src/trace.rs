@@ -99,6 +99,14 @@ impl Reading<'_> {
     pub fn came_of(&self, from: TraceFrom) -> Result<Came, Failure> {
         let (picked, values) = start(from);
         let with = format!("WITH RECURSIVE {HARVESTS}{picked}{REST}");
+        let jars = rows(
+            self.conn,
+            &with,
+            "SELECT jar.id, jar.body, jar.poured_ms
+             FROM poured CROSS JOIN jar ON jar.id = poured.id",
+            &values,
+        )?;
+        let bottles = self.bottles_of_all(jars.iter().map(|(jar, _)| jar))?;
         Ok(Came {
             harvests: rows(
                 self.conn,
@@ -114,32 +122,34 @@ impl Reading<'_> {
                  FROM picked CROSS JOIN tray ON tray.harvest = picked.id",
                 &values,
             )?,
-            jars: rows(
-                self.conn,
-                &with,
-                "SELECT jar.id, jar.body, jar.poured_ms
-                 FROM poured CROSS JOIN jar ON jar.id = poured.id",
-                &values,
-            )?,
-            bottles: self.bottles_poured(&with, &values)?,
+            jars,
+            bottles,
         })
     }
 
-    fn bottles_poured(&self, with: &str, values: &[Value; 4]) -> Result<Vec<BottleRow>, Failure> {
-        let sql = format!(
-            "{with} SELECT bottle.id, bottle.body,
+    /// The bottles of these jars, earliest filled first.
+    fn bottles_of_all<'a>(
+        &self,
+        jars: impl Iterator<Item = &'a JarId>,
+    ) -> Result<Vec<BottleRow>, Failure> {
+        // Asked jar by jar: the ledger behind the jars is the dearest part, and is read once.
+        // Of a bottle that left the shelf neither the ledger nor a check is asked.
+        let mut statement = self.conn.prepare_cached(
+            "SELECT bottle.id, bottle.body,
                 coalesce(lot.came_in, bottle.size), coalesce(lot.remains, 0),
                 CASE WHEN NOT bottle.ended THEN
                     (SELECT body FROM \"check\" WHERE \"check\".bottle = bottle.id
                      ORDER BY at_ms DESC, \"check\".id DESC LIMIT 1) END
-             FROM poured CROSS JOIN bottle ON bottle.jar = poured.id
-             LEFT JOIN lot ON NOT bottle.ended AND lot.noun = 'bottle' AND lot.id = bottle.id"
-        );
-        let mut statement = self.conn.prepare_cached(&sql)?;
-        let mut rows = statement.query(params_from_iter(values.iter()))?;
+             FROM bottle
+             LEFT JOIN lot ON NOT bottle.ended AND lot.noun = 'bottle' AND lot.id = bottle.id
+             WHERE bottle.jar = ?1",
+        )?;
         let mut bottles = Vec::new();
-        while let Some(row) = rows.next()? {
-            bottles.push(crate::noun::bottle::bottle_row(row)?);
+        for jar in jars {
+            let mut rows = statement.query([jar.to_string()])?;
+            while let Some(row) = rows.next()? {
+                bottles.push(crate::noun::bottle::bottle_row(row)?);
+            }
         }
         bottles.sort_by_key(|row| (row.bottle.filled_at, row.id));
         Ok(bottles)
