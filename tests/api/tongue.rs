@@ -86,7 +86,8 @@ fn what_the_maker_wrote_stays_and_what_the_core_says_is_german() {
         world.app(),
         Language::German,
         "harvest.record",
-        &json!({"herb": "chamomile", "part": "flower", "gross_g": -5.5}).to_string(),
+        &json!({"herb": "chamomile", "part": "flower", "gross_g": -5.5, "surface": "dry"})
+            .to_string(),
     )
     .unwrap_err();
     assert_eq!(refused.field.as_deref(), Some("gross_g"));

@@ -107,7 +107,9 @@ export async function open({ folder, width, height, dark, application = built("d
     async fill(role, name, text) {
       const element = await find(role, name);
       await element.clear();
-      await element.sendKeys(text);
+      if (text !== "") return element.sendKeys(text);
+      // The driver types nothing of no text, and cleared by it alone the field would not tell the page.
+      await session.executeScript("arguments[0].dispatchEvent(new Event('input', { bubbles: true }))", element);
     },
     async choose(role, name, option) {
       // This engine has a role of its own for a list that drops down.
@@ -124,11 +126,14 @@ export async function open({ folder, width, height, dark, application = built("d
       throw new Error(`${name} offers no ${option}`);
     },
     async attach(name, path) {
-      for (const element of await session.findElements(By.css("input[type=file]"))) {
-        // This engine adds the words of the control's own button to the name.
-        if ((await element.getAccessibleName()).startsWith(name)) return element.sendKeys(path);
-      }
-      throw new Error(`no file can be given to ${name}`);
+      const element = await until(`a field of files ${name}`, async () => {
+        for (const each of await session.findElements(By.css("input[type=file]"))) {
+          // This engine adds the words of the control's own button to the name.
+          if ((await each.getAccessibleName()).startsWith(name)) return each;
+        }
+        return undefined;
+      });
+      await element.sendKeys(path);
     },
     sees: find,
     value: async (role, name) => (await find(role, name)).getProperty("value"),

@@ -178,7 +178,8 @@ fn is_core(fields: &Map<String, Value>, name: &str, text: &str) -> bool {
             has("summary")
                 || has("tell_apart")
                 || (has("verdict") && has("reasons"))
-                || (has("kind") && !has("id"))
+                // What is poured from the shelf is called as the maker called it.
+                || (has("kind") && !has("id") && fields.get("supply").is_none_or(Value::is_null))
         }
         "note" => has("hash"),
         "reason" => has("dry_mass_g"),
