@@ -16,7 +16,16 @@ export async function withApp(test, { width = 412, height = 915, dark = false, p
     await app.close();
     await journal.remove();
   });
-  const reads = (text) => until(`"${text}" on the page`, () => app.evaluate(isShown, text));
+  const reads = (text) =>
+    until(`"${text}" on the page`, async () => {
+      try {
+        return await app.evaluate(isShown, text);
+      } catch (error) {
+        // The page was loaded anew while it was read.
+        if (!error.message.includes("context was destroyed")) throw error;
+        return false;
+      }
+    });
   return { ...app, reads };
 }
 

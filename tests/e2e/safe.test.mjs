@@ -6,7 +6,7 @@ import path from "node:path";
 import { test } from "node:test";
 
 import { engine, withApp } from "./engine.mjs";
-import { built, freshFolder, run } from "./programs.mjs";
+import { built, freshFolder, run, until } from "./programs.mjs";
 
 const demo = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
 
@@ -36,7 +36,8 @@ async function pick(app, grams) {
   await app.press("radio", "leaf");
   await app.fill("textbox", "Weight on the scale", grams);
   await app.press("button", "Save harvest");
-  await app.reads("Harvest saved.");
+  // The page says so and then goes there by itself.
+  await until("the harvest", () => app.evaluate(() => location.hash.startsWith("#/harvest/")));
 }
 
 /** Backs up by the page and takes the file away, as sharing it does. */
