@@ -197,7 +197,7 @@ fn a_database_that_cannot_grow_refuses_and_keeps_what_was_acknowledged() {
         let acknowledged = String::from_utf8_lossy(&output.stdout);
         let acknowledged: Vec<&str> = acknowledged
             .lines()
-            .filter_map(|line| Some(line.split_once(' ')?.0))
+            .filter_map(|line| line.strip_prefix("harvest ")?.split(' ').next())
             .collect();
         assert!(
             !acknowledged.is_empty(),
