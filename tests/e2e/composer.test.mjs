@@ -3,18 +3,8 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { engine, withApp } from "./engine.mjs";
-import { built, run, until } from "./programs.mjs";
-
-async function startWithSeason(t) {
-  const app = await withApp(t, { prepare: (folder) => run(built("debug", "dev"), ["demo", "--into", folder]) });
-  await app.press("button", "I have read this");
-  return app;
-}
-
-async function open(app, address) {
-  await app.evaluate((address) => void (location.hash = address), address);
-}
+import { engine, open, startWithSeason } from "./engine.mjs";
+import { until } from "./programs.mjs";
 
 test(`${engine}: a liquid that cannot be leads to its field, and a jar that hangs on the herb's water asks for a sample`, async (t) => {
   const app = await startWithSeason(t);

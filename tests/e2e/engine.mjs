@@ -1,6 +1,6 @@
 // One way to use the app, whichever engine shows it. Things are found by role and name, as a maker finds them.
 
-import { freshFolder, until } from "./programs.mjs";
+import { built, freshFolder, run, until } from "./programs.mjs";
 
 const engine = process.env.TRUGBOOK_ENGINE ?? "browser";
 const { open: openIn } = await import(engine === "window" ? "./window.mjs" : "./browser.mjs");
@@ -32,4 +32,16 @@ export async function withApp(test, { width = 412, height = 915, dark = false, p
 /** Whether the page shows these words; runs in the page. */
 function isShown(text) {
   return document.body.innerText.replaceAll("\u00a0", " ").includes(text);
+}
+
+/** Opens the app on the demo season, its cautions read. */
+export async function startWithSeason(t) {
+  const app = await withApp(t, { prepare: (folder) => run(built("debug", "dev"), ["demo", "--into", folder]) });
+  await app.press("button", "I have read this");
+  return app;
+}
+
+/** Goes to an address within the app. */
+export async function open(app, address) {
+  await app.evaluate((address) => void (location.hash = address), address);
 }

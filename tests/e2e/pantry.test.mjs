@@ -3,18 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { engine, withApp } from "./engine.mjs";
-import { built, run } from "./programs.mjs";
-
-async function startWithSeason(t) {
-  const app = await withApp(t, { prepare: (folder) => run(built("debug", "dev"), ["demo", "--into", folder]) });
-  await app.press("button", "I have read this");
-  return app;
-}
-
-async function open(app, address) {
-  await app.evaluate((address) => void (location.hash = address), address);
-}
+import { engine, open, startWithSeason } from "./engine.mjs";
 
 async function openJar(app, name) {
   await open(app, "/pantry");

@@ -327,20 +327,12 @@ impl Command for TraceForward {
         app.read(|reading| {
             refuse_missing(reading, field, from)?;
             let came = reading.came_of(from)?;
-            let (mut harvests, mut called) = (Vec::new(), BTreeMap::new());
+            let mut harvests = Vec::new();
             for (id, harvest) in came.harvests {
-                let common = match called.get(&harvest.herb) {
-                    Some(common) => String::clone(common),
-                    None => {
-                        let common = Known::written(reading, &harvest.herb)?.common;
-                        called.insert(harvest.herb.clone(), common.clone());
-                        common
-                    }
-                };
                 harvests.push(TracedHarvest {
                     id: id.to_string(),
                     code: harvest.code.to_string(),
-                    common,
+                    common: Known::written(reading, &harvest.herb)?.common,
                     fresh_mass_g: harvest.fresh().get(),
                     part: harvest.part,
                     picked_at: harvest.picked_at.to_rfc3339(),
