@@ -3,11 +3,10 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { engine, withApp } from "./engine.mjs";
-import { built, run, until } from "./programs.mjs";
+import { engine, startWithSeason, withApp } from "./engine.mjs";
+import { tellSeason, until } from "./programs.mjs";
 
 const inBrowser = { skip: engine === "browser" ? false : "only Chromium is given keys and media" };
-const prepare = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
 
 /** Runs in the page: what has the focus, by tag and name. */
 function focused() {
@@ -40,7 +39,7 @@ const heading = (app, name) =>
   });
 
 test("browser: with the keyboard alone an herb is picked, mistaken, corrected and saved", inBrowser, async (t) => {
-  const app = await withApp(t, { prepare });
+  const app = await withApp(t, { prepare: tellSeason });
   await tabTo(app, "I have read this");
   await app.key("Enter");
   await until("the cautions gone", () =>
@@ -75,8 +74,7 @@ test("browser: with the keyboard alone an herb is picked, mistaken, corrected an
 });
 
 test(`${engine}: going on and back, the focus comes to the heading`, async (t) => {
-  const app = await withApp(t, { prepare });
-  await app.press("button", "I have read this");
+  const app = await startWithSeason(t);
   for (const place of ["Rack", "Pantry", "More", "Garden"]) {
     await app.press("link", place);
     await heading(app, place);
@@ -89,8 +87,7 @@ test(`${engine}: going on and back, the focus comes to the heading`, async (t) =
 });
 
 test("browser: in forced colours what is chosen, where one is and what is main are told without colour", inBrowser, async (t) => {
-  const app = await withApp(t, { prepare });
-  await app.press("button", "I have read this");
+  const app = await startWithSeason(t);
   await app.emulate({ forcedColors: "active" });
   const edges = await app.evaluate(() => {
     const of = (selector) => getComputedStyle(document.querySelector(selector));
@@ -131,8 +128,7 @@ function moving() {
 }
 
 test("browser: nothing moves where the system asks for no motion", inBrowser, async (t) => {
-  const app = await withApp(t, { prepare });
-  await app.press("button", "I have read this");
+  const app = await startWithSeason(t);
   await app.press("link", "Pick");
   await app.reads("How wet was it?");
   await app.emulate({ reducedMotion: "no-preference" });

@@ -1,6 +1,6 @@
 // One way to use the app, whichever engine shows it. Things are found by role and name, as a maker finds them.
 
-import { built, freshFolder, run, until } from "./programs.mjs";
+import { freshFolder, tellSeason, until } from "./programs.mjs";
 
 const engine = process.env.TRUGBOOK_ENGINE ?? "browser";
 const { open: openIn } = await import(engine === "window" ? "./window.mjs" : "./browser.mjs");
@@ -35,8 +35,8 @@ function isShown(text) {
 }
 
 /** Opens the app on the demo season, its cautions read. */
-export async function startWithSeason(t) {
-  const app = await withApp(t, { prepare: (folder) => run(built("debug", "dev"), ["demo", "--into", folder]) });
+export async function startWithSeason(t, look = {}) {
+  const app = await withApp(t, { ...look, prepare: tellSeason });
   await app.press("button", "I have read this");
   return app;
 }

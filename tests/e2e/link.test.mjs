@@ -3,7 +3,7 @@
 import { test } from "node:test";
 
 import { engine } from "./engine.mjs";
-import { built, freshFolder, run, until } from "./programs.mjs";
+import { freshFolder, tellSeason, until } from "./programs.mjs";
 
 const only = { skip: engine === "window" ? false : "a browser opens no label's link" };
 
@@ -11,7 +11,7 @@ test("window: the link on a label opens its bottle, and one of another book says
   const { open } = await import("./window.mjs");
   const journal = await freshFolder();
   t.after(() => journal.remove());
-  await run(built("debug", "dev"), ["demo", "--into", journal.folder]);
+  await tellSeason(journal.folder);
   const size = { folder: journal.folder, width: 412, height: 915 };
   const shown = (app, text) => until(`"${text}"`, () => app.evaluate((text) => document.body.innerText.includes(text), text));
 

@@ -3,9 +3,9 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { engine, withApp } from "./engine.mjs";
+import { engine, startWithSeason } from "./engine.mjs";
 import { geometry } from "./measures.mjs";
-import { built, run, until } from "./programs.mjs";
+import { until } from "./programs.mjs";
 
 const only = { skip: engine === "browser" ? false : "the window's shell is no phone's" };
 
@@ -36,10 +36,7 @@ function standIn({ allows }) {
 }
 
 async function onAPhone(t, allows = true) {
-  const prepare = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
-  const app = await withApp(t, { width: 360, height: 740, prepare, before: [standIn, { allows }] });
-  await app.press("button", "I have read this");
-  return app;
+  return startWithSeason(t, { width: 360, height: 740, before: [standIn, { allows }] });
 }
 
 const hash = (app) => app.evaluate(() => location.hash);

@@ -66,6 +66,9 @@ export async function run(program, args) {
   if (code !== 0) throw new Error(`${program} ${args.join(" ")} ended with ${code}`);
 }
 
+/** Fills a folder with the journal of the demo season. */
+export const tellSeason = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
+
 /** Asks again and again until there is an answer; a page needs its time, a wrong page never gets there. */
 export async function until(what, ask, patience = 10_000) {
   const end = Date.now() + patience;

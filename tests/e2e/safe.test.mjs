@@ -6,9 +6,7 @@ import path from "node:path";
 import { test } from "node:test";
 
 import { engine, withApp } from "./engine.mjs";
-import { built, freshFolder, run, until } from "./programs.mjs";
-
-const demo = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
+import { freshFolder, tellSeason, until } from "./programs.mjs";
 
 /** The app on a journal whose folder is told; `fill` makes what is in it. */
 async function withFolder(t, fill = async () => {}) {
@@ -51,7 +49,7 @@ async function backUp(app, to) {
 
 test(`${engine}: a backup is made and restored, and the restoring is taken back`, async (t) => {
   const file = path.join(await outside(t), "backup.zip");
-  const app = await withFolder(t, demo);
+  const app = await withFolder(t, tellSeason);
   await backUp(app, file);
   await pick(app, "251");
 
@@ -85,7 +83,7 @@ test(`${engine}: what a second phone wrote comes in and is told`, async (t) => {
   await pick(other, "137");
   await backUp(other, file);
 
-  const app = await withFolder(t, demo);
+  const app = await withFolder(t, tellSeason);
   await app.go("/safe-merge");
   await app.attach("Backup file of the other phone", file);
   await app.press("button", "Look into it");
@@ -127,7 +125,7 @@ test(`${engine}: tables go out, and come in once every line is right`, async (t)
 });
 
 test(`${engine}: a page that is loaded anew goes on watching the backup`, async (t) => {
-  const app = await withFolder(t, demo);
+  const app = await withFolder(t, tellSeason);
   await app.go("/safe");
   await app.reads("At least 8 characters.");
   // A password has no role that it could be found by.
@@ -156,7 +154,7 @@ async function damage(folder, page) {
 
 test(`${engine}: a damaged book is rescued when it is opened, and says so`, async (t) => {
   const app = await withFolder(t, async (folder) => {
-    await demo(folder);
+    await tellSeason(folder);
     await damage(folder, 0);
   });
   await app.go("/safe");
@@ -169,7 +167,7 @@ test(`${engine}: a damaged book is rescued when it is opened, and says so`, asyn
 
 test(`${engine}: damage that shows later is rescued by a button`, async (t) => {
   const app = await withFolder(t, async (folder) => {
-    await demo(folder);
+    await tellSeason(folder);
     await damage(folder);
   });
   await app.go("/safe-rescue");

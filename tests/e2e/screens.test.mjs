@@ -8,7 +8,7 @@ import { test } from "node:test";
 
 import { engine, withApp } from "./engine.mjs";
 import { barriers, geometry, idBehind, stillToCome } from "./measures.mjs";
-import { built, file, run, until } from "./programs.mjs";
+import { file, tellSeason, until } from "./programs.mjs";
 
 const pictures = path.join(import.meta.dirname, "pictures", engine);
 const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -172,8 +172,7 @@ for (const look of looks) {
   const name = `${width}x${height}-${dark ? "dark" : "light"}${text === 1 ? "" : `-text-${text * 100}`}`;
 
   test(`${engine}: every screen holds at ${name}`, async (t) => {
-    const prepare = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
-    const app = await withApp(t, { width, height, dark, prepare });
+    const app = await withApp(t, { width, height, dark, prepare: tellSeason });
     await mkdir(path.join(pictures, name), { recursive: true });
     await app.evaluate((size) => void (document.documentElement.style.fontSize = size), `${text * 100}%`);
     if (withAxe) await app.load(axe);
@@ -191,8 +190,7 @@ for (const look of looks) {
 }
 
 test(`${engine}: every screen of the page is measured`, async (t) => {
-  const prepare = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
-  const app = await withApp(t, { prepare });
+  const app = await withApp(t, { prepare: tellSeason });
   const measured = new Set(Object.values(await addresses(app)).map((address) => address.split(/[/?]/)[1]));
   const index = await readFile(file("ui", "src", "screens", "index.ts"), "utf8");
   const screens = [...index.split("export const screens")[1].matchAll(/^  "?([a-z-]+)"?: /gm)].map(([, name]) => name);

@@ -3,15 +3,11 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { engine, withApp } from "./engine.mjs";
-import { built, run } from "./programs.mjs";
-
-const prepare = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
+import { engine, startWithSeason } from "./engine.mjs";
 
 /** The app as it opens for a maker who knows it, and a count of what is touched; digits and letters are not counted. */
 async function opened(t) {
-  const app = await withApp(t, { width: 360, height: 740, prepare });
-  await app.press("button", "I have read this");
+  const app = await startWithSeason(t, { width: 360, height: 740 });
   const counted = {
     taps: 0,
     async press(role, name) {
