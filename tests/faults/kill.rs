@@ -102,6 +102,34 @@ fn recorded(app: &App) -> BTreeMap<String, Value> {
 }
 
 #[test]
+fn a_journal_that_another_program_has_open_is_refused_until_that_one_ends() {
+    let folder = tempfile::tempdir().unwrap();
+    let mut other = Command::new(env!("CARGO_BIN_EXE_kill_recorder"))
+        .arg(folder.path())
+        .arg("0")
+        .stdout(Stdio::piped())
+        .spawn()
+        .unwrap();
+    let mut line = String::new();
+    let mut lines = BufReader::new(other.stdout.take().unwrap());
+    lines.read_line(&mut line).unwrap();
+    assert_eq!(line, "opened\n");
+
+    let Err(refused) = App::open(folder.path(), Box::new(SystemClock)) else {
+        panic!("two programs have it open");
+    };
+    assert!(
+        refused.message.contains("open in another window"),
+        "{refused:?}"
+    );
+    // Even one that is killed lets go.
+    other.kill().unwrap();
+    other.wait().unwrap();
+    let app = App::open(folder.path(), Box::new(SystemClock)).unwrap();
+    assert!(app.faults().unwrap().is_empty());
+}
+
+#[test]
 fn kills_lose_no_acknowledged_record_or_straining_and_leave_no_half_one() {
     let folder = tempfile::tempdir().unwrap();
     let mut kept = Kept::default();

@@ -1,6 +1,7 @@
 //! What a command can reach.
 
 use std::collections::BTreeMap;
+use std::fs::File;
 use std::path::Path;
 use std::sync::{Arc, Mutex, MutexGuard, PoisonError};
 
@@ -12,6 +13,7 @@ use store::{Reading, Store, Writing};
 use uuid::{NoContext, Timestamp, Uuid};
 
 use crate::bottle::Summed;
+use crate::claim::claim;
 use crate::demo;
 use crate::safe::{self, Keep};
 use crate::wire::{Changed, Noun};
@@ -30,6 +32,8 @@ pub struct App {
     uploads: Mutex<BTreeMap<String, Upload>>,
     /// What was summed up last, for as long as it holds.
     pub(crate) summed: Mutex<Option<Summed>>,
+    /// Says that no other program may open this journal; the demo season's is held by its maker's.
+    _claim: Option<File>,
 }
 
 impl App {
@@ -46,7 +50,11 @@ impl App {
     /// # Errors
     /// As [`App::open`].
     pub fn open_on(folder: &Path, clock: Box<dyn Clock>, disk: Disk) -> Result<Self, Failure> {
-        let app = Self::opened_as(folder, Arc::from(clock), disk, false)?;
+        made(folder)?;
+        let app = Self {
+            _claim: claim(folder)?,
+            ..Self::opened_as(folder, Arc::from(clock), disk, false)?
+        };
         app.reopen_demo();
         Ok(app)
     }
@@ -58,10 +66,7 @@ impl App {
         disk: Disk,
         is_demo: bool,
     ) -> Result<Self, Failure> {
-        std::fs::create_dir_all(folder).map_err(|error| {
-            let message = format!("The folder {} cannot be used: {error}.", folder.display());
-            Failure::new(Code::Storage, message)
-        })?;
+        made(folder)?;
         let now = clock.now();
         let photos = Album::open_on(folder.join("photos"), disk.clone())?;
         // The writer comes first: it makes the file and brings it up to date.
@@ -82,6 +87,7 @@ impl App {
             is_demo,
             uploads: Mutex::default(),
             summed: Mutex::default(),
+            _claim: None,
         })
     }
 
@@ -139,6 +145,13 @@ impl App {
     pub(crate) fn uploads(&self) -> MutexGuard<'_, BTreeMap<String, Upload>> {
         held(&self.uploads)
     }
+}
+
+fn made(folder: &Path) -> Result<(), Failure> {
+    std::fs::create_dir_all(folder).map_err(|error| {
+        let message = format!("The folder {} cannot be used: {error}.", folder.display());
+        Failure::new(Code::Storage, message)
+    })
 }
 
 /// A thread that panicked left no half-written deed behind: the store rolls it back.

@@ -11,6 +11,7 @@ mod bed;
 #[cfg(feature = "ts")]
 mod bindings;
 mod bottle;
+mod claim;
 mod clock;
 mod command;
 mod deed;

@@ -1,0 +1,47 @@
+//! One program at a time has a journal open. SQLite would serve two, but each of them clears the other's scratch, and a
+//! restore puts another file in the place of the one that the other still writes to.
+
+use std::fs::{File, TryLockError};
+use std::path::Path;
+use std::thread;
+use std::time::{Duration, Instant};
+
+use crate::{Code, Failure};
+
+/// The system lets go of it when the program ends, however it ends.
+const LOCK: &str = "journal.lock";
+/// A program that was just closed may still be writing its last.
+const PATIENCE: Duration = Duration::from_secs(1);
+
+/// The journal in `folder` is this program's for as long as the file is held; none where the place knows no locks.
+///
+/// # Errors
+/// A [`Failure`] of code `storage` while another program has it open.
+pub(crate) fn claim(folder: &Path) -> Result<Option<File>, Failure> {
+    let mut how = File::options();
+    let Ok(file) = how
+        .create(true)
+        .truncate(false)
+        .write(true)
+        .open(folder.join(LOCK))
+    else {
+        // What keeps this file from being made keeps the journal from being opened, and that says why.
+        return Ok(None);
+    };
+    let until = Instant::now() + PATIENCE;
+    loop {
+        match file.try_lock() {
+            Ok(()) => return Ok(Some(file)),
+            Err(TryLockError::Error(_)) => return Ok(None),
+            Err(TryLockError::WouldBlock) if Instant::now() < until => {
+                thread::sleep(Duration::from_millis(20));
+            }
+            Err(TryLockError::WouldBlock) => {
+                return Err(Failure::new(
+                    Code::Storage,
+                    "This journal is open in another window already. Go on there, or close that window and then start the app again.",
+                ));
+            }
+        }
+    }
+}
