@@ -2,17 +2,29 @@
 
 use std::fs::File;
 use std::io::Read;
-use std::path::Path;
+use std::path::PathBuf;
+use std::sync::{Arc, OnceLock};
+use std::thread;
 
 use api::{App, Failure, Language, Picture, SystemClock};
 
-/// An open journal, or the sentence that says why it is none.
-pub struct Book(Result<App, Failure>);
+/// The journal of a folder: open, or the sentence that says why it cannot be.
+pub struct Book {
+    folder: PathBuf,
+    opened: OnceLock<Result<App, Failure>>,
+}
 
 impl Book {
-    /// Opens the journal in `folder`, which is made if it is not there.
-    pub fn open(folder: &Path) -> Self {
-        Self(App::open(folder, Box::new(SystemClock)))
+    /// Begins to open the journal in `folder`, which is made if it is not there. The window is made meanwhile; who asks
+    /// sooner waits.
+    pub fn open(folder: PathBuf) -> Arc<Self> {
+        let book = Arc::new(Self {
+            folder,
+            opened: OnceLock::new(),
+        });
+        let opening = Arc::clone(&book);
+        thread::spawn(move || opening.app().is_ok());
+        book
     }
 
     /// Carries out one command and returns its envelope as JSON, the core's own sentences in `language`.
@@ -46,6 +58,9 @@ impl Book {
     }
 
     fn app(&self) -> Result<&App, Failure> {
-        self.0.as_ref().map_err(Failure::clone)
+        let opened = self
+            .opened
+            .get_or_init(|| App::open(&self.folder, Box::new(SystemClock)));
+        opened.as_ref().map_err(Failure::clone)
     }
 }

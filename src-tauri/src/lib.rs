@@ -20,7 +20,6 @@ mod save;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
-use std::sync::Arc;
 
 use tauri::Manager;
 
@@ -55,7 +54,7 @@ pub fn run(folder: Option<PathBuf>) -> ExitCode {
                 Some(folder) => folder,
                 None => app.path().app_data_dir()?,
             };
-            app.manage(Arc::new(Book::open(&folder)));
+            app.manage(Book::open(folder));
             link::listen(app)?;
             #[cfg(target_os = "android")]
             camera::sweep(app.handle());

@@ -3,6 +3,7 @@
 use std::io::{self, Read};
 use std::sync::Arc;
 
+use api::Language;
 use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD as BASE64;
 use tauri::{AppHandle, Runtime, State};
@@ -13,34 +14,39 @@ use tauri_plugin_fs::{FsExt as _, OpenOptions};
 
 use crate::book::Book;
 
+const NO_ROOM: &str = "There is not enough room in that place; nothing was saved there.";
+
 /// Asks where `file_name` shall go and writes it there; false when the maker thought better of it.
 ///
 /// The bytes come as base64, for Android's IPC carries text only.
 ///
 /// # Errors
-/// A finished sentence when the place cannot be written to.
+/// A finished sentence in `language` when the place cannot be written to.
 #[tauri::command]
 pub async fn save<R: Runtime>(
     app: AppHandle<R>,
     file_name: String,
     base64: String,
+    language: String,
 ) -> Result<bool, String> {
     let bytes = BASE64.decode(base64).map_err(|error| error.to_string())?;
     let asked =
         tauri::async_runtime::spawn_blocking(move || keep(&app, &file_name, &mut bytes.as_slice()));
-    asked.await.map_err(|error| error.to_string())?
+    let kept = asked.await.map_err(|error| error.to_string())?;
+    spoken(&language, kept)
 }
 
 /// Asks where the file `name` that the core made shall go and copies it there, however long it is; false when the
 /// maker thought better of it.
 ///
 /// # Errors
-/// A finished sentence when there is no such file or the place cannot be written to.
+/// A finished sentence in `language` when there is no such file or the place cannot be written to.
 #[tauri::command]
 pub async fn hand_over<R: Runtime>(
     app: AppHandle<R>,
     book: State<'_, Arc<Book>>,
     name: String,
+    language: String,
 ) -> Result<bool, String> {
     let book = Arc::clone(&book);
     let asked = tauri::async_runtime::spawn_blocking(move || {
@@ -49,7 +55,13 @@ pub async fn hand_over<R: Runtime>(
             .ok_or("That file is no longer there; make it again.")?;
         keep(&app, &name, &mut file)
     });
-    asked.await.map_err(|error| error.to_string())?
+    let kept = asked.await.map_err(|error| error.to_string())?;
+    spoken(&language, kept)
+}
+
+/// A refusal in the language of this tag.
+fn spoken<T>(tag: &str, kept: Result<T, String>) -> Result<T, String> {
+    kept.map_err(|said| Language::of(tag).say(&said).into_owned())
 }
 
 fn keep<R: Runtime>(
@@ -64,9 +76,7 @@ fn keep<R: Runtime>(
     put(app, place, from)
         .map(|()| true)
         .map_err(|error| match error.kind() {
-            io::ErrorKind::StorageFull => {
-                "There is not enough room in that place; nothing was saved there.".to_owned()
-            }
+            io::ErrorKind::StorageFull => NO_ROOM.to_owned(),
             _ => format!("The file could not be written there: {error}."),
         })
 }
@@ -115,7 +125,7 @@ mod tests {
     use std::fs;
     use std::io::{self, Read};
 
-    use super::whole;
+    use super::{spoken, whole};
 
     /// Gives a little and then fails, as a disk that was pulled out does.
     struct Torn(bool);
@@ -143,5 +153,11 @@ mod tests {
         whole(&place, &mut "the new one".as_bytes()).unwrap();
         assert_eq!(fs::read_to_string(&place).unwrap(), "the new one");
         assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1);
+    }
+    #[test]
+    fn a_refusal_is_said_in_the_language_of_the_page() {
+        let refused = |tag| spoken::<()>(tag, Err(super::NO_ROOM.to_owned())).unwrap_err();
+        assert_eq!(refused("en"), super::NO_ROOM);
+        assert!(refused("de-AT").contains("nicht genug Platz"));
     }
 }

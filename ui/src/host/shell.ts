@@ -35,7 +35,7 @@ async function uploadInChunks(file: File, progress: (share: number) => void): Pr
 /** Asks where to and writes it there; the shell's refusal is a finished sentence. */
 async function keptByMaker(command: string, what: Record<string, string>): Promise<Answer> {
   try {
-    return { reply: await invoke<boolean>(command, what) };
+    return { reply: await invoke<boolean>(command, { ...what, language }) };
   } catch (thrown) {
     return { failure: { code: "storage", field: null, message: typeof thrown === "string" ? thrown : words.file.lost } };
   }
