@@ -122,3 +122,29 @@ fn a_picture_is_served_with_its_type_and_no_other_file_is() {
         "the page says why there is no preview"
     );
 }
+
+#[test]
+fn a_photo_is_kept_before_its_preview_is_made_and_looking_tells_what_is_wrong_with_it() {
+    let world = World::new();
+    let bytes = std::fs::read(samples().join("no_exif.jpg")).unwrap();
+    let mut harmed = bytes.clone();
+    let middle = bytes.len() / 2;
+    // A frame header inside the picture data (ITU-T T.81 B.2.2): no decoder can go on from there.
+    harmed[middle..middle + 8].copy_from_slice(&[0xFF, 0xC0, 0, 0, 0, 0, 0, 0]);
+    let kept: Value =
+        serde_json::from_str(&world.app().take_photo(&harmed[..], None).unwrap()).unwrap();
+    let hash = text(&kept, "/photo/hash");
+    let thumbs = world.folder().join("photos/thumbs").join(&hash[..2]);
+    assert!(!thumbs.exists(), "made when it is asked for");
+    assert_eq!(kept["photo"]["note"], Value::Null);
+    let seen = world.call("photo.preview", json!({"hash": hash}));
+    assert_eq!(seen["has_preview"], true);
+    assert!(text(&seen, "/note").contains("damaged"));
+    assert_eq!(world.call("photo.preview", json!({"hash": hash})), seen);
+    // As after a kill between the two, or a restore: it is made again for whoever asks.
+    std::fs::remove_dir_all(thumbs).unwrap();
+    assert!(world.app().thumb(hash).unwrap().is_some());
+    world
+        .refused("photo.preview", json!({"hash": "0".repeat(64)}))
+        .of("not_found", "hash");
+}

@@ -109,7 +109,7 @@ fn a_photo_without_its_place_keeps_its_pixels_and_stands_upright() {
             let album = photo::Album::open(folder.path()).unwrap();
             let photo = album.take_in(bytes.as_slice()).unwrap().photo;
             let mut thumb = Vec::new();
-            std::io::Read::read_to_end(&mut album.thumb(&photo.hash).unwrap().unwrap(), &mut thumb)
+            std::io::Read::read_to_end(&mut album.shown(&photo.hash).unwrap().unwrap(), &mut thumb)
                 .unwrap();
             (photo.width, photo.height, thumb, photo.place.is_some())
         });

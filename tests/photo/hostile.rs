@@ -88,9 +88,10 @@ fn has_a_clear_outcome(bytes: &[u8]) -> Result<(), TestCaseError> {
                 .read_to_end(&mut kept)
                 .unwrap();
             prop_assert_eq!(kept.as_slice(), bytes);
-            let thumb = album.thumb(&intake.photo.hash).unwrap();
-            prop_assert_eq!(thumb.is_some(), intake.photo.preview.exists());
-            if let Some(place) = intake.photo.place {
+            let photo = album.look(&intake.photo.hash).unwrap().unwrap();
+            let thumb = album.thumb(&photo.hash).unwrap();
+            prop_assert_eq!(thumb.is_some(), photo.preview.exists());
+            if let Some(place) = photo.place {
                 prop_assert!(place.lat.abs() <= 90.0 && place.lon.abs() <= 180.0);
             }
         }

@@ -115,7 +115,53 @@ fn a_photo_nobody_named_in_the_journal_is_found_and_described() {
     );
     let photo: Photo = album.describe(&hashes[0]).unwrap().unwrap();
     assert_eq!(photo.preview, Preview::Whole);
+    assert!(
+        album.thumb(&hashes[0]).unwrap().is_none(),
+        "nor does reading what it says"
+    );
+    assert!(album.shown(&hashes[0]).unwrap().is_some());
     assert!(album.thumb(&hashes[0]).unwrap().is_some());
+}
+
+#[test]
+fn what_is_told_before_a_preview_is_made_is_what_making_it_shows() {
+    let (_folder, album) = album();
+    let jpeg = sample("place_and_zone.jpg");
+    for (what, bytes) in [
+        ("a whole picture", jpeg.clone()),
+        ("no quick way to decode", sample("progressive.jpg")),
+        ("cut in its data", jpeg[..jpeg.len() * 2 / 3].to_vec()),
+        ("cut in its header", jpeg[..700].to_vec()),
+        (
+            "bytes behind the picture",
+            [jpeg.as_slice(), b"a film"].concat(),
+        ),
+        ("too many pixels", sample("108_megapixels.png")),
+        ("not unpacked here", sample("sample.tif")),
+    ] {
+        let told = album.take_in(bytes.as_slice()).unwrap().photo;
+        let seen = album.look(&told.hash).unwrap().unwrap();
+        assert_eq!(told.preview, seen.preview, "{what}");
+    }
+}
+
+#[test]
+fn a_preview_asked_for_many_times_at_once_is_given_to_each() {
+    let (folder, album) = album();
+    let photo = album
+        .take_in(sample("no_exif.jpg").as_slice())
+        .unwrap()
+        .photo;
+    std::thread::scope(|scope| {
+        for _ in 0..8 {
+            scope.spawn(|| assert!(album.shown(&photo.hash).unwrap().is_some()));
+        }
+    });
+    assert_eq!(
+        files_under(folder.path()),
+        2,
+        "the original and one preview"
+    );
 }
 
 #[test]

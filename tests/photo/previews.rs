@@ -296,3 +296,82 @@ fn a_photo_large_enough_for_the_quick_way_has_its_colours_and_corners_in_place()
         assert!(gray || alike(*shown(&album, &cut).get_pixel(16, 16), RED));
     }
 }
+
+/// A box of ISO/IEC 14496-12, 4.2: length, name, body.
+fn boxed(name: &[u8; 4], body: &[&[u8]]) -> Vec<u8> {
+    let body = body.concat();
+    let length = u32::try_from(body.len() + 8).unwrap();
+    [&length.to_be_bytes(), name.as_slice(), &body].concat()
+}
+
+/// EXIF in TIFF 6.0 with the orientation in its first directory and a JPEG in its second.
+fn exif_with(jpeg: &[u8], orientation: u8) -> Vec<u8> {
+    let entry = |tag: u16, kind: u16, value: [u8; 4]| {
+        [
+            tag.to_be_bytes().as_slice(),
+            &kind.to_be_bytes(),
+            &1_u32.to_be_bytes(),
+            &value,
+        ]
+        .concat()
+    };
+    let length = u32::try_from(jpeg.len()).unwrap();
+    [
+        b"MM\0\x2A\0\0\0\x08\0\x01".as_slice(),
+        &entry(0x0112, 3, [0, orientation, 0, 0]),
+        // The second directory begins at 26 and ends at 56, where the JPEG lies.
+        &26_u32.to_be_bytes(),
+        b"\0\x02",
+        &entry(0x0201, 4, 56_u32.to_be_bytes()),
+        &entry(0x0202, 4, length.to_be_bytes()),
+        &[0; 4],
+        jpeg,
+    ]
+    .concat()
+}
+
+/// A HEIC of which only the EXIF item can be read (ISO/IEC 23008-12, A.2.1).
+fn heic_with(exif: &[u8]) -> Vec<u8> {
+    let kind = boxed(b"ftyp", &[b"heic\0\0\0\0mif1heic"]);
+    let entry = boxed(b"infe", &[b"\x02\0\0\0\0\x01\0\0Exif\0"]);
+    let items = boxed(b"iinf", &[b"\0\0\0\0\0\x01", &entry]);
+    let length = u32::try_from(exif.len() + 4).unwrap().to_be_bytes();
+    let places = |start: u32| {
+        // Four bytes for an offset and for a length; one item of one extent.
+        let head = b"\0\0\0\0\x44\0\0\x01\0\x01\0\0\0\x01";
+        let places = boxed(b"iloc", &[head, &start.to_be_bytes(), &length]);
+        boxed(b"meta", &[&[0; 4], &items, &places])
+    };
+    let start = kind.len() + places(0).len() + 8;
+    let data = boxed(b"mdat", &[&[0; 4], exif]);
+    [kind, places(u32::try_from(start).unwrap()), data].concat()
+}
+
+#[test]
+fn a_heic_shows_the_small_jpeg_inside_its_exif_upright() {
+    for orientation in 1..=8 {
+        let jpeg = sample(&format!("orientation_{orientation}.jpg"));
+        let (_folder, album) = album();
+        let photo = take_in(&album, &heic_with(&exif_with(&jpeg, orientation)));
+        assert_eq!((photo.preview, photo.note()), (Preview::Whole, None));
+        let picture = shown(&album, &photo);
+        assert_eq!(picture.dimensions(), (96, 64));
+        corners_stand_where_they_were_drawn(&picture, "inside HEIC");
+    }
+}
+
+#[test]
+fn a_heic_whose_small_jpeg_is_harmed_or_elsewhere_has_no_preview() {
+    let sound = heic_with(&exif_with(&sample("orientation_1.jpg"), 1));
+    let jpeg = sound
+        .windows(3)
+        .position(|at| at == [0xFF, 0xD8, 0xFF])
+        .unwrap();
+    for at in [jpeg, jpeg - 14, jpeg - 26] {
+        let mut harmed = sound.clone();
+        harmed[at..at + 2].copy_from_slice(&[0x7F, 0xF0]);
+        let (_folder, album) = album();
+        let photo = take_in(&album, &harmed);
+        assert_eq!(photo.preview, Preview::No(NoPreview::Unsupported), "{at}");
+    }
+}

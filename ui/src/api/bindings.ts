@@ -1241,6 +1241,12 @@ export type PreparationLine = { key: string, name: string, fresh: boolean, dried
 export type Preparations = { preparations: Array<PreparationLine>, };
 
 /**
+ * Makes the preview of a photo, and tells anew what is known of it: only unpacking shows whether
+ * the picture is whole.
+ */
+export type PreviewPhoto = { hash: string, };
+
+/**
  * What [`TraceForward`] answers, on paper.
  */
 export type PrintForward = { bed?: string, harvest?: string, supply?: string, jar?: string, from?: string, to?: string, paper: Paper, };
@@ -1834,6 +1840,7 @@ export interface Commands {
   "harvest.show": { request: ShowHarvest; reply: HarvestShown };
   "harvest.bin": { request: BinHarvest; reply: HarvestWritten };
   "photo.chunk": { request: TakePhotoChunk; reply: PhotoChunkTaken };
+  "photo.preview": { request: PreviewPhoto; reply: PhotoCard };
   "tray.start": { request: StartTray; reply: TrayWritten };
   "tray.weigh": { request: WeighTray; reply: TrayWritten };
   "tray.take_down": { request: TakeDownTray; reply: TrayWritten };

@@ -13,6 +13,8 @@ export type PickedPhoto = {
   share: number;
   photo: PhotoCard | null;
   note: string | null;
+  /** Its preview was made, or cannot be: what the card says of it holds. */
+  seen: boolean;
 };
 
 /** A harvest form as this device keeps it until it is saved: a phone may end the app while its camera is open. */
@@ -69,6 +71,7 @@ export class PickDraft {
       share: 1,
       photo,
       note: photo.note,
+      seen: true,
     }));
     this.estimate = harvest.estimate;
   }
@@ -82,7 +85,7 @@ export class PickDraft {
     for (const field of plainFields) Object.assign(draft, { [field]: kept[field] });
     [draft.gross.text, draft.gross.unit] = kept.gross;
     [draft.tare.text, draft.tare.unit] = kept.tare;
-    draft.photos = kept.photos.map((picked) => ({ ...picked, turn: ++draft.turn, share: 1 }));
+    draft.photos = kept.photos.map((picked) => ({ ...picked, turn: ++draft.turn, share: 1, seen: true }));
     void draft.reconsider();
     return draft;
   }
@@ -181,13 +184,18 @@ export class PickDraft {
     const put = (change: Partial<PickedPhoto>) => {
       this.photos = this.photos.map((picked) => (picked.turn === turn ? { ...picked, ...change } : picked));
     };
-    this.photos = [...this.photos, { turn, name: file.name, share: 0, photo: null, note: null }];
+    this.photos = [...this.photos, { turn, name: file.name, share: 0, photo: null, note: null, seen: false }];
     try {
       const { photo, duplicate } = await this.book.api.uploadPhoto(file, (share) => put({ share }));
-      put({ photo, share: 1, note: photo.note ?? (duplicate ? words.harvest.duplicatePhoto : null) });
+      const told = (note: string | null) => note ?? (duplicate ? words.harvest.duplicatePhoto : null);
+      put({ photo, share: 1, note: told(photo.note) });
+      // The photo is safe by now; only making its preview shows whether all of it can be seen.
+      const seen = await this.book.desk.ask("photo.preview", { hash: photo.hash });
+      put({ photo: seen, note: told(seen.note), seen: true });
     } catch (thrown) {
       if (!(thrown instanceof Failure)) throw thrown;
-      this.photos = this.photos.filter((picked) => picked.turn !== turn);
+      // One that is kept stays in the harvest, whatever came of its preview.
+      this.photos = this.photos.filter((picked) => picked.turn !== turn || picked.photo);
       this.form.failures = [new Failure(thrown.code, "photos", `${file.name}: ${thrown.message}`)];
     }
   }

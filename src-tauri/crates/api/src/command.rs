@@ -70,6 +70,7 @@ commands![
     crate::harvest::ShowHarvest,
     crate::harvest::BinHarvest,
     crate::photo::TakePhotoChunk,
+    crate::photo::PreviewPhoto,
     crate::tray::StartTray,
     crate::tray::WeighTray,
     crate::tray::TakeDownTray,

@@ -78,6 +78,15 @@ pub struct PhotoChunkTaken {
     pub taken: Option<PhotoTaken>,
 }
 
+/// Makes the preview of a photo, and tells anew what is known of it: only unpacking shows whether
+/// the picture is whole.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct PreviewPhoto {
+    pub hash: String,
+}
+
 /// A picture as a host sends it on.
 #[derive(Debug)]
 pub struct Picture {
@@ -128,10 +137,9 @@ impl App {
         let open = demo.as_deref().unwrap_or(self);
         let hash = hash.parse()?;
         let mut file = open.photos.thumb(&hash)?;
+        // A restored photo comes without its preview, and one just kept may not have it yet.
         if file.is_none() && open.has_preview(&hash)? {
-            // Restored photos come without their previews.
-            open.photos.describe(&hash)?;
-            file = open.photos.thumb(&hash)?;
+            file = open.photos.shown(&hash)?;
         }
         Ok(file.map(|file| Picture {
             file,
@@ -197,6 +205,32 @@ impl App {
             .and_local_timezone(offset)
             .single()
             .unwrap_or_else(|| self.clock.now())
+    }
+}
+
+impl Command for PreviewPhoto {
+    const NAME: &'static str = "photo.preview";
+    type Reply = PhotoCard;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let hash: PhotoHash = self.hash.parse()?;
+        let missing = || Failure::not_found("hash", "There is no such photo in this journal.");
+        let known = app.read(|reading| Ok(reading.find::<journal::Photo>(&hash)?))?;
+        let mut row = known.ok_or_else(missing)?;
+        if !row.has_preview {
+            return Ok(PhotoCard::of(&hash, row));
+        }
+        let seen = app.photos.look(&self.hash.parse()?)?.ok_or_else(missing)?;
+        if (seen.preview.exists(), seen.note()) != (row.has_preview, row.note.clone()) {
+            (row.has_preview, row.note) = (seen.preview.exists(), seen.note());
+            let shown = row.name.as_deref().unwrap_or("without a name");
+            let line = format!("Looked at the photo {}", shown.replace(['\n', '\r'], " "));
+            app.perform(|writing| {
+                writing.correct(&hash, &row)?;
+                Ok((line, ()))
+            })?;
+        }
+        Ok(PhotoCard::of(&hash, row))
     }
 }
 

@@ -3,11 +3,12 @@
 use std::fs::{self, File};
 use std::io::{BufReader, Read, Seek, Write};
 use std::path::{Path, PathBuf};
+use std::sync::{Arc, Mutex, PoisonError};
 
 use ::disk::Disk;
 
 use crate::disk::{self, Draft, Tree};
-use crate::exif::{self, Place, Taken};
+use crate::exif::{self, Facts, Place, Taken};
 use crate::kind::HEAD;
 use crate::preview::{self, Preview};
 use crate::{Hash, Kind, PhotoError};
@@ -23,7 +24,11 @@ pub const MAX_BYTES: u64 = 64_000_000;
 pub struct Album {
     disk: Disk,
     root: PathBuf,
+    making: Arc<[Mutex<()>; AT_ONCE]>,
 }
+
+/// A page asks for many previews at once, and each takes memory while it is made.
+const AT_ONCE: usize = 2;
 
 /// What came of an upload.
 #[derive(Clone, Debug)]
@@ -60,7 +65,7 @@ pub struct Photo {
     pub taken: Option<Taken>,
     /// Where it was taken, if it says so.
     pub place: Option<Place>,
-    /// Whether there is a preview.
+    /// Whether there is a preview; unless it was made, as far as the file tells without being unpacked.
     pub preview: Preview,
 }
 
@@ -87,7 +92,11 @@ impl Album {
     pub fn open_on(folder: impl Into<PathBuf>, disk: Disk) -> Result<Self, PhotoError> {
         let root = folder.into();
         disk::prepare(&disk, &root)?;
-        Ok(Self { disk, root })
+        Ok(Self {
+            disk,
+            root,
+            making: Arc::default(),
+        })
     }
 
     /// Where the album lies.
@@ -126,12 +135,72 @@ impl Album {
         })
     }
 
-    /// Reads what a kept photo says about itself and makes its preview anew.
+    /// Reads what a kept photo says about itself. A picture is unpacked only where its header or its
+    /// end leaves it open whether there will be a preview.
     ///
     /// # Errors
     /// [`PhotoError::Disk`] or [`PhotoError::DiskFull`]; `None` if the album has no such photo.
-    /// That a picture cannot be unpacked is no error: [`Photo::preview`] says so.
     pub fn describe(&self, hash: &Hash) -> Result<Option<Photo>, PhotoError> {
+        self.read(hash, |kind, size, facts, file| {
+            if preview::seems_whole(kind, size, file) {
+                return Ok(Preview::Whole);
+            }
+            let _turn = self.turn(hash);
+            let made = preview::make(kind, size, facts.orientation, file);
+            Ok(made.map_or_else(Preview::No, |(_, damaged)| seen(damaged)))
+        })
+    }
+
+    /// As [`Album::describe`], and makes the preview anew, which tells whether the picture is whole.
+    ///
+    /// # Errors
+    /// As [`Album::describe`]. That a picture cannot be unpacked is no error: [`Photo::preview`] says so.
+    pub fn look(&self, hash: &Hash) -> Result<Option<Photo>, PhotoError> {
+        let _turn = self.turn(hash);
+        self.look_in_turn(hash)
+    }
+
+    /// The preview, made now if it is not there yet; `None` if none can be made.
+    ///
+    /// # Errors
+    /// As [`Album::look`].
+    pub fn shown(&self, hash: &Hash) -> Result<Option<File>, PhotoError> {
+        if let Some(thumb) = self.thumb(hash)? {
+            return Ok(Some(thumb));
+        }
+        let _turn = self.turn(hash);
+        // Whoever had the turn before may have made it.
+        if self.thumb(hash)?.is_none() {
+            self.look_in_turn(hash)?;
+        }
+        self.thumb(hash)
+    }
+
+    /// Held while a preview is made: never two of one photo, nor more than [`AT_ONCE`].
+    fn turn(&self, hash: &Hash) -> impl Drop {
+        let place = usize::from(hash.first_byte()) % AT_ONCE;
+        self.making[place]
+            .lock()
+            .unwrap_or_else(PoisonError::into_inner)
+    }
+
+    fn look_in_turn(&self, hash: &Hash) -> Result<Option<Photo>, PhotoError> {
+        self.read(hash, |kind, size, facts, file| {
+            Ok(match preview::make(kind, size, facts.orientation, file) {
+                Ok((jpeg, damaged)) => {
+                    disk::write_whole(&self.disk, &self.root, Tree::Thumbs, hash, &jpeg)?;
+                    seen(damaged)
+                }
+                Err(reason) => Preview::No(reason),
+            })
+        })
+    }
+
+    fn read(
+        &self,
+        hash: &Hash,
+        preview: impl FnOnce(Kind, Option<(u32, u32)>, &Facts, &File) -> Result<Preview, PhotoError>,
+    ) -> Result<Option<Photo>, PhotoError> {
         let Some(mut file) = self.original(hash)? else {
             return Ok(None);
         };
@@ -144,17 +213,7 @@ impl Album {
         file.rewind()?;
         let facts = exif::read(&mut BufReader::new(&file));
         let size = preview::size(kind, &file);
-        let preview = match preview::make(kind, size, facts.orientation, &file) {
-            Ok((jpeg, damaged)) => {
-                disk::write_whole(&self.disk, &self.root, Tree::Thumbs, hash, &jpeg)?;
-                if damaged {
-                    Preview::Part
-                } else {
-                    Preview::Whole
-                }
-            }
-            Err(reason) => Preview::No(reason),
-        };
+        let preview = preview(kind, size, &facts, &file)?;
         let size = size.or(facts.width.zip(facts.height));
         let size = size.map(|(width, height)| {
             if facts.lies_sideways() {
@@ -183,7 +242,7 @@ impl Album {
         Ok(disk::open(&Tree::Originals.path(&self.root, hash))?)
     }
 
-    /// The upright preview, a JPEG; `None` if the photo has none.
+    /// The upright preview, a JPEG; `None` if it was not made, or cannot be.
     ///
     /// # Errors
     /// [`PhotoError::Disk`].
@@ -197,6 +256,14 @@ impl Album {
     /// [`PhotoError::Disk`].
     pub fn hashes(&self) -> Result<Vec<Hash>, PhotoError> {
         Ok(disk::hashes(&self.root)?)
+    }
+}
+
+fn seen(damaged: bool) -> Preview {
+    if damaged {
+        Preview::Part
+    } else {
+        Preview::Whole
     }
 }
 
@@ -252,7 +319,7 @@ impl Upload {
         Ok(Kept { hash, duplicate })
     }
 
-    /// Keeps the original durably, reads what it says about itself and makes its preview.
+    /// Keeps the original durably and reads what it says about itself.
     ///
     /// # Errors
     /// As [`Upload::keep`] and [`Album::describe`].

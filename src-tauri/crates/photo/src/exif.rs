@@ -58,15 +58,9 @@ const LONGEST: u64 = 2_000_000;
 
 /// Reads what can be read; a field that cannot is as if it were absent.
 pub(crate) fn read(from: &mut (impl BufRead + Seek)) -> Facts {
-    if !is_short(from).unwrap_or(false) || from.rewind().is_err() {
+    let Some(exif) = parsed(from) else {
         return Facts::NONE;
-    }
-    // Strict reading would lose the date to one bad field elsewhere.
-    let exif = Reader::new()
-        .continue_on_error(true)
-        .read_from_container(from)
-        .or_else(|error| error.distill_partial_result(|_| {}));
-    let Ok(exif) = exif else { return Facts::NONE };
+    };
     Facts {
         taken: taken(&exif, Tag::DateTimeOriginal, Tag::OffsetTimeOriginal)
             .or_else(|| taken(&exif, Tag::DateTimeDigitized, Tag::OffsetTimeDigitized)),
@@ -78,6 +72,31 @@ pub(crate) fn read(from: &mut (impl BufRead + Seek)) -> Facts {
         width: uint(&exif, Tag::PixelXDimension).or_else(|| uint(&exif, Tag::ImageWidth)),
         height: uint(&exif, Tag::PixelYDimension).or_else(|| uint(&exif, Tag::ImageLength)),
     }
+}
+
+/// The small JPEG that a camera may write into EXIF beside the picture, turned as the picture is
+/// (Exif 2.32, 4.5.5: the first thumbnail).
+pub(crate) fn thumbnail(from: &mut (impl BufRead + Seek)) -> Option<Vec<u8>> {
+    let exif = parsed(from)?;
+    let number = |tag| {
+        let value = &exif.get_field(tag, In::THUMBNAIL)?.value;
+        usize::try_from(value.get_uint(0)?).ok()
+    };
+    let start = number(Tag::JPEGInterchangeFormat)?;
+    let end = start.checked_add(number(Tag::JPEGInterchangeFormatLength)?)?;
+    exif.buf().get(start..end).map(<[u8]>::to_vec)
+}
+
+fn parsed(from: &mut (impl BufRead + Seek)) -> Option<Exif> {
+    if !is_short(from).unwrap_or(false) || from.rewind().is_err() {
+        return None;
+    }
+    // Strict reading would lose the date to one bad field elsewhere.
+    Reader::new()
+        .continue_on_error(true)
+        .read_from_container(from)
+        .or_else(|error| error.distill_partial_result(|_| {}))
+        .ok()
 }
 
 /// Whether what a file says about itself is no longer than it ever is. A JPEG cannot hold more than

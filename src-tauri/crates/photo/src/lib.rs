@@ -8,8 +8,9 @@
 //!
 //! | content | outcome |
 //! |---|---|
-//! | JPEG, PNG, WebP | kept, described, with a preview |
-//! | HEIC, AVIF, TIFF, GIF | kept, EXIF read where the file carries it, no preview, a note says so |
+//! | JPEG, PNG, WebP | kept, described; the preview is made when it is asked for |
+//! | HEIC, AVIF | kept, EXIF read; the preview is the small JPEG inside EXIF, or there is none and a note says so |
+//! | TIFF, GIF | kept, EXIF read where the file carries it, no preview, a note says so |
 //! | a damaged or cut-off picture | kept; a preview of the part that can be read; a note says so |
 //! | more than [`MAX_PIXELS`] | kept, never unpacked, a note says so |
 //! | the same bytes again | recognised, kept once |

@@ -1,17 +1,17 @@
 //! Upright previews, made without ever unpacking more than memory allows.
 
 use std::fs::File;
-use std::io::{BufReader, Seek};
+use std::io::{BufReader, Cursor, Seek};
 
-use image::codecs::jpeg::JpegEncoder;
 use image::imageops::FilterType;
 use image::metadata::Orientation;
 use image::{
     DynamicImage, GenericImageView, ImageDecoder, ImageFormat, ImageReader, Limits, Rgb, RgbImage,
     imageops,
 };
+use jpeg_encoder::{ColorType, Encoder};
 
-use crate::{Kind, jpeg};
+use crate::{Kind, exif, jpeg};
 
 /// The longer side of a preview in pixels.
 pub const THUMB_SIDE: u32 = 480;
@@ -84,6 +84,14 @@ pub(crate) fn size(kind: Kind, file: &File) -> Option<(u32, u32)> {
     }
 }
 
+/// Whether header and end of a file promise a preview of the whole picture. A fault in between is
+/// found by [`make`] alone.
+pub(crate) fn seems_whole(kind: Kind, size: Option<(u32, u32)>, file: &File) -> bool {
+    let fits = |(width, height)| u64::from(width) * u64::from(height) <= MAX_PIXELS;
+    let ends = kind != Kind::Jpeg || jpeg::is_cut_off(file).is_ok_and(|cut| !cut);
+    size.is_some_and(|size: (u32, u32)| fits(size)) && ends
+}
+
 /// An upright JPEG of at most [`THUMB_SIDE`] pixels a side, and whether part of the picture is missing.
 pub(crate) fn make(
     kind: Kind,
@@ -100,13 +108,17 @@ pub(crate) fn make(
             (decoded.picture, decoded.damaged)
         }
         Kind::Png | Kind::WebP => (decode_whole(kind, file)?, false),
-        Kind::Heic | Kind::Avif | Kind::Tiff | Kind::Gif => return Err(NoPreview::Unsupported),
+        Kind::Heic | Kind::Avif => (embedded(file).ok_or(NoPreview::Unsupported)?, false),
+        Kind::Tiff | Kind::Gif => return Err(NoPreview::Unsupported),
     };
     let mut small = shrink(picture);
     small.apply_orientation(orientation);
     let mut bytes = Vec::new();
-    JpegEncoder::new_with_quality(&mut bytes, QUALITY)
-        .encode_image(&on_white(&small))
+    let small = on_white(&small);
+    let side = |pixels: u32| u16::try_from(pixels).map_err(|_| NoPreview::TooLarge);
+    let (width, height) = (side(small.width())?, side(small.height())?);
+    Encoder::new(&mut bytes, QUALITY)
+        .encode(small.as_raw(), width, height, ColorType::Rgb)
         .map_err(|_| NoPreview::Unsupported)?;
     Ok((bytes, damaged))
 }
@@ -120,6 +132,20 @@ fn reader(kind: Kind, file: &File) -> Option<ImageReader<BufReader<&File>>> {
         ImageFormat::WebP
     };
     Some(ImageReader::with_format(BufReader::new(file), format))
+}
+
+/// What the picture itself is coded in is not unpacked here, but many cameras put a small JPEG beside it.
+fn embedded(file: &File) -> Option<DynamicImage> {
+    const MOST_SIDE: u32 = 2048;
+    let mut from = BufReader::new(file);
+    from.rewind().ok()?;
+    let jpeg = exif::thumbnail(&mut from)?;
+    let mut reader = ImageReader::with_format(Cursor::new(jpeg), ImageFormat::Jpeg);
+    let mut limits = Limits::default();
+    (limits.max_image_width, limits.max_image_height) = (Some(MOST_SIDE), Some(MOST_SIDE));
+    limits.max_alloc = Some(MAX_WHOLE_BYTES);
+    reader.limits(limits);
+    reader.decode().ok()
 }
 
 fn decode_whole(kind: Kind, file: &File) -> Result<DynamicImage, NoPreview> {

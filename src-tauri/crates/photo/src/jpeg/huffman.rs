@@ -5,10 +5,15 @@ use super::bits::Bits;
 /// How many bits the quick table of a Huffman code looks at.
 const QUICK: u32 = 11;
 
-/// More places than a block has: the code that says that only zeros follow.
+/// How many bits the table for stepping over coefficients looks at.
+const AHEAD: u32 = 13;
+const SIGHTS: usize = 1 << AHEAD;
+
+/// Says that only zeros follow in this block.
 const REST: u16 = 128;
 
-/// What a coefficient's code and symbol mean for stepping over it, as in [`Table::once`].
+/// What a coefficient's code and symbol mean for stepping over it: bits of the code and its value
+/// times 256, plus the places it fills or [`REST`]; 0 where it is no such code.
 fn places(entry: u16) -> u16 {
     let (length, run, size) = (entry >> 8, entry >> 4 & 15, entry & 15);
     match (length, run, size) {
@@ -24,10 +29,8 @@ fn places(entry: u16) -> u16 {
 pub(super) struct Table {
     /// By the next bits: length of the code times 256, plus the symbol; 0 for a longer code.
     quick: Vec<u16>,
-    /// By the next bits, read as coefficients to step over: bits of one code and its value times 256,
-    /// plus the places it fills; 0 where that cannot be said. In `twice` of as many as two.
-    once: Vec<u16>,
-    twice: Vec<u16>,
+    /// By the next bits, read as coefficients to step over: as [`places`], of as many as they tell.
+    many: Box<[u16; SIGHTS]>,
     /// By length: the first code of that length beyond the last, left-aligned in 16 bits.
     beyond: [u32; 17],
     /// By length: index of a symbol minus its code.
@@ -39,8 +42,7 @@ impl Table {
     pub(super) fn new(counts: &[u8], symbols: Vec<u8>) -> Option<Self> {
         let mut table = Self {
             quick: vec![0; 1 << QUICK],
-            once: Vec::new(),
-            twice: Vec::new(),
+            many: Box::new([0; SIGHTS]),
             beyond: [0; 17],
             offset: [0; 17],
             symbols,
@@ -69,55 +71,61 @@ impl Table {
             table.beyond[slot] = code << (16 - length);
             code <<= 1;
         }
-        table.once = table.quick.iter().map(|entry| places(*entry)).collect();
-        table.twice = (0..1 << QUICK).map(|bits| table.two(bits)).collect();
+        for bits in 0..SIGHTS {
+            table.many[bits] = table.stepped(bits);
+        }
         Some(table)
     }
 
-    /// The entry of `twice` for these bits.
-    fn two(&self, bits: usize) -> u16 {
-        let first = self.once[bits];
-        let (used, filled) = (u32::from(first >> 8), first & 0xFF);
-        if first == 0 || filled >= REST || used >= QUICK {
-            return first;
+    /// The entry of `many` for these bits.
+    fn stepped(&self, bits: usize) -> u16 {
+        let (mut used, mut filled) = (0_u32, 0_u16);
+        while used < AHEAD && filled < 64 {
+            let next = bits << used & (SIGHTS - 1);
+            let code = self.quick[next >> (AHEAD - QUICK)];
+            // The code must lie wholly in the bits that are known; its value need not.
+            if code == 0 || used + u32::from(code >> 8) > AHEAD {
+                break;
+            }
+            let step = places(code);
+            if step == 0 {
+                break;
+            }
+            used += u32::from(step >> 8);
+            filled += step & 127;
+            if step & REST != 0 {
+                filled |= REST;
+                break;
+            }
         }
-        let next = bits << used & ((1 << QUICK) - 1);
-        let length = u32::from(self.quick[next] >> 8);
-        let second = self.once[next];
-        // The second code must lie wholly in the bits that are known; its value need not.
-        if second == 0 || used + length > QUICK {
-            first
-        } else {
-            first + second
-        }
+        u16::try_from(used).unwrap_or(0) << 8 | filled
     }
 
     /// Steps over the 63 coefficients that follow a block's first (T.81 F.2.2.2).
     #[inline]
     pub(super) fn step_over(&self, bits: &mut Bits<'_>) -> Option<()> {
         let mut place = 1_u16;
-        while place < 64 {
+        loop {
             bits.fill();
-            let ahead = bits.peek(QUICK) as usize & ((1 << QUICK) - 1);
-            // One code fills at most 16 places, so that below 48 the second is still of this block.
-            let entry = if place < 48 {
-                self.twice[ahead]
-            } else {
-                self.once[ahead]
-            };
-            if entry == 0 {
-                let entry = places(1 << 8 | u16::from(self.symbol(bits)?));
+            let mut entry = self.many[bits.peek(AHEAD) as usize & (SIGHTS - 1)];
+            // Near its end the block may be full before all of the entry's codes, which then are
+            // those of what follows it: they are taken one by one.
+            if entry == 0 || place + (entry & 127) + (entry & REST) / REST > 64 {
+                entry = places(1 << 8 | u16::from(self.symbol(bits)?));
                 if entry == 0 {
                     return None;
                 }
-                bits.skip(u32::from(entry >> 8) - 1);
-                place += entry & 0xFF;
-            } else {
-                bits.skip(u32::from(entry >> 8));
-                place += entry & 0xFF;
+                entry -= 1 << 8;
+            }
+            bits.skip(u32::from(entry >> 8));
+            place += entry & 127;
+            if entry & REST != 0 || place == 64 {
+                return Some(());
+            }
+            if place > 64 {
+                return None;
             }
         }
-        (place == 64 || place >= REST).then_some(())
     }
 
     /// The next symbol, or `None` where the bits are no code.

@@ -7,7 +7,7 @@ mod huffman;
 mod means;
 
 use std::fs::File;
-use std::io::{self, Read, Seek};
+use std::io::{self, Read, Seek, SeekFrom};
 
 use image::{DynamicImage, GrayImage, RgbImage, imageops};
 use jpeg_decoder::{CodingProcess, Decoder, Error, PixelFormat};
@@ -35,6 +35,37 @@ pub(crate) fn size(file: &File) -> Option<(u32, u32)> {
     decoder
         .info()
         .map(|info| (info.width.into(), info.height.into()))
+}
+
+/// Whether a file ends before its picture does (T.81 B.1.1.2: a picture ends with a marker).
+pub(crate) fn is_cut_off(mut file: &File) -> io::Result<bool> {
+    // The segments before the first scan are passed: a picture inside them has an end of its own.
+    let mut scan = 2;
+    loop {
+        let mut head = [0; 4];
+        file.seek(SeekFrom::Start(scan))?;
+        file.read_exact(&mut head)?;
+        match head {
+            [0xFF, 0xFF, ..] => scan += 1,
+            [0xFF, 0xDA, ..] => break,
+            [0xFF, _, high, low] => scan += 2 + u64::from(u16::from_be_bytes([high, low])),
+            _ => return Ok(false),
+        }
+    }
+    let mut piece = vec![0; 64 * 1024];
+    let mut end = file.metadata()?.len();
+    while end > scan + 2 {
+        let start = scan.max(end.saturating_sub(piece.len() as u64));
+        let piece = &mut piece[..usize::try_from(end - start).unwrap_or(0)];
+        file.seek(SeekFrom::Start(start))?;
+        file.read_exact(piece)?;
+        if piece.windows(2).rev().any(|pair| pair == END_OF_IMAGE) {
+            return Ok(false);
+        }
+        // The two bytes of the marker may lie in two pieces.
+        end = start + 1;
+    }
+    Ok(true)
 }
 
 pub(crate) fn decode(file: &File) -> Result<Decoded, NoPreview> {
