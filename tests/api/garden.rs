@@ -213,6 +213,42 @@ fn what_is_thrown_away_is_an_entry_of_the_ledger() {
 }
 
 #[test]
+fn fresh_plant_is_asked_about_from_the_next_day_until_it_is_said_what_became_of_it() {
+    let world = World::new();
+    let id = world.call("harvest.record", mint(100.0))["harvest"]["id"].clone();
+    let due = || world.call("due.list", json!({"days": 0}))["due"].clone();
+    assert_eq!(
+        due(),
+        json!([]),
+        "on the day of picking it is still in hand"
+    );
+    world.at("2026-07-15T07:00:00+02:00");
+    let line = due()[0].clone();
+    assert_eq!(text(&line, "/what"), "see to");
+    assert_eq!(text(&line, "/on"), "2026-07-15");
+    assert_eq!((number(&line, "/harm"), &line["id"]), (2.0, &id));
+    assert!(text(&line, "/text").starts_with("100 g of it are still fresh"));
+    world.call("tray.start", json!({"harvest": id, "mass_g": 60}));
+    let of = |what: &str| {
+        let lines = due();
+        let lines = lines.as_array().unwrap().iter();
+        lines
+            .filter(|it| it["what"] == what)
+            .cloned()
+            .collect::<Vec<_>>()
+    };
+    assert!(text(&of("see to")[0], "/text").starts_with("40 g"));
+    world.at("2029-07-15T07:00:00+02:00");
+    let late = of("see to")[0].clone();
+    assert_eq!(number(&late, "/harm"), 1.0, "nothing can be saved any more");
+    assert!(text(&late, "/text").contains("what became of it"));
+    let gone = world.call("harvest.bin", json!({"id": id, "mass_g": 40}));
+    assert_eq!(of("see to").len(), 0);
+    world.call("deed.undo", json!({"deed": gone["deed"]}));
+    assert_eq!(of("see to").len(), 1, "what was taken back is asked again");
+}
+
+#[test]
 fn harvests_come_page_by_page_the_latest_first() {
     let world = World::new();
     for day in 1..=5 {

@@ -245,11 +245,16 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
         json!({"stock": [{"kind": "oil", "supply": year.oil["id"]}]}),
     );
     let lines = due(world, 10);
-    assert_eq!(lines.len(), 1, "one jar is due once: {lines:?}");
+    assert_eq!(lines.len(), 2, "the jar once, and the rest: {lines:?}");
     assert_eq!(
         (lines[0].0.as_str(), lines[0].2),
         ("strain", 3),
         "it can hurt, so it stands first"
+    );
+    assert_eq!(
+        (lines[1].0.as_str(), lines[1].1.as_str(), lines[1].2),
+        ("see to", "2026-08-02", 2),
+        "the sage that no jar took does not stay fresh"
     );
     let soon = world.call("due.list", json!({"days": 10}));
     assert!(text(&soon, "/due/0/text").contains("until 2026-08-05 only"));
@@ -261,6 +266,13 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
         "Olive oil 850 mL".to_owned(),
     ]);
     all.jars = told(["Sage oil due", "Peppermint tincture strained"]);
+    assert_eq!(Lists::of(world), all);
+    world.call(
+        "harvest.bin",
+        json!({"id": sage["id"], "mass_g": 30, "reason": "wilted"}),
+    );
+    all.harvests = told(["Sage used up, 0 g fresh", "Peppermint dry, 0 g fresh"]);
+    all.lots = told(["Peppermint dried, 10 g"]);
     assert_eq!(Lists::of(world), all);
     world.call(
         "jar.strain",
@@ -405,7 +417,7 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
             number(&season, "/left/fresh_g"),
             number(&season, "/left/dry_g")
         ),
-        (30.0, 10.0)
+        (0.0, 10.0)
     );
     assert_eq!(number(&season, "/left/unbottled_ml"), 10.0);
     assert_eq!(number(&season, "/left/bottled_ml"), 180.0);

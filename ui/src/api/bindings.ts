@@ -505,7 +505,7 @@ at: string | null, };
 /**
  * What is to be done.
  */
-export type DueWhat = "bin" | "use before" | "take down" | "strain" | "check" | "weigh" | "shake";
+export type DueWhat = "bin" | "use before" | "take down" | "see to" | "strain" | "check" | "weigh" | "shake";
 
 /**
  * Strained liquid left the jar without a bottle: all that is left of it unless `ml` says less.

@@ -265,6 +265,7 @@ export const bottled = {
       bin: "Wegwerfen",
       "use before": "Aufbrauchen",
       "take down": "Abnehmen",
+      "see to": "Versorgen",
       strain: "Abseihen",
       check: "Prüfen",
       weigh: "Wiegen",

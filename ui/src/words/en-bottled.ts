@@ -263,6 +263,7 @@ export const bottled = {
       bin: "Throw away",
       "use before": "Use up",
       "take down": "Take down",
+      "see to": "See to it",
       strain: "Strain",
       check: "Check",
       weigh: "Weigh",

@@ -8,7 +8,9 @@ use store::{JarRow, Reading};
 
 use crate::bottle::Shown;
 use crate::harvest::OwnBatches;
+use crate::herb::Known;
 use crate::jar::{Judged, preparation_of};
+use crate::trace::midnight;
 use crate::tray::{Run, card_of};
 use crate::wire::Noun;
 use crate::{App, Command, Failure, asked, words};
@@ -32,6 +34,8 @@ pub enum DueWhat {
     UseBefore,
     #[serde(rename = "take down")]
     TakeDown,
+    #[serde(rename = "see to")]
+    SeeTo,
     #[serde(rename = "strain")]
     Strain,
     #[serde(rename = "check")]
@@ -86,6 +90,7 @@ impl Command for ListDue {
                 until,
                 lines: Vec::new(),
             };
+            list.fresh(reading, *app.now().offset())?;
             list.trays(app, reading)?;
             list.jars(reading, app.now())?;
             list.bottles(reading)?;
@@ -121,6 +126,11 @@ fn later(day: NaiveDate, days: u64) -> NaiveDate {
     day.checked_add_days(Days::new(days)).unwrap_or(day)
 }
 
+/// On which day after the picking fresh plant is asked about, and until which it may still be
+/// saved: a heap of it wilts and heats within hours (common practice, no source).
+const SEEN_TO_AFTER: u64 = 1;
+const PAST_SAVING_AFTER: u64 = 3;
+
 struct List {
     today: NaiveDate,
     until: NaiveDate,
@@ -152,6 +162,37 @@ impl List {
             text,
             at: about.at.clone(),
         });
+    }
+
+    /// What was picked goes onto the rack, into a jar or away.
+    fn fresh(&mut self, reading: &Reading<'_>, offset: FixedOffset) -> Result<(), Failure> {
+        let before = midnight(later(self.until, 1), offset);
+        for row in reading.fresh_left(before)? {
+            let common = Known::written(reading, &row.herb)?.common;
+            let title = format!("{common} ({})", row.code);
+            let about = About {
+                noun: Noun::Harvest,
+                id: row.id.to_string(),
+                title: &title,
+                at: None,
+            };
+            let picked = DateTime::from_timestamp_millis(row.picked_ms).unwrap_or_default();
+            let picked = picked.with_timezone(&offset).date_naive();
+            let grams = words::figure(row.left.get());
+            let (harm, text) = if self.today > later(picked, PAST_SAVING_AFTER) {
+                let text =
+                    format!("By the book {grams} g of it are still fresh: say what became of it.");
+                (1, text)
+            } else {
+                let text = format!(
+                    "{grams} g of it are still fresh: lay it out to dry, pour on it or throw it away before it heats and spoils."
+                );
+                (2, text)
+            };
+            let on = later(picked, SEEN_TO_AFTER);
+            self.add(DueWhat::SeeTo, on, harm, &about, text);
+        }
+        Ok(())
     }
 
     /// Trays are weighed when it is worth the walk, and taken down once they are dry.

@@ -50,7 +50,7 @@ pub use merge::{Absorbed, RowTally};
 pub use noun::bottle::{BottleFilter, BottleRow, Kind, KindSum};
 pub use noun::harvest::{HarvestFilter, HarvestPage, HarvestRow, HerbUse, JarUse, YieldSum};
 pub use noun::jar::{JarFilter, JarRow, JarSum};
-pub use noun::lot::{LotFilter, LotRow};
+pub use noun::lot::{FreshLeft, LotFilter, LotRow};
 pub use noun::straining::MarcKept;
 pub use noun::supply::SupplyRow;
 pub use noun::tray::{OwnBatch, OwnDry, TrayRow};

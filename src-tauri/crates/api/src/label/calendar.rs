@@ -62,6 +62,7 @@ fn entry(line: &DueLine) -> Result<Entry, Failure> {
         DueWhat::Bin => ("bin", "Throw away"),
         DueWhat::UseBefore => ("use", "Use up"),
         DueWhat::TakeDown => ("take-down", "Take down"),
+        DueWhat::SeeTo => ("see-to", "See to"),
         DueWhat::Strain => ("strain", "Strain"),
         DueWhat::Check => ("check", "Check"),
         DueWhat::Weigh => ("weigh", "Weigh"),

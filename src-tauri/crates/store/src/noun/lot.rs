@@ -25,6 +25,21 @@ pub struct LotRow {
     pub bed: Option<Bed>,
 }
 
+/// Plant that is still fresh by the book, as narrow as a list of what is due needs it.
+#[derive(Debug, Clone, PartialEq)]
+pub struct FreshLeft {
+    /// The harvest.
+    pub id: HarvestId,
+    /// Its code.
+    pub code: String,
+    /// What was picked.
+    pub herb: HerbKey,
+    /// When.
+    pub picked_ms: i64,
+    /// What is left of it.
+    pub left: Amount,
+}
+
 /// Which lots.
 #[derive(Debug, Clone, PartialEq)]
 pub struct LotFilter {
@@ -122,6 +137,32 @@ impl Reading<'_> {
             }
         }
         Ok(Page::of(lots, filter.limit))
+    }
+
+    /// What was picked before a moment and is neither on the rack nor in a jar nor thrown away, the
+    /// earliest first.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn fresh_left(&self, before_ms: i64) -> Result<Vec<FreshLeft>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT stock.id, harvest.code, stock.herb, stock.picked_ms, stock.remains
+             FROM stock CROSS JOIN harvest ON harvest.id = stock.id
+             WHERE stock.noun = 'harvest' AND stock.picked_ms < ?1
+             ORDER BY stock.picked_ms, stock.id",
+        )?;
+        let mut rows = statement.query([before_ms])?;
+        let mut left = Vec::new();
+        while let Some(row) = rows.next()? {
+            left.push(FreshLeft {
+                id: row.get::<_, String>(0)?.parse()?,
+                code: row.get(1)?,
+                herb: row.get::<_, String>(2)?.parse()?,
+                picked_ms: row.get(3)?,
+                left: Amount::from_thousandths(row.get(4)?),
+            });
+        }
+        Ok(left)
     }
 
     /// What is left dried of each herb's part.
