@@ -216,6 +216,8 @@ pub(crate) fn p_of_strength(q: f64, t: f64) -> f64 {
 /// root and how many densities it took.
 fn root(t: f64, f: impl Fn(f64, f64, f64) -> (f64, f64), start: f64) -> (f64, usize) {
     const MOST_DENSITIES: usize = 12;
+    // Newton's method squares its error: after a step this small the next would be lost in rounding.
+    const LAST_STEP: f64 = 1e-8;
     let (mut low, mut high) = (0.0, 1.0);
     let mut p = start.clamp(0.0, 1.0);
     for densities in 1..=MOST_DENSITIES {
@@ -233,7 +235,7 @@ fn root(t: f64, f: impl Fn(f64, f64, f64) -> (f64, f64), start: f64) -> (f64, us
         } else {
             0.5 * (low + high)
         };
-        if (next - p).abs() < 1e-14 {
+        if (next - p).abs() < LAST_STEP {
             return (next, densities);
         }
         p = next;
