@@ -10,4 +10,12 @@ for (const face of ["600 1em Alegreya", "italic 500 1em Alegreya", "500 1em 'Ale
   void document.fonts.load(face);
 }
 const target = document.getElementById("app");
-if (target) mount(App, { target, props: { book: await openBook() } });
+const book = await openBook();
+const isGarden = book.route.trail.screen === "garden";
+// The other screens are many times the garden's size: it is painted before they are read.
+const others = (isGarden ? painted() : Promise.resolve()).then(async () => (await import("./screens")).screens);
+if (target) mount(App, { target, props: { book, others } });
+
+function painted(): Promise<void> {
+  return new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+}

@@ -57,7 +57,7 @@ import Use from "./Use.svelte";
 import Weigh from "./Weigh.svelte";
 import Weighing from "./Weighing.svelte";
 
-/** Every screen by the first word of its address. */
+/** Every screen by the first word of its address; the garden alone is there before all others. */
 export const screens: Record<string, Component> = {
   garden: Garden,
   pick: Pick,

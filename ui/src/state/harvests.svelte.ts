@@ -1,4 +1,4 @@
-import type { HarvestCard, RecordHarvest } from "../api";
+import { Failure, type HarvestCard, type RecordHarvest } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
@@ -20,6 +20,16 @@ export class Harvests {
   };
 
   constructor(private readonly desk: Desk) {}
+
+  /** Asks for the first page of the latest before the garden does, which then finds it remembered. */
+  async ahead(): Promise<void> {
+    try {
+      await this.desk.ask(this.latest.name, this.latest.after(undefined));
+    } catch (thrown) {
+      // The garden asks again, and shows why not.
+      if (!(thrown instanceof Failure)) throw thrown;
+    }
+  }
 
   /** The latest first, as far back as is looked. */
   lately() {

@@ -69,7 +69,8 @@ export async function openBook(): Promise<Book> {
   const api = new Api(await findHost());
   if (api.phone) keepPlace();
   const book = new Book(api);
-  await book.preferences.load();
+  const isGarden = book.route.trail.screen === "garden";
+  await Promise.all([book.preferences.load(), isGarden ? book.harvests.ahead() : null]);
   api.onLink((link) => book.route.go(`/lot/${encodeURIComponent(link)}`));
   void book.safe.resume();
   return book;
