@@ -1249,7 +1249,7 @@ export type PreviewPhoto = { hash: string, };
 /**
  * What [`TraceForward`] answers, on paper.
  */
-export type PrintForward = { bed?: string, harvest?: string, supply?: string, jar?: string, from?: string, to?: string, paper: Paper, };
+export type PrintForward = { of: TraceForward, paper: Paper, };
 
 /**
  * Labels on paper, one for each bottle and jar.
@@ -1643,9 +1643,22 @@ to?: string, };
 export type TracedBack = { chain: Chain, };
 
 /**
+ * A bottle that holds any of it, or held it.
+ */
+export type TracedBottle = { id: string, code: string, name: string, jar: string, size_ml: number, left_ml: number, state: BottleState, 
+/**
+ * Of one that stands on the shelf.
+ */
+best_before: string | null, 
+/**
+ * Whether it must not be used any more.
+ */
+bin_it: boolean, place: string | null, };
+
+/**
  * The answer to [`TraceForward`].
  */
-export type TracedForward = { harvests: Array<TracedHarvest>, trays: Array<TracedTray>, jars: Array<TracedJar>, bottles: Array<BottleCard>, people: Array<TracedPerson>, };
+export type TracedForward = { harvests: Array<TracedHarvest>, trays: Array<TracedTray>, jars: Array<TracedJar>, bottles: Array<TracedBottle>, people: Array<TracedPerson>, };
 
 /**
  * A harvest that something came of.

@@ -43,7 +43,7 @@ export class Papers {
   }
 
   traceForward(request: Request<"trace.forward">) {
-    return this.api.call("trace.sheet_forward", { ...request, paper: usualPaper() });
+    return this.api.call("trace.sheet_forward", { of: request, paper: usualPaper() });
   }
 
   season(year: number) {

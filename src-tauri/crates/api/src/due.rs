@@ -1,15 +1,17 @@
 //! `due.list`: what asks for the maker, across garden, rack and pantry.
 
+use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
+
 use chrono::{DateTime, Days, Duration, FixedOffset, NaiveDate};
 use formulary::preparations::{Solvent, Verdict};
-use journal::{JarState, Outcome, Source, days_since};
+use journal::{JarState, Source, days_since};
 use serde::{Deserialize, Serialize};
-use store::{JarRow, Reading};
+use store::Reading;
 
-use crate::bottle::Shown;
 use crate::harvest::OwnBatches;
 use crate::herb::Known;
-use crate::jar::{Judged, preparation_of};
+use crate::jar::{Judged, preparation_named};
 use crate::trace::midnight;
 use crate::tray::{Run, card_of};
 use crate::wire::Noun;
@@ -353,30 +355,25 @@ impl List {
     }
 
     fn bottles(&mut self, reading: &Reading<'_>) -> Result<(), Failure> {
-        let mut behind = std::collections::BTreeMap::new();
-        for row in reading.bottles_due(self.until.max(self.today))? {
-            let (bottle, last) = (&row.bottle, row.last_check.as_ref());
-            let next = bottle.next_check(last);
-            let bad = bottle.is_to_be_binned(last, self.today);
-            let is_due = |day: Option<NaiveDate>| day.is_some_and(|day| day <= self.until);
-            if !bad && !is_due(next) && !is_due(bottle.best_before) {
-                continue;
-            }
-            if let std::collections::btree_map::Entry::Vacant(place) = behind.entry(bottle.jar) {
-                let jar: JarRow = reading.jar(&bottle.jar)?;
-                let is_oil = preparation_of(&jar.jar).is_some_and(|it| it.grade == Solvent::Oil);
-                place.insert((Shown::of(reading, &jar.jar)?, is_oil));
-            }
-            let (shown, is_oil) = &behind[&bottle.jar];
-            let title = format!("{} ({})", shown.name, bottle.code);
+        let mut behind = BTreeMap::new();
+        for bottle in reading.bottles_due(self.until.max(self.today))? {
+            let next = bottle.next_check;
+            let (name, is_oil) = match behind.entry(bottle.jar) {
+                Entry::Occupied(known) => known.into_mut(),
+                Entry::Vacant(place) => {
+                    let (name, preparation, is_fresh) = reading.jar_named(&bottle.jar)?;
+                    let known = preparation_named(&preparation, is_fresh);
+                    place.insert((name, known.is_some_and(|it| it.grade == Solvent::Oil)))
+                }
+            };
+            let title = format!("{name} ({})", bottle.code);
             let about = About {
                 noun: Noun::Bottle,
-                id: row.id.to_string(),
+                id: bottle.id.to_string(),
                 title: &title,
                 at: None,
             };
-            if last.is_some_and(|check| check.outcome == Outcome::Bad) {
-                let on = last.map_or(self.today, |check| check.at.date_naive());
+            if let Some(on) = bottle.found_bad_on {
                 let text = "It was found bad: throw it away.".to_owned();
                 self.add(DueWhat::Bin, on, 3, &about, text);
                 continue;

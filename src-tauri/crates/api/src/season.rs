@@ -184,12 +184,12 @@ fn made(
         });
         line.jars += sum.jars;
         line.failed += sum.failed;
-        line.came_out_ml += sum.out_ml;
+        line.came_out_ml += sum.out.get();
         line.bottles += sum.bottles;
-        line.bottled_ml += sum.bottled_ml;
+        line.bottled_ml += sum.bottled.get();
         line.given += sum.given;
-        line.left_ml += sum.shelved_ml;
-        left.unbottled_ml += sum.unbottled_ml;
+        line.left_ml += sum.shelved.get();
+        left.unbottled_ml += sum.unbottled.get();
     }
     left.bottled_ml = made.values().map(|line| line.left_ml).sum();
     Ok(made.into_values().collect())

@@ -2,15 +2,16 @@
 //! time to the bottles and the people who were given one.
 
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 
 use chrono::{FixedOffset, NaiveDate, NaiveTime, TimeZone};
-use journal::{BottleId, EndKind, Jar, JarId, Lot};
+use journal::{BottleId, EndKind, HerbKey, Jar, JarId, Lot};
 use serde::{Deserialize, Serialize};
-use store::{JarRow, Reading, TraceFrom};
+use store::{CameBottle, Fate, JarRow, Reading, TraceFrom};
 
-use crate::bottle::{BottleCard, Shown};
+use crate::bottle::{BottleCard, BottleState, Shown};
 use crate::herb::Known;
-use crate::jar::{JarCard, PourLine, card, pours};
+use crate::jar::{JarCard, PourLine, card, pours, preparation_named};
 use crate::wire::PlantState;
 use crate::{App, Command, Failure, asked};
 
@@ -118,6 +119,24 @@ pub struct TracedTray {
     pub started_at: String,
 }
 
+/// A bottle that holds any of it, or held it.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct TracedBottle {
+    pub id: String,
+    pub code: String,
+    pub name: String,
+    pub jar: String,
+    pub size_ml: f64,
+    pub left_ml: f64,
+    pub state: BottleState,
+    /// Of one that stands on the shelf.
+    pub best_before: Option<String>,
+    /// Whether it must not be used any more.
+    pub bin_it: bool,
+    pub place: Option<String>,
+}
+
 /// A jar that holds any of it.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
@@ -148,7 +167,7 @@ pub struct TracedForward {
     pub harvests: Vec<TracedHarvest>,
     pub trays: Vec<TracedTray>,
     pub jars: Vec<TracedJar>,
-    pub bottles: Vec<BottleCard>,
+    pub bottles: Vec<TracedBottle>,
     pub people: Vec<TracedPerson>,
 }
 
@@ -306,6 +325,34 @@ impl TraceForward {
     }
 }
 
+fn traced(bottle: CameBottle, name: &str, today: NaiveDate) -> TracedBottle {
+    let mut traced = TracedBottle {
+        id: bottle.id,
+        code: bottle.code,
+        name: name.to_owned(),
+        jar: bottle.jar,
+        size_ml: bottle.size.get(),
+        left_ml: 0.0,
+        state: BottleState::Given,
+        best_before: None,
+        bin_it: false,
+        place: bottle.place,
+    };
+    match bottle.fate {
+        Fate::Given { .. } | Fate::Left(EndKind::Given) => {}
+        Fate::Left(EndKind::Finished) => traced.state = BottleState::Finished,
+        Fate::Left(EndKind::Binned) => traced.state = BottleState::Binned,
+        Fate::Stands(row) => {
+            let last = row.last_check.as_ref();
+            traced.left_ml = row.left_ml.max(0.0);
+            traced.state = row.bottle.state(row.is_open, last, today).into();
+            traced.best_before = row.bottle.best_before.map(|day| day.to_string());
+            traced.bin_it = row.bottle.is_to_be_binned(last, today);
+        }
+    }
+    traced
+}
+
 fn refuse_missing(reading: &Reading<'_>, field: &str, from: TraceFrom) -> Result<(), Failure> {
     let found = match from {
         TraceFrom::Bed(id) => reading.get::<journal::Bed>(&id).map(|_| ()),
@@ -327,56 +374,61 @@ impl Command for TraceForward {
         app.read(|reading| {
             refuse_missing(reading, field, from)?;
             let came = reading.came_of(from)?;
+            let mut commons: BTreeMap<HerbKey, String> = BTreeMap::new();
             let mut harvests = Vec::new();
-            for (id, harvest) in came.harvests {
-                harvests.push(TracedHarvest {
-                    id: id.to_string(),
-                    code: harvest.code.to_string(),
-                    common: Known::written(reading, &harvest.herb)?.common,
-                    fresh_mass_g: harvest.fresh().get(),
-                    part: harvest.part,
-                    picked_at: harvest.picked_at.to_rfc3339(),
-                });
-            }
-            let trays = came.trays.into_iter().map(|(id, tray)| TracedTray {
-                id: id.to_string(),
-                code: tray.code.to_string(),
-                name: tray.name,
-                harvest: tray.harvest.to_string(),
-                started_at: tray.started_at.to_rfc3339(),
-            });
-            let (mut jars, mut shown) = (Vec::new(), BTreeMap::new());
-            for (id, jar) in came.jars {
-                let behind = Shown::of(reading, &jar)?;
-                jars.push(TracedJar {
-                    id: id.to_string(),
-                    code: jar.code.to_string(),
-                    name: jar.name,
-                    preparation_name: behind.preparation_name.clone(),
-                    poured_at: jar.poured_at.to_rfc3339(),
-                    failed: jar.failed.is_some(),
-                });
-                shown.insert(id, behind);
-            }
-            let (mut bottles, mut people) = (Vec::new(), Vec::new());
-            for row in &came.bottles {
-                let Some(behind) = shown.get(&row.bottle.jar) else {
-                    continue;
+            for harvest in came.harvests {
+                let common = match commons.entry(harvest.herb) {
+                    Entry::Occupied(known) => known.into_mut(),
+                    Entry::Vacant(place) => {
+                        let known = Known::written(reading, place.key())?;
+                        place.insert(known.common)
+                    }
                 };
-                let card = behind.card(row, today);
-                if let Some(end) = &row.bottle.end
-                    && end.kind == EndKind::Given
-                {
+                harvests.push(TracedHarvest {
+                    id: harvest.id,
+                    code: harvest.code,
+                    common: common.clone(),
+                    part: harvest.part,
+                    picked_at: harvest.picked_at,
+                    fresh_mass_g: harvest.fresh.get(),
+                });
+            }
+            let trays = came.trays.into_iter().map(|tray| TracedTray {
+                id: tray.id,
+                code: tray.code,
+                name: tray.name,
+                harvest: tray.harvest,
+                started_at: tray.started_at,
+            });
+            let names: BTreeMap<&str, &str> = came
+                .jars
+                .iter()
+                .map(|jar| (jar.id.as_str(), jar.name.as_str()))
+                .collect();
+            let (mut bottles, mut people) = (Vec::new(), Vec::new());
+            for bottle in came.bottles {
+                let name = names.get(bottle.jar.as_str()).copied().unwrap_or_default();
+                if let Fate::Given { to, at } = &bottle.fate {
                     people.push(TracedPerson {
-                        to: end.to.clone().unwrap_or_default(),
-                        bottle: card.id.clone(),
-                        code: card.code.clone(),
-                        name: card.name.clone(),
-                        at: end.at.to_rfc3339(),
+                        to: to.clone(),
+                        bottle: bottle.id.clone(),
+                        code: bottle.code.clone(),
+                        name: name.to_owned(),
+                        at: at.clone(),
                     });
                 }
-                bottles.push(card);
+                bottles.push(traced(bottle, name, today));
             }
+            let jars = came.jars.into_iter().map(|jar| TracedJar {
+                preparation_name: preparation_named(&jar.preparation, jar.is_fresh)
+                    .map_or(jar.preparation, |known| known.name.clone()),
+                id: jar.id,
+                code: jar.code,
+                name: jar.name,
+                poured_at: jar.poured_at,
+                failed: jar.failed,
+            });
+            let jars = jars.collect();
             Ok(TracedForward {
                 harvests,
                 trays: trays.collect(),

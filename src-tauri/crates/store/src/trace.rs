@@ -1,10 +1,9 @@
 //! Forward from a bed, a harvest, a supply or a time to everything that came of it.
 
-use journal::{BedId, Harvest, HarvestId, Jar, JarId, SupplyId, Tray, TrayId};
+use journal::{Amount, BedId, EndKind, HarvestId, HerbKey, JarId, SupplyId};
 use rusqlite::types::Value;
-use rusqlite::{Connection, params_from_iter};
+use rusqlite::{Row, params_from_iter};
 
-use crate::noun::all;
 use crate::{BottleRow, Failure, Reading};
 
 /// Where a trace starts.
@@ -22,24 +21,109 @@ pub enum TraceFrom {
     Picked(i64, i64),
 }
 
-/// What came of it.
+/// What came of it: narrow rows, for they are thousands. Ids, codes and moments are text as the wire
+/// has it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Came {
     /// Harvests, earliest first.
-    pub harvests: Vec<(HarvestId, Harvest)>,
-    /// Their trays.
-    pub trays: Vec<(TrayId, Tray)>,
-    /// The jars that hold any of it, and those poured on the same marc again.
-    pub jars: Vec<(JarId, Jar)>,
-    /// Their bottles; of those that left the shelf nothing is left.
-    pub bottles: Vec<BottleRow>,
+    pub harvests: Vec<CameHarvest>,
+    /// Their trays, earliest first.
+    pub trays: Vec<CameTray>,
+    /// The jars that hold any of it, and those poured on the same marc again; earliest first.
+    pub jars: Vec<CameJar>,
+    /// Their bottles, earliest filled first.
+    pub bottles: Vec<CameBottle>,
+}
+
+/// A harvest in a trace.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CameHarvest {
+    /// Its id.
+    pub id: String,
+    /// Its code.
+    pub code: String,
+    /// What was picked.
+    pub herb: HerbKey,
+    /// Which part of it.
+    pub part: String,
+    /// How much, fresh.
+    pub fresh: Amount,
+    /// When.
+    pub picked_at: String,
+}
+
+/// A tray in a trace.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CameTray {
+    /// Its id.
+    pub id: String,
+    /// Its code.
+    pub code: String,
+    /// Its name.
+    pub name: String,
+    /// The harvest on it.
+    pub harvest: String,
+    /// When it was laid out.
+    pub started_at: String,
+}
+
+/// A jar in a trace.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CameJar {
+    /// Its id.
+    pub id: String,
+    /// Its code.
+    pub code: String,
+    /// Its name.
+    pub name: String,
+    /// Key of the preparation.
+    pub preparation: String,
+    /// Whether any plant went in fresh.
+    pub is_fresh: bool,
+    /// When it was poured.
+    pub poured_at: String,
+    /// Whether it was set aside.
+    pub failed: bool,
+}
+
+/// A bottle in a trace.
+#[derive(Debug, Clone, PartialEq)]
+pub struct CameBottle {
+    /// Its id.
+    pub id: String,
+    /// The jar it was filled from.
+    pub jar: String,
+    /// Its code.
+    pub code: String,
+    /// What went into it.
+    pub size: Amount,
+    /// Where it stands.
+    pub place: Option<String>,
+    /// Whether it stands or how it left the shelf.
+    pub fate: Fate,
+    filled_ms: i64,
+}
+
+/// What became of a bottle.
+#[derive(Debug, Clone, PartialEq)]
+pub enum Fate {
+    /// It stands on the shelf.
+    Stands(Box<BottleRow>),
+    /// It was given away.
+    Given {
+        /// To whom.
+        to: String,
+        /// When.
+        at: String,
+    },
+    /// It left the shelf in another way.
+    Left(EndKind),
 }
 
 /// Every join is written as a cross join, so that it is made in this order: without figures about
-/// the tables the planner would start from the whole ledger.
-const HARVESTS: &str = "picked (id) AS (SELECT id FROM harvest WHERE ";
-const REST: &str = "),
-    lots (source_noun, source) AS (
+/// the tables the planner would start from the whole ledger. What is read stands in indexes, which
+/// hold a trace's rows side by side; the bodies lie scattered over the file.
+const LOTS: &str = "lots (source_noun, source) AS (
         SELECT 'harvest', id FROM picked
         UNION ALL SELECT 'tray', tray.id FROM picked CROSS JOIN tray ON tray.harvest = picked.id
         UNION ALL SELECT 'supply', ?2 WHERE ?2 IS NOT NULL),
@@ -78,19 +162,6 @@ fn start(from: TraceFrom) -> (&'static str, [Value; 4]) {
     (picked, values)
 }
 
-fn rows<T: crate::noun::Table>(
-    conn: &Connection,
-    with: &str,
-    select: &str,
-    values: &[Value; 4],
-) -> Result<Vec<(T::Id, T)>, Failure> {
-    all::<T>(
-        conn,
-        &format!("{with} {select} ORDER BY 3, 1"),
-        params_from_iter(values.iter()),
-    )
-}
-
 impl Reading<'_> {
     /// Everything that came of a bed, a harvest, a supply, a jar or a time.
     ///
@@ -98,60 +169,111 @@ impl Reading<'_> {
     /// A failure to read.
     pub fn came_of(&self, from: TraceFrom) -> Result<Came, Failure> {
         let (picked, values) = start(from);
-        let with = format!("WITH RECURSIVE {HARVESTS}{picked}{REST}");
-        let jars = rows(
-            self.conn,
-            &with,
-            "SELECT jar.id, jar.body, jar.poured_ms
-             FROM poured CROSS JOIN jar ON jar.id = poured.id",
-            &values,
-        )?;
-        let bottles = self.bottles_of_all(jars.iter().map(|(jar, _)| jar))?;
+        let harvests = format!(
+            "SELECT id, code, herb, part, fresh, picked_at FROM harvest WHERE {picked}
+             ORDER BY picked_ms, id"
+        );
+        let picked =
+            format!("WITH RECURSIVE picked (id) AS (SELECT id FROM harvest WHERE {picked})");
+        let trays = format!(
+            "{picked} SELECT tray.id, tray.code, tray.name, tray.harvest, tray.started_at
+             FROM picked CROSS JOIN tray INDEXED BY tray_of_harvest ON tray.harvest = picked.id
+             ORDER BY tray.started_ms, tray.id"
+        );
+        let jars = format!(
+            "{picked}, {LOTS} SELECT jar.id, code, name, preparation, is_fresh, poured_at, failed
+             FROM poured CROSS JOIN jar INDEXED BY jar_kind ON jar.id = poured.id
+             ORDER BY poured_ms, jar.id"
+        );
+        let jars = self.each(&jars, &values, |row| {
+            Ok(CameJar {
+                id: row.get(0)?,
+                code: row.get(1)?,
+                name: row.get(2)?,
+                preparation: row.get(3)?,
+                is_fresh: row.get(4)?,
+                poured_at: row.get(5)?,
+                failed: row.get(6)?,
+            })
+        })?;
         Ok(Came {
-            harvests: rows(
-                self.conn,
-                &with,
-                "SELECT harvest.id, harvest.body, harvest.picked_ms
-                 FROM picked CROSS JOIN harvest ON harvest.id = picked.id",
-                &values,
-            )?,
-            trays: rows(
-                self.conn,
-                &with,
-                "SELECT tray.id, tray.body, tray.started_ms
-                 FROM picked CROSS JOIN tray ON tray.harvest = picked.id",
-                &values,
-            )?,
+            harvests: self.each(&harvests, &values, |row| {
+                Ok(CameHarvest {
+                    id: row.get(0)?,
+                    code: row.get(1)?,
+                    herb: row.get::<_, String>(2)?.parse()?,
+                    part: row.get(3)?,
+                    fresh: Amount::from_thousandths(row.get(4)?),
+                    picked_at: row.get(5)?,
+                })
+            })?,
+            trays: self.each(&trays, &values, |row| {
+                Ok(CameTray {
+                    id: row.get(0)?,
+                    code: row.get(1)?,
+                    name: row.get(2)?,
+                    harvest: row.get(3)?,
+                    started_at: row.get(4)?,
+                })
+            })?,
+            bottles: self.bottles_of_all(&jars)?,
             jars,
-            bottles,
         })
     }
 
-    /// The bottles of these jars, earliest filled first.
-    fn bottles_of_all<'a>(
+    fn each<T>(
         &self,
-        jars: impl Iterator<Item = &'a JarId>,
-    ) -> Result<Vec<BottleRow>, Failure> {
-        // Asked jar by jar: the ledger behind the jars is the dearest part, and is read once.
-        // Of a bottle that left the shelf neither the ledger nor a check is asked.
+        sql: &str,
+        values: &[Value; 4],
+        read: impl Fn(&Row<'_>) -> Result<T, Failure>,
+    ) -> Result<Vec<T>, Failure> {
+        let mut statement = self.conn.prepare_cached(sql)?;
+        let asked = statement.parameter_count();
+        let mut rows = statement.query(params_from_iter(&values[..asked]))?;
+        let mut found = Vec::new();
+        while let Some(row) = rows.next()? {
+            found.push(read(row)?);
+        }
+        Ok(found)
+    }
+
+    /// Asked jar by jar: the ledger behind the jars is the dearest part, and is read once.
+    fn bottles_of_all(&self, jars: &[CameJar]) -> Result<Vec<CameBottle>, Failure> {
         let mut statement = self.conn.prepare_cached(
-            "SELECT bottle.id, bottle.body,
-                coalesce(lot.came_in, bottle.size), coalesce(lot.remains, 0),
-                CASE WHEN NOT bottle.ended THEN
-                    (SELECT body FROM \"check\" WHERE \"check\".bottle = bottle.id
-                     ORDER BY at_ms DESC, \"check\".id DESC LIMIT 1) END
-             FROM bottle
-             LEFT JOIN lot ON NOT bottle.ended AND lot.noun = 'bottle' AND lot.id = bottle.id
-             WHERE bottle.jar = ?1",
+            "SELECT id, code, size, place, filled_ms, end_kind, given_to, given_at
+             FROM bottle INDEXED BY bottle_of_jar WHERE jar = ?1",
         )?;
         let mut bottles = Vec::new();
         for jar in jars {
-            let mut rows = statement.query([jar.to_string()])?;
+            let mut rows = statement.query([&jar.id])?;
             while let Some(row) = rows.next()? {
-                bottles.push(crate::noun::bottle::bottle_row(row)?);
+                let id: String = row.get(0)?;
+                bottles.push(CameBottle {
+                    fate: self.fate(&id, row)?,
+                    id,
+                    jar: jar.id.clone(),
+                    code: row.get(1)?,
+                    size: Amount::from_thousandths(row.get(2)?),
+                    place: row.get(3)?,
+                    filled_ms: row.get(4)?,
+                });
             }
         }
-        bottles.sort_by_key(|row| (row.bottle.filled_at, row.id));
+        bottles.sort_by(|one, other| (one.filled_ms, &one.id).cmp(&(other.filled_ms, &other.id)));
         Ok(bottles)
+    }
+
+    fn fate(&self, id: &str, row: &Row<'_>) -> Result<Fate, Failure> {
+        let Some(kind) = row.get::<_, Option<String>>(5)? else {
+            return Ok(Fate::Stands(Box::new(self.bottle(&id.parse()?)?)));
+        };
+        match EndKind::parse(&kind) {
+            Some(EndKind::Given) => Ok(Fate::Given {
+                to: row.get::<_, Option<String>>(6)?.unwrap_or_default(),
+                at: row.get::<_, Option<String>>(7)?.unwrap_or_default(),
+            }),
+            Some(kind) => Ok(Fate::Left(kind)),
+            None => Err(Failure::Damaged(format!("{kind:?} is no end of a bottle"))),
+        }
     }
 }

@@ -7,9 +7,9 @@ use serde::Deserialize;
 use store::Reading;
 
 use super::{Paper, PrintedFile};
-use crate::bottle::{BottleCard, BottleState};
+use crate::bottle::BottleState;
 use crate::speech;
-use crate::trace::{TraceForward, TracedForward};
+use crate::trace::{TraceForward, TracedBottle, TracedForward};
 use crate::words::figure;
 use crate::{App, Command, Failure, asked};
 
@@ -18,12 +18,7 @@ use crate::{App, Command, Failure, asked};
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
 pub struct PrintForward {
-    pub bed: Option<String>,
-    pub harvest: Option<String>,
-    pub supply: Option<String>,
-    pub jar: Option<String>,
-    pub from: Option<String>,
-    pub to: Option<String>,
+    pub of: TraceForward,
     pub paper: Paper,
 }
 
@@ -39,16 +34,8 @@ impl Command for PrintForward {
     type Reply = PrintedFile;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let request = TraceForward {
-            bed: self.bed.clone(),
-            harvest: self.harvest.clone(),
-            supply: self.supply.clone(),
-            jar: self.jar.clone(),
-            from: self.from.clone(),
-            to: self.to.clone(),
-        };
-        let found = request.run(app)?;
-        let start = app.read(|reading| self.start(reading, &found))?;
+        let found = self.of.clone().run(app)?;
+        let start = app.read(|reading| start(&self.of, reading, &found))?;
         let today = app.now().date_naive();
         let name = match &start.code {
             Some(code) => format!("trace-{code}.pdf"),
@@ -72,59 +59,61 @@ impl Command for PrintForward {
     }
 }
 
-impl PrintForward {
-    fn start(&self, reading: &Reading<'_>, found: &TracedForward) -> Result<Start, Failure> {
-        if let Some(id) = &self.bed {
-            let id: BedId = asked::id("bed", id)?;
-            let bed = reading.get::<Bed>(&id)?;
-            // The place where a wild plant grows stays in the book.
-            let title = if bed.wild {
-                "A wild place".to_owned()
-            } else {
-                bed.name
-            };
-            let asked = "Forward from the bed to whoever was given a bottle";
-            return Ok(Start {
-                title,
-                code: None,
-                asked,
-            });
-        }
-        if let Some(id) = &self.supply {
-            let id: SupplyId = asked::id("supply", id)?;
-            let title = reading.get::<Supply>(&id)?.name;
-            let asked = "Forward from what was poured to whoever was given a bottle";
-            return Ok(Start {
-                title,
-                code: None,
-                asked,
-            });
-        }
-        if let (Some(id), Some(jar)) = (&self.jar, found.jars.first()) {
-            let named = found.jars.iter().find(|one| one.id == *id).unwrap_or(jar);
-            return Ok(Start {
-                title: named.name.clone(),
-                code: Some(named.code.clone()),
-                asked: "Forward from the jar to whoever was given a bottle",
-            });
-        }
-        if let (Some(_), Some(one)) = (&self.harvest, found.harvests.first()) {
-            return Ok(Start {
-                title: format!("{}, {}", one.common, one.part),
-                code: Some(one.code.clone()),
-                asked: "Forward from the harvest to whoever was given a bottle",
-            });
-        }
-        let title = match (&self.from, &self.to) {
-            (Some(from), Some(to)) => format!("{} – {}", written(from), written(to)),
-            _ => "Trace".to_owned(),
+fn start(
+    of: &TraceForward,
+    reading: &Reading<'_>,
+    found: &TracedForward,
+) -> Result<Start, Failure> {
+    if let Some(id) = &of.bed {
+        let id: BedId = asked::id("bed", id)?;
+        let bed = reading.get::<Bed>(&id)?;
+        // The place where a wild plant grows stays in the book.
+        let title = if bed.wild {
+            "A wild place".to_owned()
+        } else {
+            bed.name
         };
-        Ok(Start {
+        let asked = "Forward from the bed to whoever was given a bottle";
+        return Ok(Start {
             title,
             code: None,
-            asked: "Forward from what was picked to whoever was given a bottle",
-        })
+            asked,
+        });
     }
+    if let Some(id) = &of.supply {
+        let id: SupplyId = asked::id("supply", id)?;
+        let title = reading.get::<Supply>(&id)?.name;
+        let asked = "Forward from what was poured to whoever was given a bottle";
+        return Ok(Start {
+            title,
+            code: None,
+            asked,
+        });
+    }
+    if let (Some(id), Some(jar)) = (&of.jar, found.jars.first()) {
+        let named = found.jars.iter().find(|one| one.id == *id).unwrap_or(jar);
+        return Ok(Start {
+            title: named.name.clone(),
+            code: Some(named.code.clone()),
+            asked: "Forward from the jar to whoever was given a bottle",
+        });
+    }
+    if let (Some(_), Some(one)) = (&of.harvest, found.harvests.first()) {
+        return Ok(Start {
+            title: format!("{}, {}", one.common, one.part),
+            code: Some(one.code.clone()),
+            asked: "Forward from the harvest to whoever was given a bottle",
+        });
+    }
+    let title = match (&of.from, &of.to) {
+        (Some(from), Some(to)) => format!("{} – {}", written(from), written(to)),
+        _ => "Trace".to_owned(),
+    };
+    Ok(Start {
+        title,
+        code: None,
+        asked: "Forward from what was picked to whoever was given a bottle",
+    })
 }
 
 /// The people first, for they are to be told; then each jar with its bottles, back to the harvests.
@@ -176,7 +165,7 @@ fn steps(found: &TracedForward) -> Vec<Step> {
     steps
 }
 
-fn bottle(bottle: &BottleCard) -> String {
+fn bottle(bottle: &TracedBottle) -> String {
     let (code, left) = (&bottle.code, figure(bottle.left_ml));
     match bottle.state {
         BottleState::Finished => format!("Bottle {code}: finished."),

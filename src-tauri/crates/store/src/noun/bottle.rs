@@ -41,6 +41,25 @@ pub struct BottleFilter {
     pub limit: usize,
 }
 
+/// What asks for the maker about a bottle on the shelf.
+#[derive(Debug, Clone, PartialEq)]
+pub struct BottleDue {
+    /// Its id.
+    pub id: BottleId,
+    /// The jar it was filled from.
+    pub jar: JarId,
+    /// Its code.
+    pub code: String,
+    /// Whether no look and no smell can tell that it went bad.
+    pub only_the_date_counts: bool,
+    /// Its last day.
+    pub best_before: Option<NaiveDate>,
+    /// When to look at it next.
+    pub next_check: Option<NaiveDate>,
+    /// When it was found bad.
+    pub found_bad_on: Option<NaiveDate>,
+}
+
 /// What bottles are summed up by: what their jar was made as, and of what.
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord)]
 pub struct Kind {
@@ -82,9 +101,11 @@ pub struct KindSum {
 
 impl Table for Bottle {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
+        let given = self.end.as_ref().filter(|end| end.kind == EndKind::Given);
         conn.prepare_cached(
-            "INSERT INTO bottle (id, body, code, jar, filled_ms, size, ended, end_kind, ended_ms)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
+            "INSERT INTO bottle (id, body, code, jar, filled_ms, size, ended, end_kind, ended_ms,
+                                 place, given_to, given_at)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)",
         )?
         .execute(params![
             id,
@@ -96,6 +117,9 @@ impl Table for Bottle {
             self.end.is_some(),
             self.end.as_ref().map(|end| end.kind.as_str()),
             self.end.as_ref().map(|end| end.at.timestamp_millis()),
+            self.place,
+            given.and_then(|end| end.to.as_deref()),
+            given.map(|end| end.at.to_rfc3339()),
         ])?;
         Ok(())
     }
@@ -285,16 +309,60 @@ impl Reading<'_> {
     }
 
     /// The bottles on the shelf that ask for the maker up to a day: found bad, to be looked at, or
-    /// at their last day.
+    /// at their last day. They may be thousands, so no whole row is read.
     ///
     /// # Errors
     /// A failure to read.
-    pub fn bottles_due(&self, until: NaiveDate) -> Result<Vec<BottleRow>, Failure> {
-        self.bottles_listed(
-            "SELECT bottle FROM shelf WHERE is_bad OR next_check <= ?1 OR best_before <= ?1
-             ORDER BY code",
-            [until.to_string()],
-        )
+    pub fn bottles_due(&self, until: NaiveDate) -> Result<Vec<BottleDue>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT bottle, jar, code, only_the_date, best_before, next_check, is_bad FROM shelf
+             WHERE is_bad OR next_check <= ?1 OR best_before <= ?1 ORDER BY code",
+        )?;
+        let mut rows = statement.query([until.to_string()])?;
+        let mut bottles = Vec::new();
+        while let Some(row) = rows.next()? {
+            let day = |place: usize| -> Result<Option<NaiveDate>, Failure> {
+                let day: Option<String> = row.get(place)?;
+                day.map(|day| {
+                    let why = |_| Failure::Damaged(format!("{day:?} is no day"));
+                    day.parse().map_err(why)
+                })
+                .transpose()
+            };
+            let id: BottleId = row.get::<_, String>(0)?.parse()?;
+            let last = if row.get(6)? {
+                self.checks(&id)?.pop()
+            } else {
+                None
+            };
+            bottles.push(BottleDue {
+                id,
+                jar: row.get::<_, String>(1)?.parse()?,
+                code: row.get(2)?,
+                only_the_date_counts: row.get(3)?,
+                best_before: day(4)?,
+                next_check: day(5)?,
+                found_bad_on: last.map(|(_, check)| check.at.date_naive()),
+            });
+        }
+        Ok(bottles)
+    }
+
+    /// What a line about a bottle tells of its jar: its name, its preparation and whether any plant
+    /// went in fresh.
+    ///
+    /// # Errors
+    /// [`Failure::NotFound`] if there is none.
+    pub fn jar_named(&self, id: &JarId) -> Result<(String, String, bool), Failure> {
+        self.conn
+            .prepare_cached(
+                "SELECT body ->> '$.name', preparation, is_fresh FROM jar WHERE id = ?1",
+            )?
+            .query_row([id.to_string()], |row| {
+                Ok((row.get(0)?, row.get(1)?, row.get(2)?))
+            })
+            .optional()?
+            .ok_or_else(|| Failure::not_found(Noun::Jar))
     }
 
     /// Every kind of preparation that was ever poured.

@@ -1,6 +1,7 @@
 //! Harvests.
 
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
 
 use chrono::{DateTime, FixedOffset};
 use journal::{
@@ -10,7 +11,7 @@ use journal::{
 use rusqlite::types::Value;
 use rusqlite::{Connection, Row, params, params_from_iter};
 
-use super::{Table, parsed};
+use super::{Table, find, parsed};
 use crate::{Failure, Page, Reading, TrayRow};
 
 /// A harvest with what lists show of it.
@@ -106,8 +107,9 @@ pub struct YieldSum {
 impl Table for Harvest {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
-            "INSERT INTO harvest (id, body, code, herb, part, bed, surface, picked_ms, fresh, photo)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
+            "INSERT INTO harvest (id, body, code, herb, part, bed, surface, picked_ms, fresh, photo,
+                                  picked_at)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11)",
         )?
         .execute(params![
             id,
@@ -120,6 +122,7 @@ impl Table for Harvest {
             self.picked_at.timestamp_millis(),
             self.fresh().thousandths(),
             self.photos.first().map(journal::PhotoHash::as_str),
+            self.picked_at.to_rfc3339(),
         ])?;
         let mut photos = conn.prepare_cached(
             "INSERT INTO harvest_photo (harvest, position, hash) VALUES (?1, ?2, ?3)",
@@ -235,43 +238,50 @@ impl Reading<'_> {
     /// # Errors
     /// A failure to read.
     pub fn yields(&self, from_ms: i64, to_ms: i64) -> Result<Vec<YieldSum>, Failure> {
+        // Summed up here and not by SQLite, which would sort all of a year's rows by three texts.
         let mut statement = self.conn.prepare_cached(
-            // Beside the earliest picking that has a photo stands that photo.
-            "SELECT picked.*, bed.body FROM (
-                 SELECT herb, part, bed, sum(fresh), count(*), photo,
-                        min(CASE WHEN photo IS NOT NULL THEN picked_ms END)
-                 FROM harvest WHERE picked_ms >= ?1 AND picked_ms < ?2 GROUP BY herb, part, bed
-             ) AS picked LEFT JOIN bed ON bed.id = picked.bed",
+            "SELECT herb, part, bed, fresh, photo, picked_ms FROM harvest
+             WHERE picked_ms >= ?1 AND picked_ms < ?2 ORDER BY picked_ms, id",
         )?;
         let mut rows = statement.query([from_ms, to_ms])?;
         let mut sums = BTreeMap::new();
         while let Some(row) = rows.next()? {
-            let sum = YieldSum {
-                herb: row.get::<_, String>(0)?.parse()?,
-                part: row.get(1)?,
-                bed: row
-                    .get::<_, Option<String>>(7)?
-                    .map(|body| parsed(&body))
-                    .transpose()?,
-                fresh: Amount::from_thousandths(row.get(3)?),
-                harvests: row.get(4)?,
-                dried: Amount::ZERO,
-                fresh_of_dried_g: 0.0,
-                photo: row.get(5)?,
-                photo_ms: row.get(6)?,
+            let sum = match sums.entry(yield_key(row)?) {
+                Entry::Occupied(entry) => entry.into_mut(),
+                Entry::Vacant(place) => {
+                    let (herb, part, bed) = place.key();
+                    let bed = bed.as_deref().map(|bed| find(self.conn, bed));
+                    let sum = YieldSum {
+                        herb: herb.parse()?,
+                        part: part.clone(),
+                        bed: bed.transpose()?.flatten(),
+                        fresh: Amount::ZERO,
+                        dried: Amount::ZERO,
+                        fresh_of_dried_g: 0.0,
+                        harvests: 0,
+                        photo: None,
+                        photo_ms: None,
+                    };
+                    place.insert(sum)
+                }
             };
-            sums.insert(yield_key(row)?, sum);
+            sum.fresh = sum.fresh + Amount::from_thousandths(row.get(3)?);
+            sum.harvests += 1;
+            if sum.photo.is_none() {
+                sum.photo = row.get(4)?;
+                sum.photo_ms = sum.photo.is_some().then(|| row.get(5)).transpose()?;
+            }
         }
         let mut statement = self.conn.prepare_cached(
-            "SELECT herb, part, bed, sum(tray.dried), sum(tray.fresh_g)
+            "SELECT herb, part, bed, tray.dried, tray.fresh_g
              FROM harvest CROSS JOIN tray ON tray.harvest = harvest.id AND NOT tray.is_drying
-             WHERE picked_ms >= ?1 AND picked_ms < ?2 GROUP BY herb, part, bed",
+             WHERE picked_ms >= ?1 AND picked_ms < ?2",
         )?;
         let mut rows = statement.query([from_ms, to_ms])?;
         while let Some(row) = rows.next()? {
             if let Some(sum) = sums.get_mut(&yield_key(row)?) {
-                sum.dried = Amount::from_thousandths(row.get(3)?);
-                sum.fresh_of_dried_g = row.get(4)?;
+                sum.dried = sum.dried + Amount::from_thousandths(row.get(3)?);
+                sum.fresh_of_dried_g += row.get::<_, f64>(4)?;
             }
         }
         Ok(sums.into_values().collect())

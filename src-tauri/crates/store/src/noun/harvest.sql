@@ -8,12 +8,13 @@ CREATE TABLE harvest (
     surface   TEXT NOT NULL,
     picked_ms INTEGER NOT NULL,
     fresh     INTEGER NOT NULL,
-    photo     TEXT
+    photo     TEXT,
+    picked_at TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
--- These two hold all that a season and the maker's own batches ask of a harvest.
+-- These hold all that a season, the maker's own batches and a trace ask of a harvest.
 CREATE INDEX harvest_by_time ON harvest (picked_ms, id, herb, part, bed, fresh, photo);
 CREATE INDEX harvest_by_herb ON harvest (herb, picked_ms, id, part, surface);
-CREATE INDEX harvest_by_bed ON harvest (bed, picked_ms, id);
+CREATE INDEX harvest_by_bed ON harvest (bed, picked_ms, id, code, herb, part, fresh, picked_at);
 CREATE INDEX harvest_by_code ON harvest (code);
 
 CREATE TABLE harvest_photo (

@@ -1,5 +1,8 @@
 //! Jars.
 
+use std::collections::BTreeMap;
+use std::collections::btree_map::Entry;
+
 use chrono::NaiveDate;
 use journal::{Amount, Jar, JarId, JarState, Noun, PlantState};
 use rusqlite::{Connection, params};
@@ -42,17 +45,33 @@ pub struct JarSum {
     /// How many of them failed.
     pub failed: u32,
     /// What was strained off them.
-    pub out_ml: f64,
+    pub out: Amount,
     /// Strained liquid that no bottle holds.
-    pub unbottled_ml: f64,
+    pub unbottled: Amount,
     /// How many bottles were filled from them.
     pub bottles: u32,
     /// What was filled into them.
-    pub bottled_ml: f64,
+    pub bottled: Amount,
     /// How many of them were given away.
     pub given: u32,
     /// What is left in those on the shelf.
-    pub shelved_ml: f64,
+    pub shelved: Amount,
+}
+
+impl JarSum {
+    fn none(kind: Kind) -> Self {
+        Self {
+            kind,
+            jars: 0,
+            failed: 0,
+            out: Amount::ZERO,
+            unbottled: Amount::ZERO,
+            bottles: 0,
+            bottled: Amount::ZERO,
+            given: 0,
+            shelved: Amount::ZERO,
+        }
+    }
 }
 
 const STRAINED: &str =
@@ -73,8 +92,8 @@ impl Table for Jar {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
             "INSERT INTO jar (id, body, code, poured_ms, due_from, failed, preparation, marc_of,
-                              herbs, is_fresh)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
+                              herbs, is_fresh, name, poured_at)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)",
         )?
         .execute(params![
             id,
@@ -89,6 +108,8 @@ impl Table for Jar {
             self.plants
                 .iter()
                 .any(|plant| plant.state == PlantState::Fresh),
+            self.name,
+            self.poured_at.to_rfc3339(),
         ])?;
         let mut herbs =
             conn.prepare_cached("INSERT OR IGNORE INTO jar_herb (jar, herb) VALUES (?1, ?2)")?;
@@ -235,7 +256,9 @@ impl Reading<'_> {
     pub fn jars_unbottled(&self) -> Result<Vec<(JarId, Jar)>, Failure> {
         all(
             self.conn,
-            "SELECT jar.id, jar.body FROM lot CROSS JOIN jar ON jar.id = lot.id
+            // Left to itself SQLite reads the lots of all jars there ever were.
+            "SELECT jar.id, jar.body
+             FROM lot INDEXED BY lot_in_stock CROSS JOIN jar ON jar.id = lot.id
              WHERE lot.noun = 'jar' AND lot.remains > 0 AND NOT jar.failed
              ORDER BY jar.poured_ms, jar.id",
             [],
@@ -247,58 +270,38 @@ impl Reading<'_> {
     /// # Errors
     /// A failure to read.
     pub fn poured_sums(&self, from_ms: i64, to_ms: i64) -> Result<Vec<JarSum>, Failure> {
+        // Summed up here and not by SQLite, which would sort all of a year's bottles by three texts.
         let mut statement = self.conn.prepare_cached(
-            "SELECT jar.preparation, jar.is_fresh, jar.herbs, count(*), sum(jar.failed),
-                    coalesce(sum((SELECT sum(out) FROM straining WHERE straining.jar = jar.id)), 0),
-                    coalesce(sum((SELECT max(remains, 0) FROM lot WHERE lot.noun = 'jar'
-                        AND lot.id = jar.id AND NOT jar.failed)), 0)
-             FROM jar WHERE poured_ms >= ?1 AND poured_ms < ?2 GROUP BY 1, 2, 3",
+            "SELECT preparation, is_fresh, herbs, failed,
+                    (SELECT sum(out) FROM straining WHERE straining.jar = jar.id),
+                    (SELECT remains FROM lot INDEXED BY lot_in_stock WHERE lot.noun = 'jar'
+                        AND lot.id = jar.id AND remains > 0 AND NOT jar.failed),
+                    (SELECT sum(remains) FROM shelf INDEXED BY shelf_of_jar WHERE shelf.jar = jar.id),
+                    count(bottle.id), sum(bottle.size), coalesce(sum(bottle.end_kind IS 'given'), 0)
+             FROM jar LEFT JOIN bottle INDEXED BY bottle_of_jar ON bottle.jar = jar.id
+             WHERE poured_ms >= ?1 AND poured_ms < ?2 GROUP BY poured_ms, jar.id",
         )?;
         let mut rows = statement.query([from_ms, to_ms])?;
-        let mut sums = Vec::new();
+        let mut sums: BTreeMap<(String, bool, String), JarSum> = BTreeMap::new();
         while let Some(row) = rows.next()? {
-            let ml = |place: usize| -> Result<f64, Failure> {
-                Ok(Amount::from_thousandths(row.get(place)?).get())
+            let sum = match sums.entry((row.get(0)?, row.get(1)?, row.get(2)?)) {
+                Entry::Occupied(entry) => entry.into_mut(),
+                Entry::Vacant(place) => place.insert(JarSum::none(Kind::of(row, 0)?)),
             };
-            sums.push(JarSum {
-                kind: Kind::of(row, 0)?,
-                jars: row.get(3)?,
-                failed: row.get(4)?,
-                out_ml: ml(5)?,
-                unbottled_ml: ml(6)?,
-                bottles: 0,
-                bottled_ml: 0.0,
-                given: 0,
-                shelved_ml: 0.0,
-            });
+            sum.jars += 1;
+            sum.failed += row.get::<_, u32>(3)?;
+            let ml = |place: usize| -> Result<Amount, Failure> {
+                let ml: Option<i64> = row.get(place)?;
+                Ok(Amount::from_thousandths(ml.unwrap_or_default()))
+            };
+            sum.out = sum.out + ml(4)?;
+            sum.unbottled = sum.unbottled + ml(5)?;
+            sum.shelved = sum.shelved + ml(6)?;
+            sum.bottles += row.get::<_, u32>(7)?;
+            sum.bottled = sum.bottled + ml(8)?;
+            sum.given += row.get::<_, u32>(9)?;
         }
-        let of = |sums: &mut Vec<JarSum>, kind: &Kind| sums.iter().position(|it| it.kind == *kind);
-        let mut statement = self.conn.prepare_cached(
-            "SELECT jar.preparation, jar.is_fresh, jar.herbs, count(*), sum(bottle.size),
-                    sum(bottle.end_kind IS 'given')
-             FROM jar CROSS JOIN bottle INDEXED BY bottle_of_jar ON bottle.jar = jar.id
-             WHERE poured_ms >= ?1 AND poured_ms < ?2 GROUP BY 1, 2, 3",
-        )?;
-        let mut rows = statement.query([from_ms, to_ms])?;
-        while let Some(row) = rows.next()? {
-            if let Some(at) = of(&mut sums, &Kind::of(row, 0)?) {
-                sums[at].bottles = row.get(3)?;
-                sums[at].bottled_ml = Amount::from_thousandths(row.get(4)?).get();
-                sums[at].given = row.get(5)?;
-            }
-        }
-        let mut statement = self.conn.prepare_cached(
-            "SELECT jar.preparation, jar.is_fresh, jar.herbs, sum(shelf.remains)
-             FROM jar CROSS JOIN shelf INDEXED BY shelf_of_jar ON shelf.jar = jar.id
-             WHERE poured_ms >= ?1 AND poured_ms < ?2 GROUP BY 1, 2, 3",
-        )?;
-        let mut rows = statement.query([from_ms, to_ms])?;
-        while let Some(row) = rows.next()? {
-            if let Some(at) = of(&mut sums, &Kind::of(row, 0)?) {
-                sums[at].shelved_ml = Amount::from_thousandths(row.get(3)?).get();
-            }
-        }
-        Ok(sums)
+        Ok(sums.into_values().collect())
     }
 
     /// The jars poured between two moments, in order.

@@ -8,11 +8,13 @@ CREATE TABLE jar (
     preparation TEXT NOT NULL,
     marc_of   TEXT,
     herbs     TEXT NOT NULL,
-    is_fresh  INTEGER NOT NULL
+    is_fresh  INTEGER NOT NULL,
+    name      TEXT NOT NULL,
+    poured_at TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
 CREATE INDEX jar_by_time ON jar (poured_ms, id, failed, preparation, is_fresh, herbs);
--- Bottles are summed up by these; the whole of a jar is long.
-CREATE INDEX jar_kind ON jar (id, preparation, is_fresh, herbs);
+-- Bottles are summed up, and told in a trace, by these; the whole of a jar is long.
+CREATE INDEX jar_kind ON jar (id, preparation, is_fresh, herbs, poured_ms, code, failed, name, poured_at);
 CREATE INDEX jar_failed ON jar (poured_ms, id) WHERE failed;
 CREATE INDEX jar_on_marc ON jar (marc_of) WHERE marc_of IS NOT NULL;
 CREATE INDEX jar_by_code ON jar (code);

@@ -55,8 +55,8 @@ impl Table for Tray {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
             "INSERT INTO tray (id, body, code, harvest, started_ms, is_drying, dried, fresh_g,
-                               sample_fresh_g, sample_dry_g)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
+                               sample_fresh_g, sample_dry_g, name, started_at)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)",
         )?
         .execute(params![
             id,
@@ -69,6 +69,8 @@ impl Table for Tray {
             self.fresh_mass_g,
             self.sample.map(|sample| sample.fresh_g),
             self.sample.map(|sample| sample.dry_g),
+            self.name,
+            self.started_at.to_rfc3339(),
         ])?;
         Ok(())
     }
