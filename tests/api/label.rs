@@ -355,7 +355,10 @@ fn the_trace_forward_names_whom_to_tell_first_and_no_wild_place() {
         let file = world.call("trace.sheet_forward", request);
         text_of(&kept("trace-forward"), name, &bytes(&file))
     };
-    let words = sheet("bed", json!({"of": {"bed": bed("Long bed")}, "paper": "a4"}));
+    let words = sheet(
+        "bed",
+        json!({"of": {"bed": bed("Long bed")}, "paper": "a4"}),
+    );
     let mut from = 0;
     for said in [
         "Long bed",
@@ -381,7 +384,10 @@ fn the_trace_forward_names_whom_to_tell_first_and_no_wild_place() {
         "{wild}"
     );
     assert!(wild.contains("No bottle of it was given away"), "{wild}");
-    let jar = sheet("jar", json!({"of": {"jar": pantry.tincture["id"]}, "paper": "a4"}));
+    let jar = sheet(
+        "jar",
+        json!({"of": {"jar": pantry.tincture["id"]}, "paper": "a4"}),
+    );
     assert!(jar.contains("Given to the ferryman"), "{jar}");
     world
         .refused("trace.sheet_forward", json!({"of": {}, "paper": "a4"}))
