@@ -163,6 +163,40 @@ fn copied(from: &std::path::Path, to: &std::path::Path) {
 }
 
 #[test]
+fn a_rescued_journal_knows_its_last_backup_and_counts_what_came_after_it() {
+    let (world, outside) = (long_season(), outside());
+    backed_up(&world, outside.path(), "b.zip");
+    let before = world.call("backup.about", json!({}));
+    assert_eq!(before["deeds_since"], 0, "{before}");
+    pick(&world, "gray.jpg", 42.0, "Long bed");
+
+    // Nothing is lost.
+    world.call("rescue.make", json!({}));
+    let about = world.call("backup.about", json!({}));
+    assert_eq!(about["last"], before["last"], "{about}");
+    assert_eq!(about["deeds_since"], 1, "{about}");
+
+    // Of the log something is lost: what comes after is counted nevertheless.
+    let deed = everything(&world).deeds.swap_remove(60);
+    let folder = world.closed();
+    let path = folder.path().join("journal.trugbook");
+    let mut bytes = fs::read(&path).unwrap();
+    let at = place_of(&bytes, deed.text.as_bytes()) / 4096 * 4096;
+    bytes[at..at + 4096].fill(0xA5);
+    fs::write(&path, &bytes).unwrap();
+    let world = World::at_folder(folder);
+    world.call("rescue.make", json!({}));
+    let about = world.call("backup.about", json!({}));
+    assert!(number(&about, "/rescue/deeds_lost") > 0.0, "{about}");
+    assert_eq!(about["last"]["at"], before["last"]["at"], "{about}");
+    let since = number(&about, "/deeds_since");
+    assert!(since >= 1.0, "{about}");
+    pick(&world, "gray.jpg", 43.0, "Long bed");
+    let about = world.call("backup.about", json!({}));
+    assert_eq!(number(&about, "/deeds_since"), since + 1.0, "{about}");
+}
+
+#[test]
 fn a_file_that_is_no_journal_any_more_is_set_aside_and_a_backup_restores_it() {
     let (world, outside) = (World::new(), outside());
     told(&world);

@@ -9,6 +9,7 @@ use chrono::{DateTime, FixedOffset};
 use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, Noun};
 use rusqlite::Connection;
 
+use crate::open::about;
 use crate::whole::only_to_read;
 use crate::{Failure, Store, log, merge, migrate};
 
@@ -32,13 +33,15 @@ const GAP: i64 = 4096;
 const PAGE: usize = 4096;
 
 /// Reads what can be read of the journal at `damaged`, which is only read, into a new journal at
-/// `fresh`. Rows whose deeds are lost are recorded as they stood by one deed that says so.
+/// `fresh`. Rows whose deeds are lost are recorded as they stood by one deed that says so. What the
+/// device noted under the keys of `notes` is taken along.
 ///
 /// # Errors
 /// A failure to write the new journal. What cannot be read is no error; [`Rescued`] counts it.
 pub fn rescue(
     damaged: &Path,
     fresh: &Path,
+    notes: &[&str],
     new_device: DeviceId,
     deed: DeedId,
     now: DateTime<FixedOffset>,
@@ -68,6 +71,11 @@ pub fn rescue(
         .ok()
         .and_then(|text| text.parse().ok());
     let mut store = Store::open(fresh, device.unwrap_or(new_device))?;
+    for key in notes {
+        if let Ok(Some(value)) = about(&conn, key) {
+            store.note(key, &value)?;
+        }
+    }
     let mut whole = Vec::new();
     for number in numbers {
         match log::deed(&conn, number) {

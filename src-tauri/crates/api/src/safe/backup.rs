@@ -23,7 +23,7 @@ use crate::{App, Command, Failure};
 /// The kind that the manifest of a backup names.
 pub(super) const KIND: &str = "trugbook backup";
 /// Under this key the device remembers its last backup.
-const LAST: &str = "backup";
+pub(super) const LAST: &str = "backup";
 /// Common practice, no source: what a month has brought is more than anyone remembers.
 const REMIND_AFTER_DAYS: i64 = 30;
 

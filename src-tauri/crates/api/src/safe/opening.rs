@@ -13,6 +13,7 @@ use serde::{Deserialize, Serialize};
 use store::{Failure as Stored, Store};
 
 use super::aside::is_aside;
+use super::backup::{LAST, LastBackup};
 use super::{
     BROUGHT, JOURNAL, NounCount, WORK, remove_journal, told_time, unwritable, with_suffix,
 };
@@ -122,6 +123,7 @@ fn save(
     let rescued = store::rescue(
         &folder.join(JOURNAL),
         &fresh,
+        &[LAST],
         device,
         DeedId(id_at(now)),
         now,
@@ -145,6 +147,14 @@ fn save(
     let text = serde_json::to_string(&report)
         .map_err(|error| Failure::new(crate::Code::Storage, format!("{error}.")))?;
     store.note(RESCUE, &text)?;
+    let last = store.noted(LAST)?;
+    if let Some(mut last) = last.and_then(|text| serde_json::from_str::<LastBackup>(&text).ok()) {
+        // Deeds that are lost count no more. Were they of after the backup, one is reminded sooner.
+        last.deeds = last.deeds.saturating_sub(rescued.lost).min(rescued.deeds);
+        let text = serde_json::to_string(&last)
+            .map_err(|error| Failure::new(crate::Code::Storage, format!("{error}.")))?;
+        store.note(LAST, &text)?;
+    }
     drop(store);
     // The database has synced the file itself; its name becomes durable with the rename.
     disk.rename(&fresh, &folder.join(SAVED))
