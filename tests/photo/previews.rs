@@ -360,6 +360,18 @@ fn a_heic_shows_the_small_jpeg_inside_its_exif_upright() {
     }
 }
 
+/// The drawing of `orientation_1.jpg` lying on its side, written by pillow-heif 1.8: enlarged to 640 x 960,
+/// saved at quality 40 with EXIF of piexif 1.1 (Orientation 6, the drawing itself as thumbnail).
+#[test]
+fn a_heic_that_another_program_wrote_shows_its_small_jpeg_upright() {
+    let (_folder, album) = album();
+    let photo = take_in(&album, &sample("small_jpeg_inside.heic"));
+    assert_eq!(photo.preview, Preview::Whole);
+    let picture = shown(&album, &photo);
+    assert_eq!(picture.dimensions(), (96, 64));
+    corners_stand_where_they_were_drawn(&picture, "small_jpeg_inside.heic");
+}
+
 #[test]
 fn a_heic_whose_small_jpeg_is_harmed_or_elsewhere_has_no_preview() {
     let sound = heic_with(&exif_with(&sample("orientation_1.jpg"), 1));
