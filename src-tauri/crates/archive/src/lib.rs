@@ -12,6 +12,7 @@
 //!
 //! What the entries mean is not known here.
 
+mod behind;
 mod manifest;
 mod pack;
 mod progress;

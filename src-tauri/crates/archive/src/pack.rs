@@ -7,6 +7,7 @@ use disk::{Disk, Draft};
 use zip::write::{SimpleFileOptions, StreamWriter};
 use zip::{CompressionMethod, DateTime, ZipWriter};
 
+use crate::behind::Behind;
 use crate::manifest::{self, is_plain};
 use crate::sealed::Sink;
 use crate::{Entry, FORMAT, Manifest, Progress, Trouble};
@@ -18,8 +19,8 @@ pub(crate) const DIGITS: usize = 64;
 /// Sizes are known only after an entry is written; from this size on room for a long one is kept.
 const LARGE: u64 = 0xF000_0000;
 
-/// The ZIP, whose bytes are witnessed, then sealed, then gathered, then written.
-type Zip = ZipWriter<StreamWriter<Witness<Sink<BufWriter<Draft>>>>>;
+/// The ZIP, whose bytes are, on another thread, witnessed, then sealed, then gathered, then written.
+type Zip = ZipWriter<StreamWriter<Behind<Witness<Sink<BufWriter<Draft>>>>>>;
 
 /// A file while it is written; dropped before [`Packer::finish`], nothing is left of it.
 pub struct Packer<'a> {
@@ -57,7 +58,7 @@ impl<'a> Packer<'a> {
             target: target.to_owned(),
         };
         let sink = Sink::new(BufWriter::with_capacity(256 * 1024, draft), passphrase)?;
-        packer.zip = Some(ZipWriter::new_stream(Witness::new(sink)));
+        packer.zip = Some(ZipWriter::new_stream(Behind::new(Witness::new(sink))?));
         Ok(packer)
     }
 
@@ -73,7 +74,7 @@ impl<'a> Packer<'a> {
         let progress = self.progress;
         let zip = self.begun(name, bytes)?;
         let mut hasher = blake3::Hasher::new();
-        let mut buffer = vec![0; 64 * 1024];
+        let mut buffer = vec![0; 256 * 1024];
         let mut length = 0;
         loop {
             let count = match from.read(&mut buffer) {
@@ -112,8 +113,8 @@ impl<'a> Packer<'a> {
         let mut zip = self.zip.take().ok_or(Trouble::NotOurs)?;
         // The digits are put in when all that stands before them is known.
         zip.set_comment(format!("{WITNESS}{}", "0".repeat(DIGITS)))?;
-        let sink = zip.finish()?.into_inner().finish()?;
-        let draft = sink
+        let sink = zip.finish()?.into_inner().finish()?.finish()?;
+        let mut draft = sink
             .finish()?
             .into_inner()
             .map_err(|error| error.into_error())?;

@@ -12,6 +12,7 @@ use std::fs::{self, File};
 use std::io::{self, Write};
 use std::path::Path;
 use std::sync::Arc;
+use std::thread::JoinHandle;
 
 /// The file system, or one that fails where it was told to.
 #[derive(Clone, Debug, Default)]
@@ -36,6 +37,8 @@ impl Disk {
         Ok(Draft {
             file: File::create_new(path)?,
             disk: self.clone(),
+            unsynced: 0,
+            syncing: None,
         })
     }
 
@@ -92,11 +95,17 @@ impl Disk {
     }
 }
 
+/// So much is written before it is brought to the disk beside what follows: the sync at the end of a
+/// long file would wait for all of it.
+const PIECE: usize = 32 << 20;
+
 /// A file while it is being written.
 #[derive(Debug)]
 pub struct Draft {
     file: File,
     disk: Disk,
+    unsynced: usize,
+    syncing: Option<JoinHandle<io::Result<()>>>,
 }
 
 impl Draft {
@@ -104,9 +113,42 @@ impl Draft {
     ///
     /// # Errors
     /// Those of the file system.
-    pub fn sync(&self) -> io::Result<()> {
+    pub fn sync(&mut self) -> io::Result<()> {
         self.disk.trip()?;
+        self.synced_so_far()?;
         self.file.sync_all()
+    }
+
+    fn sync_beside(&mut self) -> io::Result<()> {
+        if self
+            .syncing
+            .as_ref()
+            .is_some_and(|work| !work.is_finished())
+        {
+            return Ok(());
+        }
+        self.synced_so_far()?;
+        self.unsynced = 0;
+        let file = self.file.try_clone()?;
+        let work = std::thread::Builder::new().spawn(move || file.sync_data())?;
+        self.syncing = Some(work);
+        Ok(())
+    }
+
+    /// A system names what it failed to write to the first who asks: no later sync would.
+    fn synced_so_far(&mut self) -> io::Result<()> {
+        match self.syncing.take().map(JoinHandle::join) {
+            None => Ok(()),
+            Some(Ok(synced)) => synced,
+            Some(Err(_)) => Err(io::Error::other("the sync broke off")),
+        }
+    }
+}
+
+impl Drop for Draft {
+    fn drop(&mut self) {
+        // Not every system removes a file that is open.
+        let _ = self.synced_so_far();
     }
 }
 
@@ -116,7 +158,12 @@ impl Write for Draft {
             Some(faults) => faults.room_for(bytes.len())?,
             None => bytes.len(),
         };
-        self.file.write(&bytes[..most])
+        let count = self.file.write(&bytes[..most])?;
+        self.unsynced += count;
+        if self.unsynced >= PIECE {
+            self.sync_beside()?;
+        }
+        Ok(count)
     }
 
     fn flush(&mut self) -> io::Result<()> {

@@ -113,7 +113,7 @@ impl Draft {
     }
 
     /// Syncs the file, gives it its name and syncs the folders, so that it is there after a power cut.
-    pub(crate) fn publish(self, root: &Path, tree: Tree, hash: &Hash) -> io::Result<()> {
+    pub(crate) fn publish(mut self, root: &Path, tree: Tree, hash: &Hash) -> io::Result<()> {
         self.file.sync()?;
         let target = tree.path(root, hash);
         let folder = target.parent().unwrap_or(root);
