@@ -63,13 +63,15 @@ fn run(journal: &Path) -> Result<(), String> {
         .map_err(|error| format!("{} cannot be moved: {error}.", app.display()))?;
 
     let display = Display::open()?;
+    let home = tempfile::tempdir().map_err(|error| error.to_string())?;
+    let (home_of_theirs, home_of_ours) = (home.path().join("empty"), home.path().join("app"));
     let mut ours = Vec::new();
     let mut theirs = Vec::new();
     for turn in 0..=TURNS {
-        let other = seen::open(program(&empty), &display)?;
+        let other = seen::open(program(&empty), &display, &home_of_theirs)?;
         let mut command = program(&timed);
         command.arg("--journal").arg(journal);
-        let own = seen::open(command, &display)?;
+        let own = seen::open(command, &display, &home_of_ours)?;
         if turn > 0 {
             theirs.push(other);
             ours.push(own);

@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 use std::fs;
 use std::io::{BufRead, BufReader};
 use std::os::unix::process::CommandExt as _;
+use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::thread;
 use std::time::{Duration, Instant};
@@ -58,15 +59,17 @@ impl Drop for Display {
 
 /// Opens a window, waits until its page stands, looks at its memory and ends it with all that it started.
 ///
+/// What it keeps of its own lies in `home`, where it finds it again: at the very first start a graphics driver without a
+/// card compiles all that it draws with, which takes half a second and is kept.
+///
 /// # Errors
 /// A sentence when it ends before its page stands.
-pub fn open(mut command: Command, display: &Display) -> Result<Seen, String> {
-    let own = tempfile::tempdir().map_err(|error| error.to_string())?;
+pub fn open(mut command: Command, display: &Display, home: &Path) -> Result<Seen, String> {
     let name = command.get_program().to_string_lossy().into_owned();
     command
         .env("DISPLAY", &display.name)
-        .env("XDG_DATA_HOME", own.path().join("data"))
-        .env("XDG_CACHE_HOME", own.path().join("cache"))
+        .env("XDG_DATA_HOME", home.join("data"))
+        .env("XDG_CACHE_HOME", home.join("cache"))
         .env_remove("WAYLAND_DISPLAY")
         .stdout(Stdio::piped())
         .stderr(Stdio::null())
