@@ -316,7 +316,7 @@ impl Reading<'_> {
     pub fn bottles_due(&self, until: NaiveDate) -> Result<Vec<BottleDue>, Failure> {
         let mut statement = self.conn.prepare_cached(
             "SELECT bottle, jar, code, only_the_date, best_before, next_check, is_bad FROM shelf
-             WHERE is_bad OR next_check <= ?1 OR best_before <= ?1 ORDER BY code",
+             WHERE is_bad OR next_check <= ?1 OR best_before <= ?1",
         )?;
         let mut rows = statement.query([until.to_string()])?;
         let mut bottles = Vec::new();
@@ -356,7 +356,7 @@ impl Reading<'_> {
     pub fn jar_named(&self, id: &JarId) -> Result<(String, String, bool), Failure> {
         self.conn
             .prepare_cached(
-                "SELECT body ->> '$.name', preparation, is_fresh FROM jar WHERE id = ?1",
+                "SELECT name, preparation, is_fresh FROM jar INDEXED BY jar_kind WHERE id = ?1",
             )?
             .query_row([id.to_string()], |row| {
                 Ok((row.get(0)?, row.get(1)?, row.get(2)?))

@@ -142,17 +142,11 @@ impl Table for Harvest {
     }
 }
 
-type YieldKey = (String, String, Option<String>);
-
-fn yield_key(row: &Row<'_>) -> Result<YieldKey, Failure> {
-    Ok((row.get(0)?, row.get(1)?, row.get(2)?))
-}
-
 const ROW: &str = "SELECT harvest.id, harvest.body, bed.id, bed.body,
         coalesce((SELECT remains FROM lot WHERE noun = 'harvest' AND lot.id = harvest.id), 0),
         (SELECT count(*) FROM tray WHERE tray.harvest = harvest.id AND tray.is_drying),
         (SELECT coalesce(sum(max(lot.remains, 0)), 0)
-         FROM tray JOIN lot ON lot.noun = 'tray' AND lot.id = tray.id
+         FROM tray CROSS JOIN lot ON lot.noun = 'tray' AND lot.id = tray.id
          WHERE tray.harvest = harvest.id)
     FROM harvest LEFT JOIN bed ON bed.id = harvest.bed";
 
@@ -240,51 +234,61 @@ impl Reading<'_> {
     pub fn yields(&self, from_ms: i64, to_ms: i64) -> Result<Vec<YieldSum>, Failure> {
         // Summed up here and not by SQLite, which would sort all of a year's rows by three texts.
         let mut statement = self.conn.prepare_cached(
-            "SELECT herb, part, bed, fresh, photo, picked_ms FROM harvest
-             WHERE picked_ms >= ?1 AND picked_ms < ?2 ORDER BY picked_ms, id",
+            "SELECT harvest.id, herb, part, bed, fresh, photo, picked_ms, tray.dried, tray.fresh_g
+             FROM harvest LEFT JOIN tray INDEXED BY tray_of_harvest
+                 ON tray.harvest = harvest.id AND NOT tray.is_drying
+             WHERE picked_ms >= ?1 AND picked_ms < ?2 ORDER BY picked_ms, harvest.id",
         )?;
         let mut rows = statement.query([from_ms, to_ms])?;
-        let mut sums = BTreeMap::new();
+        let mut places: BTreeMap<(String, String, Option<String>), usize> = BTreeMap::new();
+        let mut sums: Vec<YieldSum> = Vec::new();
+        let (mut last, mut at) = (String::new(), 0);
         while let Some(row) = rows.next()? {
-            let sum = match sums.entry(yield_key(row)?) {
-                Entry::Occupied(entry) => entry.into_mut(),
-                Entry::Vacant(place) => {
-                    let (herb, part, bed) = place.key();
-                    let bed = bed.as_deref().map(|bed| find(self.conn, bed));
-                    let sum = YieldSum {
-                        herb: herb.parse()?,
-                        part: part.clone(),
-                        bed: bed.transpose()?.flatten(),
-                        fresh: Amount::ZERO,
-                        dried: Amount::ZERO,
-                        fresh_of_dried_g: 0.0,
-                        harvests: 0,
-                        photo: None,
-                        photo_ms: None,
-                    };
-                    place.insert(sum)
+            // A harvest stands in a line for each of its trays.
+            let id = row.get_ref(0)?.as_str().unwrap_or_default();
+            if id != last {
+                id.clone_into(&mut last);
+                let key = (row.get(1)?, row.get(2)?, row.get(3)?);
+                at = match places.entry(key) {
+                    Entry::Occupied(known) => *known.get(),
+                    Entry::Vacant(place) => {
+                        sums.push(self.no_yield(place.key())?);
+                        *place.insert(sums.len() - 1)
+                    }
+                };
+                let sum = &mut sums[at];
+                sum.fresh = sum.fresh + Amount::from_thousandths(row.get(4)?);
+                sum.harvests += 1;
+                if sum.photo.is_none() {
+                    sum.photo = row.get(5)?;
+                    sum.photo_ms = sum.photo.is_some().then(|| row.get(6)).transpose()?;
                 }
-            };
-            sum.fresh = sum.fresh + Amount::from_thousandths(row.get(3)?);
-            sum.harvests += 1;
-            if sum.photo.is_none() {
-                sum.photo = row.get(4)?;
-                sum.photo_ms = sum.photo.is_some().then(|| row.get(5)).transpose()?;
+            }
+            if let Some(dried) = row.get(7)? {
+                let sum = &mut sums[at];
+                sum.dried = sum.dried + Amount::from_thousandths(dried);
+                sum.fresh_of_dried_g += row.get::<_, f64>(8)?;
             }
         }
-        let mut statement = self.conn.prepare_cached(
-            "SELECT herb, part, bed, tray.dried, tray.fresh_g
-             FROM harvest CROSS JOIN tray ON tray.harvest = harvest.id AND NOT tray.is_drying
-             WHERE picked_ms >= ?1 AND picked_ms < ?2",
-        )?;
-        let mut rows = statement.query([from_ms, to_ms])?;
-        while let Some(row) = rows.next()? {
-            if let Some(sum) = sums.get_mut(&yield_key(row)?) {
-                sum.dried = sum.dried + Amount::from_thousandths(row.get(3)?);
-                sum.fresh_of_dried_g += row.get::<_, f64>(4)?;
-            }
-        }
-        Ok(sums.into_values().collect())
+        Ok(places.into_values().map(|at| sums[at].clone()).collect())
+    }
+
+    fn no_yield(
+        &self,
+        (herb, part, bed): &(String, String, Option<String>),
+    ) -> Result<YieldSum, Failure> {
+        let bed = bed.as_deref().map(|bed| find(self.conn, bed));
+        Ok(YieldSum {
+            herb: herb.parse()?,
+            part: part.clone(),
+            bed: bed.transpose()?.flatten(),
+            fresh: Amount::ZERO,
+            dried: Amount::ZERO,
+            fresh_of_dried_g: 0.0,
+            harvests: 0,
+            photo: None,
+            photo_ms: None,
+        })
     }
 
     /// A harvest with all that came of it.

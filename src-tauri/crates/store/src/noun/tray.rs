@@ -192,7 +192,7 @@ impl Reading<'_> {
     ) -> Result<Vec<OwnDry>, Failure> {
         let mut statement = self.conn.prepare_cached(
             "SELECT tray.id, tray.fresh_g, tray.dried, tray.sample_fresh_g, tray.sample_dry_g
-             FROM harvest JOIN tray ON tray.harvest = harvest.id AND NOT tray.is_drying
+             FROM harvest CROSS JOIN tray ON tray.harvest = harvest.id AND NOT tray.is_drying
              WHERE harvest.herb = ?1 AND harvest.surface = 'dry' AND harvest.part = ?2
              ORDER BY harvest.picked_ms DESC, tray.id DESC LIMIT ?3",
         )?;
@@ -246,7 +246,7 @@ impl Reading<'_> {
     ) -> Result<Vec<OwnBatch>, Failure> {
         let mut statement = self.conn.prepare_cached(
             "SELECT tray.id, tray.body, harvest.id, harvest.body, bed.body
-             FROM harvest JOIN tray ON tray.harvest = harvest.id AND NOT tray.is_drying
+             FROM harvest CROSS JOIN tray ON tray.harvest = harvest.id AND NOT tray.is_drying
              LEFT JOIN bed ON bed.id = harvest.bed
              WHERE harvest.herb = ?1 AND harvest.surface = 'dry'
                AND (?2 IS NULL OR harvest.part = ?2)
