@@ -273,6 +273,7 @@ export const bottled = {
     },
     since: (when: string) => `seit ${when}`,
     shaken: (name: string) => `Vermerken, dass ${name} geschüttelt wurde`,
+    way: (way: string, name: string) => `${way}: ${name}`,
   },
   trace: {
     title: "Rückverfolgung",

@@ -271,6 +271,7 @@ export const bottled = {
     },
     since: (when: string) => `since ${when}`,
     shaken: (name: string) => `Note that ${name} was shaken`,
+    way: (way: string, name: string) => `${way}: ${name}`,
   },
   trace: {
     title: "Trace",
