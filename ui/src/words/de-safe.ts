@@ -145,7 +145,7 @@ export const safe = {
     newBeds: "Neue Beete",
     ignored: "Nicht gelesene Spalten",
     lineFaults: (count: string) => `Zeilen zu berichtigen: ${count}`,
-    lineFault: (line: string, column: string) => `Zeile ${line}, ${column}`,
+    lineFault: (line: string, column: string) => [`Zeile ${line}`, column].filter(Boolean).join(", "),
     fix: "Nichts wird eingelesen, bis jede Zeile stimmt. Berichtige sie in deiner Tabelle und wähl sie noch einmal.",
     sample: "Die ersten davon",
     applyTable: "Einlesen",

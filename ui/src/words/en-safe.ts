@@ -141,7 +141,7 @@ export const safe = {
     newBeds: "New beds",
     ignored: "Columns not read",
     lineFaults: (count: string) => `Lines to put right: ${count}`,
-    lineFault: (line: string, column: string) => `Line ${line}, ${column}`,
+    lineFault: (line: string, column: string) => [`Line ${line}`, column].filter(Boolean).join(", "),
     fix: "Nothing is brought in until every line is right. Put them right in your table and choose it again.",
     sample: "The first of them",
     applyTable: "Bring them in",

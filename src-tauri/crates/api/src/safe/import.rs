@@ -116,10 +116,15 @@ impl Command for ApplyImport {
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let table = understood(app, &self.file)?;
         if let Some(fault) = table.look.faults.first() {
-            let message = format!(
-                "Nothing was imported: line {}, column {}: {}",
-                fault.line, fault.column, fault.message
-            );
+            let why = &fault.message;
+            let message = match fault.column.as_str() {
+                // The fault is that of the whole line.
+                "" => format!("Nothing was imported: line {}: {why}", fault.line),
+                column => format!(
+                    "Nothing was imported: line {}, column {column}: {why}",
+                    fault.line
+                ),
+            };
             return Err(Failure::invalid("file", message));
         }
         let recorded = table.lines.len() as u64;
