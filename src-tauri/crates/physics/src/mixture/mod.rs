@@ -28,7 +28,7 @@ pub use composition::{Component, Composition};
 pub use describe::{Liquid, describe};
 pub use ingredient::{Ingredient, Kind};
 pub use oil::Oil;
-pub use pour::{Plant, Pour};
+pub use pour::{MOST_POURED, Plant, Pour};
 pub use remark::Remark;
 pub use unmixable::Unmixable;
 

@@ -12,7 +12,7 @@ use crate::{
 };
 
 /// The most of one thing that is ever weighed or measured, g or mL.
-const MOST: f64 = 1e6;
+pub const MOST_POURED: f64 = 1e6;
 
 /// An amount of an ingredient.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -155,7 +155,7 @@ pub(crate) fn amount(
     value: f64,
     allowed: &'static str,
 ) -> Result<f64, OutOfRange> {
-    within(quantity, value, 0.0, MOST, allowed)
+    within(quantity, value, 0.0, MOST_POURED, allowed)
 }
 
 #[cfg(test)]
