@@ -167,7 +167,8 @@ fn bindings() -> Result<(), String> {
 
 fn tests() -> Result<(), String> {
     install::system(install::READERS)?;
-    openly(&mut words("cargo test --workspace --exclude trugbook"))
+    // A check says the same of the same code; a bare `cargo test` draws its cases afresh.
+    openly(words("cargo test --workspace --exclude trugbook").env("PROPTEST_RNG_SEED", "1"))
 }
 
 fn page() -> Result<(), String> {
