@@ -2,11 +2,14 @@
 
 use serde::Serialize;
 
-use super::{Composition, PlantLine, Refusal, pours::Poured};
+use super::{
+    Composition, PlantLine, Refusal,
+    pours::Poured,
+    usual::{self, round_to},
+};
 use crate::{
-    constituents,
     note::{Note, Status},
-    preparations::{Aim, PlantState, Preparation, Range, Solvent},
+    preparations::{Aim, Preparation, Range, sentence},
     words,
 };
 
@@ -60,7 +63,7 @@ pub(super) fn wishes(
     composition: &Composition,
     plants: &[PlantLine],
 ) -> Result<Wishes, Refusal> {
-    let usual_ratio = usual_ratio(preparation, plants);
+    let usual_ratio = usual::ratio(preparation, plants);
     let ratio = within(
         "ratio_ml_per_g",
         "The ratio",
@@ -79,8 +82,8 @@ pub(super) fn wishes(
         "% vol",
     )?;
     let usual_strength =
-        (preparation.aim == Aim::Strength).then(|| usual_strength(preparation, plants));
-    let usual_glycerin = usual_glycerin(preparation, plants);
+        (preparation.aim == Aim::Strength).then(|| usual::strength(preparation, plants));
+    let usual_glycerin = usual::glycerin(preparation, plants);
     let glycerin = within(
         "glycerin_percent_vol",
         "The glycerin",
@@ -241,7 +244,7 @@ fn because(source: &str, otherwise: &str) -> String {
     } else {
         source.to_owned()
     };
-    crate::preparations::sentence(&text)
+    sentence(&text)
 }
 
 fn within(
@@ -259,196 +262,4 @@ fn within(
         )),
         value => Ok(value),
     }
-}
-
-/// The range by state, weighed by mass where the states are mixed; a published ratio of the one dried herb comes first.
-fn usual_ratio(preparation: &Preparation, plants: &[PlantLine]) -> Range {
-    let published = match plants {
-        [one]
-            if one.state == PlantState::Dried
-                && preparation.grade == Solvent::Ethanol
-                && preparation.aim == Aim::Strength =>
-        {
-            one.known.and_then(|herb| herb.tincture())
-        }
-        _ => None,
-    };
-    let by_state = |state| {
-        preparation
-            .ratio(state)
-            .or(preparation.ratio_fresh.as_ref())
-            .or(preparation.ratio_dried.as_ref())
-    };
-    if let Some((tincture, own)) = published.zip(by_state(PlantState::Dried))
-        && let Some((low, usual, high)) = tincture.dried_ratio_ml_per_g
-        && preparation.wants.is_empty()
-    {
-        return Range {
-            low: low.min(own.low),
-            usual,
-            high: high.max(own.high),
-            source: tincture.source.to_owned(),
-            status: tincture.status,
-        };
-    }
-    let share = fresh_share(plants);
-    let state = if share > 0.0 {
-        PlantState::Fresh
-    } else {
-        PlantState::Dried
-    };
-    match (by_state(PlantState::Fresh), by_state(PlantState::Dried)) {
-        (Some(wet), Some(dry)) if share > 0.0 && share < 1.0 => Range {
-            low: wet.low.min(dry.low),
-            usual: round_to(share * wet.usual + (1.0 - share) * dry.usual, 0.1),
-            high: wet.high.max(dry.high),
-            source: wet.source.clone(),
-            status: wet.status.weaker(dry.status),
-        },
-        _ => by_state(state).cloned().unwrap_or(Range {
-            low: 1.0,
-            usual: 1.0,
-            high: 1.0,
-            source: String::new(),
-            status: Status::Practice,
-        }),
-    }
-}
-
-/// The share by state; where the states are mixed, in proportion to their mass.
-fn usual_glycerin(preparation: &Preparation, plants: &[PlantLine]) -> Option<Range> {
-    let share = fresh_share(plants);
-    let (wet, dry) = (
-        preparation.glycerin(PlantState::Fresh),
-        preparation.glycerin(PlantState::Dried),
-    );
-    match (wet, dry) {
-        (Some(wet), Some(dry)) => Some(Range {
-            low: wet.low.min(dry.low),
-            usual: round_to(share * wet.usual + (1.0 - share) * dry.usual, 1.0),
-            high: wet.high.max(dry.high),
-            source: if share > 0.0 {
-                wet.source.clone()
-            } else {
-                dry.source.clone()
-            },
-            status: wet.status.weaker(dry.status),
-        }),
-        (wet, dry) => wet.or(dry).cloned(),
-    }
-}
-
-/// The share of the mass that is fresh.
-fn fresh_share(plants: &[PlantLine]) -> f64 {
-    let total: f64 = plants.iter().map(|plant| plant.mass_g).sum();
-    let fresh = plants
-        .iter()
-        .filter(|plant| plant.state == PlantState::Fresh);
-    let fresh: f64 = fresh.map(|plant| plant.mass_g).sum();
-    if total > 0.0 { fresh / total } else { 0.0 }
-}
-
-/// The strength the herbs want: published first, the classes second; several herbs by their dry mass.
-fn usual_strength(preparation: &Preparation, plants: &[PlantLine]) -> (f64, Note) {
-    let wants: Vec<(f64, f64, Note)> = plants
-        .iter()
-        .map(|plant| {
-            let (strength, note) = wanted_by(plant);
-            (plant.dry_matter_g().value, strength, note)
-        })
-        .collect();
-    let total: f64 = wants.iter().map(|(mass, ..)| mass).sum();
-    let mean = if total > 0.0 {
-        wants
-            .iter()
-            .map(|(mass, strength, _)| mass * strength)
-            .sum::<f64>()
-            / total
-    } else {
-        GENERAL_STRENGTH
-    };
-    let ends = preparation
-        .strength
-        .map_or((0.0, 95.0), |ends| (ends.low, ends.high));
-    let usual = round_to(mean, if wants.len() == 1 { 0.5 } else { 5.0 }).clamp(ends.0, ends.1);
-    let mut note = match wants.as_slice() {
-        [(_, _, note)] => note.clone(),
-        [] => Note::new("strength", GENERAL_TEXT, "", Status::Practice),
-        several => {
-            let status = several
-                .iter()
-                .fold(Status::Confirmed, |status, (_, _, note)| {
-                    status.weaker(note.status)
-                });
-            Note::new(
-                "strength",
-                format!(
-                    "{usual:.0} % vol lies between what the herbs want, counted by their dry weight."
-                ),
-                "",
-                status,
-            )
-        }
-    };
-    if (usual - mean).abs() > 2.5 {
-        note.text = format!(
-            "{} It is held to {usual:.0} % vol, the range of this preparation.",
-            note.text
-        );
-    }
-    (usual, note)
-}
-
-const GENERAL_STRENGTH: f64 = 45.0;
-const GENERAL_TEXT: &str =
-    "45 % vol is the middle of the trade's ladder; nothing was found for this herb.";
-
-/// The strength a herb wants with the reason: a published range, inside it the best for its classes.
-pub(crate) fn wanted_by(plant: &PlantLine) -> (f64, Note) {
-    let Some(herb) = plant.known else {
-        return (
-            GENERAL_STRENGTH,
-            Note::new("strength", GENERAL_TEXT, "", Status::Practice),
-        );
-    };
-    let by_class = constituents::strength_for(&herb.class_keys());
-    let published = herb
-        .tincture()
-        .and_then(|tincture| Some((tincture.strength_percent_vol?, tincture)));
-    match (published, by_class) {
-        (Some(((low, high), tincture)), by_class) => {
-            let strength = by_class.map_or((low + high) / 2.0, |(best, _)| best.clamp(low, high));
-            let range = if low == high {
-                format!("{low} % vol")
-            } else {
-                format!("{low} to {high} % vol")
-            };
-            let known = match tincture.status {
-                Status::Confirmed => "is published",
-                Status::PartlyConfirmed => "is published in part",
-                _ => "is remembered, not checked,",
-            };
-            let text = format!("{range} {known} for {}.", words::herb(&herb.common));
-            (
-                strength,
-                Note::new("strength", text, tincture.source, tincture.status),
-            )
-        }
-        (None, Some((best, note))) => (
-            best,
-            Note {
-                text: format!("{}.", note.text),
-                code: "strength".to_owned(),
-                ..note
-            },
-        ),
-        (None, None) => (
-            GENERAL_STRENGTH,
-            Note::new("strength", GENERAL_TEXT, "", Status::Practice),
-        ),
-    }
-}
-
-pub(crate) fn round_to(value: f64, step: f64) -> f64 {
-    (value / step).round() * step
 }

@@ -2,7 +2,7 @@
 
 use physics::{Interval, Strength, mixture::Ingredient};
 
-use super::{Composition, Draft, Stock, controls::round_to, draft, liquids::kind_word};
+use super::{Composition, Draft, Stock, draft, liquids::kind_word, usual::round_to};
 use crate::{
     note::Note,
     preparations::{Aim, PlantState, Preparation, Verdict},

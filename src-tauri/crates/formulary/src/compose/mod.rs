@@ -13,6 +13,7 @@ mod pours;
 mod room;
 mod shelf;
 mod strength;
+mod usual;
 
 use physics::{
     Interval,

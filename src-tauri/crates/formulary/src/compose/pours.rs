@@ -9,6 +9,7 @@ use super::{
     Composition, PlantLine, PourLine, Refusal, Shortfall, Stock, assumed,
     controls::Wishes,
     liquids::{Chosen, chosen, kind_word, line, name, usual},
+    usual::round_to,
 };
 use crate::{
     keep::Keeping,
@@ -80,7 +81,7 @@ pub(super) fn raised(
         && near
         && free
         && gate.unit == "% vol")
-        .then(|| super::controls::round_to(usual - gate.margin + 0.25, 0.5))
+        .then(|| round_to(usual - gate.margin + 0.25, 0.5))
 }
 
 impl Jar<'_> {
