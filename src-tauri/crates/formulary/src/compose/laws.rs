@@ -1,12 +1,18 @@
 //! What holds for every preparation, and what is refused for all of them.
 
-use physics::mixture::Acidity;
+use physics::{
+    Interval,
+    mixture::{Acidity, Ingredient},
+};
 
 use super::{
     tests::{mint, plant, spirit, stock},
     *,
 };
-use crate::preparations::Verdict;
+use crate::{
+    keep,
+    preparations::{Purpose, Verdict},
+};
 
 #[test]
 fn scaling_is_linear() {

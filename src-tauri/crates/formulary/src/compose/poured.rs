@@ -5,7 +5,9 @@ use physics::{
     quantity::{Mass, celsius, grams_of, millilitres_of},
 };
 
-use super::{Composition, Plant, PourLine, Refusal, forbidden, judge, kind_word, plants, pours};
+use super::{
+    Composition, Plant, PourLine, Refusal, draft::judge, forbidden, kind_word, plants, pours,
+};
 use crate::{
     cautions,
     keep::Keeping,

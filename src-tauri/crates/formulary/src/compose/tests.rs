@@ -1,4 +1,4 @@
-use physics::{MassFraction, Strength};
+use physics::{Interval, MassFraction, Strength, mixture::Ingredient};
 
 use super::*;
 use crate::preparations::Verdict;
