@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 use journal::{Amount, Jar, JarId, JarState, Noun, PlantState};
 use rusqlite::{Connection, params};
 
-use super::bottle::Kind;
+use super::kind::Kind;
 use super::{Table, all, parsed};
 use crate::{Failure, Page, Reading};
 

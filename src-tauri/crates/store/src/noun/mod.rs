@@ -9,14 +9,18 @@ pub(crate) mod discard;
 pub(crate) mod harvest;
 pub(crate) mod herb;
 pub(crate) mod jar;
+pub(crate) mod kind;
+pub(crate) mod look;
 pub(crate) mod lot;
 pub(crate) mod photo;
 pub(crate) mod recipe;
 pub(crate) mod setting;
 pub(crate) mod shake;
+pub(crate) mod shelf;
 pub(crate) mod straining;
 pub(crate) mod supply;
 pub(crate) mod tray;
+pub(crate) mod usage;
 pub(crate) mod weighing;
 
 use journal::{
