@@ -12,10 +12,15 @@ for (const face of ["600 1em Alegreya", "italic 500 1em Alegreya", "500 1em 'Ale
 const target = document.getElementById("app");
 const book = await openBook();
 const isGarden = book.route.trail.screen === "garden";
-// The other screens are many times the garden's size: it is painted before they are read.
-const others = (isGarden ? painted() : Promise.resolve()).then(async () => (await import("./screens")).screens);
+// The other screens are many times the garden's size: it stands with its pictures before they are read.
+const others = (isGarden ? stands() : Promise.resolve()).then(async () => (await import("./screens")).screens);
 if (target) mount(App, { target, props: { book, others } });
 
-function painted(): Promise<void> {
-  return new Promise((done) => requestAnimationFrame(() => setTimeout(done)));
+/** Once the garden has been painted and its first pictures had their turn, or a finger is on its way elsewhere. */
+function stands(): Promise<void> {
+  return new Promise((done) => {
+    addEventListener("pointerdown", () => done(), { once: true });
+    addEventListener("keydown", () => done(), { once: true });
+    requestAnimationFrame(() => setTimeout(done, 250));
+  });
 }

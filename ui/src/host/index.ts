@@ -1,5 +1,6 @@
 import type { Host } from "./host";
-import type { Shell } from "./shell";
+import { previewHost } from "./preview";
+import { shellHost, type Shell } from "./shell";
 
 export { base64 } from "./base64";
 export { keepHere, keptHere } from "./kept";
@@ -13,8 +14,10 @@ declare global {
   }
 }
 
-/** The host this page runs in; the app's window announces itself, a browser does not. */
-export async function findHost(): Promise<Host> {
-  if (window.trugbook) return (await import("./shell")).shellHost(window.trugbook);
-  return (await import("./preview")).previewHost();
+/**
+ * The host this page runs in; the app's window announces itself, a browser does not. Both are so short that the one
+ * that is not needed costs less than a file to be fetched at the start.
+ */
+export function findHost(): Host {
+  return window.trugbook ? shellHost(window.trugbook) : previewHost();
 }

@@ -66,7 +66,7 @@ export class Book {
 }
 
 export async function openBook(): Promise<Book> {
-  const api = new Api(await findHost());
+  const api = new Api(findHost());
   if (api.phone) keepPlace();
   const book = new Book(api);
   const isGarden = book.route.trail.screen === "garden";
