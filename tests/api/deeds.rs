@@ -2,6 +2,7 @@
 
 use serde_json::json;
 
+use crate::pantry::poured;
 use crate::world::{World, number, text};
 
 #[test]
@@ -94,4 +95,25 @@ fn the_journal_says_what_it_holds() {
     assert_eq!(about["demo"], false);
     world.app().mark_as_demo().unwrap();
     assert_eq!(world.call("journal.about", json!({}))["demo"], true);
+}
+
+#[test]
+fn what_rests_on_a_deed_is_named_in_the_makers_words() {
+    let world = World::new();
+    let request = json!({"herb": "peppermint", "part": "leaf", "gross_g": 400, "surface": "dry"});
+    let harvest = world.call("harvest.record", request)["harvest"].clone();
+    let request = json!({"harvest": harvest["id"], "mass_g": 300, "name": "Upper sieve"});
+    let started = world.call("tray.start", request);
+    let tray = started["tray"].clone();
+    world.at("2026-07-15T09:00:00+02:00");
+    world.call("tray.weigh", json!({"tray": tray["id"], "gross_g": 200}));
+    world
+        .refused("deed.undo", json!({"deed": started["deed"]}))
+        .says("while the weigh-in at 200 g of tray “Upper sieve” (");
+    let jar = poured(&world, "sage", "leaf", 50.0, 250.0);
+    let deeds = world.call("deed.list", json!({}));
+    world.call("jar.shake", json!({"jar": jar["id"]}));
+    world
+        .refused("deed.undo", json!({"deed": deeds["deeds"][0]["deed"]}))
+        .says("while a shake of jar “Sage tincture");
 }
