@@ -10,23 +10,13 @@ fn everything_is_found_by_what_it_hangs_together_with() {
     let year = Year::begin();
     let world = &year.world;
     let mint = year.pick("peppermint", "leaf", 500.0);
-    let plant = json!({"lot": {"kind": "harvest", "id": mint["id"]}, "herb": "peppermint", "part": "leaf",
-        "state": "fresh", "mass_g": 100});
-    let jar = year.jar("tincture", plant, json!({}));
+    let jar = year.fresh(&mint);
     world.call(
         "jar.correct",
         json!({"id": jar["id"], "note": "Für den Winter, très fort"}),
     );
     world.at("2026-07-20T08:00:00+02:00");
-    world.call(
-        "jar.strain",
-        json!({"jar": jar["id"], "came_out_ml": 200, "how": "pressed"}),
-    );
-    let bottle = world.call(
-        "bottle.fill",
-        json!({"jar": jar["id"], "bottles": [{"ml": 60, "count": 1}]}),
-    )["bottles"][0]
-        .clone();
+    let bottle = year.filled(&jar, 60, 1)["bottles"][0].clone();
     world.call(
         "bottle.give",
         json!({"bottle": bottle["id"], "to": "Old Ferry"}),

@@ -95,18 +95,8 @@ fn what_is_dried_and_what_is_drying_need_not_be_picked_again() {
 fn more_than_is_used_in_a_year_is_said_of_the_wishes_together() {
     let year = Year::begin();
     let world = &year.world;
-    let mint = year.pick("peppermint", "leaf", 500.0);
-    let plant = json!({"lot": {"kind": "harvest", "id": mint["id"]}, "herb": "peppermint", "part": "leaf",
-        "state": "fresh", "mass_g": 100});
-    let jar = year.jar("tincture", plant, json!({}));
-    world.call(
-        "jar.strain",
-        json!({"jar": jar["id"], "came_out_ml": 200, "how": "pressed"}),
-    );
-    let filled = world.call(
-        "bottle.fill",
-        json!({"jar": jar["id"], "bottles": [{"ml": 100, "count": 2}]}),
-    );
+    let jar = year.fresh(&year.pick("peppermint", "leaf", 500.0));
+    let filled = year.filled(&jar, 100, 2);
     let wish = |more: Value| {
         let mut request = json!({"herb": "peppermint", "part": "leaf", "preparation": "tincture",
             "state": "dried", "bottles": 1, "bottle_ml": 100, "ready_on": "2027-06-01"});
