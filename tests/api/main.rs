@@ -9,11 +9,11 @@ mod drying;
 mod garden;
 mod herbs;
 mod jars;
-mod label;
 mod ledger;
 mod mixtures;
 mod nonsense;
 mod pantry;
+mod papers;
 mod photos;
 mod rack;
 #[path = "../label/tools.rs"]
