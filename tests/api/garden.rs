@@ -192,27 +192,6 @@ fn a_correction_supersedes_and_keeps_what_it_does_not_name() {
 }
 
 #[test]
-fn what_is_thrown_away_is_an_entry_of_the_ledger() {
-    let world = World::new();
-    let id = world.call("harvest.record", mint(100.0))["harvest"]["id"].clone();
-    let reply = world.call(
-        "harvest.bin",
-        json!({"id": id, "mass_g": 30, "reason": "mould"}),
-    );
-    assert_eq!(number(&reply, "/harvest/fresh_left_g"), 70.0);
-    assert_eq!(text(&reply, "/harvest/binned/0/reason"), "mould");
-    world
-        .refused("harvest.bin", json!({"id": id, "mass_g": 71}))
-        .of("not_enough", "mass_g")
-        .says("70 g left");
-    world
-        .refused("harvest.bin", json!({"id": id, "mass_g": -1}))
-        .of("invalid", "mass_g");
-    let reply = world.call("harvest.bin", json!({"id": id, "mass_g": 70}));
-    assert_eq!(text(&reply, "/harvest/state"), "used up");
-}
-
-#[test]
 fn fresh_plant_is_asked_about_from_the_next_day_until_it_is_said_what_became_of_it() {
     let world = World::new();
     let id = world.call("harvest.record", mint(100.0))["harvest"]["id"].clone();
@@ -242,7 +221,7 @@ fn fresh_plant_is_asked_about_from_the_next_day_until_it_is_said_what_became_of_
     let late = of("see to")[0].clone();
     assert_eq!(number(&late, "/harm"), 1.0, "nothing can be saved any more");
     assert!(text(&late, "/text").contains("what became of it"));
-    let gone = world.call("harvest.bin", json!({"id": id, "mass_g": 40}));
+    let gone = world.call("harvest.bin", json!({"id": id, "reason": "wilted"}));
     assert_eq!(of("see to").len(), 0);
     world.call("deed.undo", json!({"deed": gone["deed"]}));
     assert_eq!(of("see to").len(), 1, "what was taken back is asked again");

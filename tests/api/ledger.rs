@@ -181,8 +181,14 @@ impl Maker {
                 }
             }
             31 => {
-                let (harvest, grams) = (self.one("harvest"), self.amount(100));
-                self.tried("harvest.bin", json!({"id": harvest, "mass_g": grams}))
+                let (noun, command) =
+                    [("harvest", "harvest.bin"), ("tray", "tray.bin")][self.any(2) as usize];
+                let (id, grams) = (self.one(noun), self.amount(100));
+                let mut request = json!({"id": id, "reason": "mouldy"});
+                if self.any(2) == 0 {
+                    request["mass_g"] = json!(grams);
+                }
+                self.tried(command, request)
             }
             32 => {
                 let (bottle, ml) = (self.one("bottle"), self.amount(60));
@@ -233,6 +239,9 @@ impl Maker {
         let each = |page: &Value, field: &str| page[field].as_array().unwrap().clone();
         for tray in &trays {
             take(&tray["harvest"], number(tray, "/fresh_mass_g"));
+            for binned in each(tray, "binned") {
+                take(&tray["id"], number(&binned, "/mass_g"));
+            }
         }
         for harvest in &harvests {
             for binned in each(harvest, "binned") {
@@ -346,6 +355,7 @@ fn ten_thousand_commands_with_undo_leave_every_balance_right() {
         "bottle.give",
         "bottle.bin",
         "harvest.bin",
+        "tray.bin",
         "bottle.correct",
         "harvest.correct",
         "deed.undo",

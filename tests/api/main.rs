@@ -2,6 +2,7 @@
 
 #![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
 
+mod bin;
 mod composer;
 mod deeds;
 mod demo;

@@ -31,6 +31,7 @@ async function addresses(app) {
   };
   const harvest = await behind("/garden", "#/harvest/");
   const tray = await behind("/rack", "#/tray/");
+  const dried = await behind("/rack", "#/tray/", "dried left");
   const weighing = await behind(`/tray/${tray}`, "#/weighing/");
   const jar = await behind("/pantry", "#/jar/");
   const herb = await behind("/herbs", "#/herb/");
@@ -58,6 +59,8 @@ async function addresses(app) {
     weighing: `/weighing/${weighing}?tray=${tray}`,
     "correct-tray": `/correct-tray/${tray}`,
     sample: `/sample/${tray}`,
+    "tray-dried": `/tray/${dried}`,
+    "bin-tray": `/bin-tray/${dried}`,
     pantry: "/pantry",
     fill: "/fill",
     "fill-with": `/fill?lot=harvest:${fresh}`,

@@ -183,14 +183,23 @@ export type BeginDemo = Record<symbol, never>;
 export type BinBottle = { bottle: string, reason: string, at?: string, };
 
 /**
- * Part of a harvest was thrown away.
+ * Fresh plant was thrown away: all that is left of it unless `mass_g` says less.
  */
-export type BinHarvest = { id: string, mass_g: number, reason?: string, };
+export type BinHarvest = { id: string, mass_g?: number, reason: string, at?: string, };
 
 /**
- * Grams of the harvest that were thrown away.
+ * Dried plant was thrown away: all that is left of it unless `mass_g` says less.
  */
-export type Binned = { id: string, mass_g: number, reason: string | null, at: string, };
+export type BinTray = { id: string, mass_g?: number, reason: string, at?: string, };
+
+/**
+ * Grams of a lot that were thrown away.
+ */
+export type Binned = { id: string, mass_g: number, 
+/**
+ * An earlier version did not insist on one.
+ */
+reason: string | null, at: string, };
 
 /**
  * A bottle in a list.
@@ -1380,7 +1389,7 @@ export type Search = { text: string, limit?: number, };
 /**
  * The answer to [`ShowSeason`].
  */
-export type Season = { year: number, rows: Array<YieldRow>, made: Array<MadeRow>, left: LeftOver, };
+export type Season = { year: number, rows: Array<YieldRow>, made: Array<MadeRow>, binned: ThrownAway, left: LeftOver, };
 
 /**
  * The settings.
@@ -1570,6 +1579,11 @@ export type TakePhotoChunk = { upload: string, base64: string, last: boolean, na
 export type Targets = { strength_percent_vol?: number, glycerol_percent_mass?: number, sugar_percent_mass?: number, acidity_g_per_100ml?: number, volume_ml?: number, poured_ml?: number, };
 
 /**
+ * What was thrown away of the year's plants, whenever that was.
+ */
+export type ThrownAway = { fresh_g: number, dry_g: number, };
+
+/**
  * Where the time of a harvest comes from.
  */
 export type TimeFrom = "typed" | "photo" | "clock";
@@ -1663,7 +1677,11 @@ export type TracedForward = { harvests: Array<TracedHarvest>, trays: Array<Trace
 /**
  * A harvest that something came of.
  */
-export type TracedHarvest = { id: string, code: string, common: string, part: string, picked_at: string, fresh_mass_g: number, };
+export type TracedHarvest = { id: string, code: string, common: string, part: string, picked_at: string, fresh_mass_g: number, 
+/**
+ * What was thrown away of it fresh.
+ */
+binned_g: number, };
 
 /**
  * A jar that holds any of it.
@@ -1678,7 +1696,11 @@ export type TracedPerson = { to: string, bottle: string, code: string, name: str
 /**
  * A tray that something came of.
  */
-export type TracedTray = { id: string, code: string, name: string, harvest: string, started_at: string, };
+export type TracedTray = { id: string, code: string, name: string, harvest: string, started_at: string, 
+/**
+ * What was thrown away of the dried lot.
+ */
+binned_g: number, };
 
 /**
  * A tray in a list.
@@ -1716,7 +1738,11 @@ ends_hours: Interval | null, weighings: Array<WeighingLine>, curve: Array<CurveP
 /**
  * The air where the tray was laid out.
  */
-air: Air | null, air_limit_wet_percent: Interval | null, id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
+air: Air | null, air_limit_wet_percent: Interval | null, 
+/**
+ * What was thrown away of the dried lot.
+ */
+binned: Array<Binned>, id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
 /**
  * When the next weigh-in is worth the walk; none once the tray is dry.
  */
@@ -1859,6 +1885,7 @@ export interface Commands {
   "tray.take_down": { request: TakeDownTray; reply: TrayWritten };
   "tray.correct": { request: CorrectTray; reply: TrayWritten };
   "tray.sample": { request: SampleTray; reply: TrayWritten };
+  "tray.bin": { request: BinTray; reply: TrayWritten };
   "tray.list": { request: ListTrays; reply: Trays };
   "tray.show": { request: ShowTray; reply: TrayShown };
   "weighing.correct": { request: CorrectWeighing; reply: TrayWritten };

@@ -1,4 +1,4 @@
-import { Failure, type HarvestCard, type RecordHarvest } from "../api";
+import { Failure, type HarvestCard, type RecordHarvest, type Request } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
@@ -52,8 +52,7 @@ export class Harvests {
     return (await this.desk.write("harvest.correct", { id, ...request }, words.harvest.corrected)).harvest;
   }
 
-  async bin(id: string, mass_g: number, reason: string) {
-    const request = { id, mass_g, ...(reason ? { reason } : {}) };
-    return (await this.desk.write("harvest.bin", request, words.harvest.binned)).harvest;
+  async bin(request: Request<"harvest.bin">) {
+    return (await this.desk.write("harvest.bin", request, words.bottle.binned)).harvest;
   }
 }

@@ -53,4 +53,8 @@ export class Trays {
   async sample(request: Request<"tray.sample">) {
     return (await this.desk.write("tray.sample", request, words.tray.sampled)).tray;
   }
+
+  async bin(request: Request<"tray.bin">) {
+    return (await this.desk.write("tray.bin", request, words.bottle.binned)).tray;
+  }
 }

@@ -360,6 +360,15 @@ export const bottled = {
     enough: "genug im Regal",
     forGifts: "zum Verschenken",
   },
+  bin: {
+    left: (left: string) => `${left} davon sind noch da.`,
+    dried: (plant: string) => `${plant}, getrocknet`,
+    mass: "Wie viel weggeworfen wird",
+    reasonHint: "Schimmel, Insekten, zu alt …",
+    more: "Nicht jetzt",
+    line: (amount: string, when: string) => `${amount} weggeworfen, ${when}`,
+    part: (amount: string) => `${amount} weggeworfen`,
+  },
   season: {
     title: "Saison",
     year: (year: string) => `Saison ${year}`,
@@ -367,6 +376,7 @@ export const bottled = {
     later: (year: string) => `Das Jahr danach, ${year}`,
     yields: "Was gewachsen ist",
     made: "Was daraus wurde",
+    binned: "Was davon weggeworfen wurde",
     left: "Was davon noch da ist",
     none: "Nichts in diesem Jahr",
     noneText: "Was du in einem Jahr erntest, steht hier, Beet für Beet, mit dem, was daraus wurde.",

@@ -358,6 +358,15 @@ export const bottled = {
     enough: "enough on the shelf",
     forGifts: "for giving away",
   },
+  bin: {
+    left: (left: string) => `${left} of it are left.`,
+    dried: (plant: string) => `${plant}, dried`,
+    mass: "How much is thrown away",
+    reasonHint: "Mould, insects, too old …",
+    more: "Not now",
+    line: (amount: string, when: string) => `${amount} thrown away, ${when}`,
+    part: (amount: string) => `${amount} thrown away`,
+  },
   season: {
     title: "Season",
     year: (year: string) => `Season ${year}`,
@@ -365,6 +374,7 @@ export const bottled = {
     later: (year: string) => `The year after, ${year}`,
     yields: "What grew",
     made: "What was made",
+    binned: "What was thrown away of it",
     left: "What is left of it",
     none: "Nothing in this year",
     noneText: "What you pick in a year stands here, bed by bed, with what was made of it.",

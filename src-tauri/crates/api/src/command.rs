@@ -76,6 +76,7 @@ commands![
     crate::tray::TakeDownTray,
     crate::tray::CorrectTray,
     crate::tray::SampleTray,
+    crate::tray::BinTray,
     crate::tray::ListTrays,
     crate::tray::ShowTray,
     crate::tray::CorrectWeighing,

@@ -16,6 +16,7 @@ mod clock;
 mod command;
 mod deed;
 mod demo;
+mod discard;
 mod drying;
 mod due;
 mod failure;

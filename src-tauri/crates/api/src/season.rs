@@ -63,6 +63,14 @@ pub struct LeftOver {
     pub unbottled_ml: f64,
 }
 
+/// What was thrown away of the year's plants, whenever that was.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ThrownAway {
+    pub fresh_g: f64,
+    pub dry_g: f64,
+}
+
 /// The answer to [`ShowSeason`].
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
@@ -70,6 +78,7 @@ pub struct Season {
     pub year: i32,
     pub rows: Vec<YieldRow>,
     pub made: Vec<MadeRow>,
+    pub binned: ThrownAway,
     pub left: LeftOver,
 }
 
@@ -82,10 +91,15 @@ impl Command for ShowSeason {
         app.read(|reading| {
             let (rows, mut left) = yields(reading, span)?;
             let made = made(reading, span, &mut left)?;
+            let (fresh, dried) = reading.binned_of_picked(span.0, span.1)?;
             Ok(Season {
                 year: self.year,
                 rows,
                 made,
+                binned: ThrownAway {
+                    fresh_g: fresh.get(),
+                    dry_g: dried.get(),
+                },
                 left,
             })
         })

@@ -106,6 +106,8 @@ pub struct TracedHarvest {
     pub part: String,
     pub picked_at: String,
     pub fresh_mass_g: f64,
+    /// What was thrown away of it fresh.
+    pub binned_g: f64,
 }
 
 /// A tray that something came of.
@@ -117,6 +119,8 @@ pub struct TracedTray {
     pub name: String,
     pub harvest: String,
     pub started_at: String,
+    /// What was thrown away of the dried lot.
+    pub binned_g: f64,
 }
 
 /// A bottle that holds any of it, or held it.
@@ -391,6 +395,7 @@ impl Command for TraceForward {
                     part: harvest.part,
                     picked_at: harvest.picked_at,
                     fresh_mass_g: harvest.fresh.get(),
+                    binned_g: harvest.binned.get(),
                 });
             }
             let trays = came.trays.into_iter().map(|tray| TracedTray {
@@ -399,6 +404,7 @@ impl Command for TraceForward {
                 name: tray.name,
                 harvest: tray.harvest,
                 started_at: tray.started_at,
+                binned_g: tray.binned.get(),
             });
             let names: BTreeMap<&str, &str> = came
                 .jars

@@ -1,11 +1,13 @@
 //! The drying rack: `tray.*`, `weighing.*`.
 
+mod bin;
 mod page;
 mod run;
 mod weigh;
 mod wire;
 mod write;
 
+pub use bin::BinTray;
 pub(crate) use page::{card, card_of};
 pub(crate) use run::Run;
 pub use wire::*;

@@ -1,9 +1,10 @@
 //! Forward from a bed, a harvest, a supply or a time to everything that came of it.
 
-use journal::{Amount, BedId, EndKind, HarvestId, HerbKey, JarId, SupplyId};
+use journal::{Amount, BedId, EndKind, HarvestId, HerbKey, JarId, Noun, SupplyId};
 use rusqlite::types::Value;
 use rusqlite::{Row, params_from_iter};
 
+use crate::noun::discard::binned_of;
 use crate::{BottleRow, Failure, Reading};
 
 /// Where a trace starts.
@@ -48,6 +49,8 @@ pub struct CameHarvest {
     pub part: String,
     /// How much, fresh.
     pub fresh: Amount,
+    /// What was thrown away of it fresh.
+    pub binned: Amount,
     /// When.
     pub picked_at: String,
 }
@@ -65,6 +68,8 @@ pub struct CameTray {
     pub harvest: String,
     /// When it was laid out.
     pub started_at: String,
+    /// What was thrown away of it dried.
+    pub binned: Amount,
 }
 
 /// A jar in a trace.
@@ -170,15 +175,17 @@ impl Reading<'_> {
     pub fn came_of(&self, from: TraceFrom) -> Result<Came, Failure> {
         let (picked, values) = start(from);
         let harvests = format!(
-            "SELECT id, code, herb, part, fresh, picked_at FROM harvest WHERE {picked}
-             ORDER BY picked_ms, id"
+            "SELECT id, code, herb, part, fresh, picked_at, {} FROM harvest WHERE {picked}
+             ORDER BY picked_ms, id",
+            binned_of(Noun::Harvest)
         );
         let picked =
             format!("WITH RECURSIVE picked (id) AS (SELECT id FROM harvest WHERE {picked})");
         let trays = format!(
-            "{picked} SELECT tray.id, tray.code, tray.name, tray.harvest, tray.started_at
+            "{picked} SELECT tray.id, tray.code, tray.name, tray.harvest, tray.started_at, {}
              FROM picked CROSS JOIN tray INDEXED BY tray_of_harvest ON tray.harvest = picked.id
-             ORDER BY tray.started_ms, tray.id"
+             ORDER BY tray.started_ms, tray.id",
+            binned_of(Noun::Tray)
         );
         let jars = format!(
             "{picked}, {LOTS} SELECT jar.id, code, name, preparation, is_fresh, poured_at, failed
@@ -205,6 +212,7 @@ impl Reading<'_> {
                     part: row.get(3)?,
                     fresh: Amount::from_thousandths(row.get(4)?),
                     picked_at: row.get(5)?,
+                    binned: Amount::from_thousandths(row.get(6)?),
                 })
             })?,
             trays: self.each(&trays, &values, |row| {
@@ -214,6 +222,7 @@ impl Reading<'_> {
                     name: row.get(2)?,
                     harvest: row.get(3)?,
                     started_at: row.get(4)?,
+                    binned: Amount::from_thousandths(row.get(5)?),
                 })
             })?,
             bottles: self.bottles_of_all(&jars)?,

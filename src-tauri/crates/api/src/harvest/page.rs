@@ -1,14 +1,14 @@
 //! `harvest.show`: a harvest with everything that came of it.
 
-use journal::{HarvestId, Surface as Outside};
+use journal::{HarvestId, Source, Surface as Outside};
 use store::{HarvestRow, JarUse, Reading};
 
 use super::estimate::dry_weight;
 use super::wire::{
-    Binned, HarvestCard, HarvestPage, HarvestShown, HarvestState, IntoJar, ShowHarvest, Surface,
-    TimeFrom,
+    HarvestCard, HarvestPage, HarvestShown, HarvestState, IntoJar, ShowHarvest, Surface, TimeFrom,
 };
 use crate::bed::Bed;
+use crate::discard::binned;
 use crate::herb::Known;
 use crate::photo::PhotoCard;
 use crate::tray;
@@ -67,12 +67,7 @@ pub(super) fn page(
     reading: &Reading<'_>,
     id: &HarvestId,
 ) -> Result<HarvestPage, Failure> {
-    let store::HarvestPage {
-        row,
-        trays,
-        jars,
-        binned,
-    } = reading.harvest(id)?;
+    let store::HarvestPage { row, trays, jars } = reading.harvest(id)?;
     let harvest = row.harvest.clone();
     let known = Known::written(reading, &harvest.herb)?;
     let is_wet = harvest.surface != Outside::Dry;
@@ -118,15 +113,7 @@ pub(super) fn page(
         estimate,
         trays: trays?,
         jars: jars.into_iter().map(into_jar).collect(),
-        binned: binned
-            .into_iter()
-            .map(|(id, discard)| Binned {
-                id: id.to_string(),
-                mass_g: discard.amount,
-                reason: discard.reason,
-                at: discard.at.to_rfc3339(),
-            })
-            .collect(),
+        binned: binned(reading, Source::Harvest(*id))?,
     })
 }
 

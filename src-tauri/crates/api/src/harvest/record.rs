@@ -1,14 +1,11 @@
-//! `harvest.record`, `harvest.correct` and `harvest.bin`.
+//! `harvest.record` and `harvest.correct`.
 
 use chrono::{DateTime, Duration, FixedOffset};
-use journal::{
-    BedId, Discard, DiscardId, Harvest, HarvestId, PhotoHash, Source, Surface as Outside, TimeFrom,
-    Weighed,
-};
+use journal::{BedId, Harvest, HarvestId, PhotoHash, Surface as Outside, TimeFrom, Weighed};
 use store::{Reading, Writing};
 
 use super::page::page;
-use super::wire::{BinHarvest, CorrectHarvest, HarvestWritten, RecordHarvest, Surface};
+use super::wire::{CorrectHarvest, HarvestWritten, RecordHarvest, Surface};
 use crate::herb::Known;
 use crate::wire::Changed;
 use crate::{App, Code, Command, Failure, asked, words};
@@ -104,33 +101,7 @@ impl Command for CorrectHarvest {
     }
 }
 
-impl Command for BinHarvest {
-    const NAME: &'static str = "harvest.bin";
-    type Reply = HarvestWritten;
-
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let id: HarvestId = asked::id("id", &self.id)?;
-        let discard = Discard {
-            from: Source::Harvest(id),
-            amount: self.mass_g,
-            at: asked::past("at", None, app.now())?,
-            reason: asked::text(self.reason),
-            used: false,
-        };
-        let entry = DiscardId(app.new_id());
-        let (done, ()) = app.perform(|writing| {
-            let harvest = writing.get::<Harvest>(&id)?;
-            let known = Known::written(writing, &harvest.herb)?;
-            writing.record(&entry, &discard)?;
-            let grams = words::figure(self.mass_g);
-            let (name, code) = (known.common, harvest.code);
-            Ok((format!("Threw away {grams} g of {name} ({code})"), ()))
-        })?;
-        written(app, done, &id)
-    }
-}
-
-fn written(app: &App, done: Changed, id: &HarvestId) -> Result<HarvestWritten, Failure> {
+pub(super) fn written(app: &App, done: Changed, id: &HarvestId) -> Result<HarvestWritten, Failure> {
     let harvest = app.read(|reading| page(app, reading, id))?;
     Ok(HarvestWritten { done, harvest })
 }

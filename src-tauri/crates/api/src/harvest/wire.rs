@@ -3,6 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::bed::Bed;
+use crate::discard::Binned;
 use crate::drying::Basis;
 use crate::photo::PhotoCard;
 use crate::tray::TrayCard;
@@ -81,16 +82,6 @@ pub struct CorrectHarvest {
     pub look_alike_ruled_out: Option<bool>,
 }
 
-/// Part of a harvest was thrown away.
-#[derive(Debug, Clone, Deserialize)]
-#[serde(deny_unknown_fields)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
-pub struct BinHarvest {
-    pub id: String,
-    pub mass_g: f64,
-    pub reason: Option<String>,
-}
-
 /// Harvests, the latest first; `before` is the id of the last one seen.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
@@ -161,16 +152,6 @@ pub struct IntoJar {
     pub name: String,
     pub mass_g: f64,
     pub state: PlantState,
-}
-
-/// Grams of the harvest that were thrown away.
-#[derive(Debug, Clone, Serialize)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub struct Binned {
-    pub id: String,
-    pub mass_g: f64,
-    pub reason: Option<String>,
-    pub at: String,
 }
 
 /// A harvest with everything that came of it.

@@ -154,15 +154,20 @@ fn steps(found: &TracedForward) -> Vec<Step> {
             format!("Rack: {}", tray.name),
             &tray.code,
             &tray.started_at,
-            Vec::new(),
+            binned(tray.binned_g).into_iter().collect(),
         ));
     }
     for harvest in &found.harvests {
         let heading = format!("{}, {}", harvest.common, harvest.part);
-        let lines = vec![format!("{} g fresh.", figure(harvest.fresh_mass_g))];
+        let mut lines = vec![format!("{} g fresh.", figure(harvest.fresh_mass_g))];
+        lines.extend(binned(harvest.binned_g));
         steps.push(step(heading, &harvest.code, &harvest.picked_at, lines));
     }
     steps
+}
+
+fn binned(grams: f64) -> Option<String> {
+    (grams > 0.0).then(|| format!("{} g thrown away.", figure(grams)))
 }
 
 fn bottle(bottle: &TracedBottle) -> String {

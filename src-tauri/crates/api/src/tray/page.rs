@@ -2,7 +2,7 @@
 
 use chrono::{DateTime, Duration, FixedOffset};
 use formulary::herbs::part::class_of;
-use journal::days_since;
+use journal::{Source, days_since};
 use physics::drying::{self, Reason};
 use store::{Reading, TrayRow};
 
@@ -10,6 +10,7 @@ use super::run::{Run, hours_between};
 use super::wire::{
     CurvePoint, ListTrays, ShowTray, TrayCard, TrayPage, TrayShown, TrayState, Trays, WeighingLine,
 };
+use crate::discard::binned;
 use crate::drying::{OvenSample, noted};
 use crate::harvest::OwnBatches;
 use crate::wire::{Air, Interval, Note, Status};
@@ -121,6 +122,7 @@ pub(super) fn page(
         }),
         air: tray.air.map(shown),
         air_limit_wet_percent: run.estimate.air_limit_wet_percent.map(Interval::from),
+        binned: binned(reading, Source::Tray(*id))?,
     })
 }
 

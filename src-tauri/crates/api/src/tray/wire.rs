@@ -2,6 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use crate::discard::Binned;
 use crate::drying::OvenSample;
 use crate::wire::{Air, Changed, Interval, Note};
 
@@ -190,6 +191,8 @@ pub struct TrayPage {
     /// The air where the tray was laid out.
     pub air: Option<Air>,
     pub air_limit_wet_percent: Option<Interval>,
+    /// What was thrown away of the dried lot.
+    pub binned: Vec<Binned>,
 }
 
 /// The answer to [`ListTrays`].

@@ -5,8 +5,7 @@ use std::collections::btree_map::Entry;
 
 use chrono::{DateTime, FixedOffset};
 use journal::{
-    Amount, Bed, BedId, Discard, DiscardId, Harvest, HarvestId, HarvestState, HerbKey, Jar, JarId,
-    Noun, PlantState, Source,
+    Amount, Bed, BedId, Harvest, HarvestId, HarvestState, HerbKey, Jar, JarId, Noun, PlantState,
 };
 use rusqlite::types::Value;
 use rusqlite::{Connection, Row, params, params_from_iter};
@@ -66,8 +65,6 @@ pub struct HarvestPage {
     pub trays: Vec<TrayRow>,
     /// The jars that hold some of it, fresh or dried.
     pub jars: Vec<JarUse>,
-    /// What was thrown away of it fresh.
-    pub binned: Vec<(DiscardId, Discard)>,
 }
 
 /// When an herb was last picked.
@@ -305,7 +302,6 @@ impl Reading<'_> {
             row,
             trays: self.trays_of(id)?,
             jars: self.jars_with(id)?,
-            binned: self.discards(Source::Harvest(*id))?,
         })
     }
 

@@ -1,0 +1,39 @@
+//! `harvest.bin`: part of a harvest, still fresh, was thrown away.
+
+use journal::{Harvest, HarvestId, Source};
+use serde::Deserialize;
+
+use super::record::written;
+use super::wire::HarvestWritten;
+use crate::discard::Bin;
+use crate::herb::Known;
+use crate::{App, Command, Failure, asked};
+
+/// Fresh plant was thrown away: all that is left of it unless `mass_g` says less.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct BinHarvest {
+    pub id: String,
+    pub mass_g: Option<f64>,
+    pub reason: String,
+    pub at: Option<String>,
+}
+
+impl Command for BinHarvest {
+    const NAME: &'static str = "harvest.bin";
+    type Reply = HarvestWritten;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let id: HarvestId = asked::id("id", &self.id)?;
+        let bin = Bin::asked(app, self.mass_g, self.reason, self.at.as_deref())?;
+        let (done, ()) = app.perform(|writing| {
+            let harvest = writing.get::<Harvest>(&id)?;
+            let known = Known::written(writing, &harvest.herb)?;
+            let grams = bin.of(writing, Source::Harvest(id), harvest.picked_at)?;
+            let (name, code) = (known.common, harvest.code);
+            Ok((format!("Threw away {grams} g of {name} ({code})"), ()))
+        })?;
+        written(app, done, &id)
+    }
+}
