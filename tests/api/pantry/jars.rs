@@ -9,6 +9,12 @@ use crate::world::{World, number, text};
 const OUNCE_G: f64 = 28.349_523;
 const FLUID_OUNCE_ML: f64 = 29.573_53;
 
+/// The jar of the source: 4 oz of dry root in 20 fl oz.
+fn valerian(world: &World) -> Value {
+    let (mass_g, ml) = (4.0 * OUNCE_G, 20.0 * FLUID_OUNCE_ML);
+    poured(world, "valerian", "root", mass_g, ml)
+}
+
 #[test]
 fn the_strained_volumes_of_the_source_give_its_retention() {
     // Moore 1995 (worked example W41): 4 oz of dry root and 20 fl oz give 13 to 14 fl oz wrung by
@@ -21,13 +27,7 @@ fn the_strained_volumes_of_the_source_give_its_retention() {
         ("pressed", 17.0, 0.78),
     ] {
         let world = World::new();
-        let jar = poured(
-            &world,
-            "valerian",
-            "root",
-            4.0 * OUNCE_G,
-            20.0 * FLUID_OUNCE_ML,
-        );
+        let jar = valerian(&world);
         let contraction = number(&jar, "/liquid/contraction_ml/value");
         let out = fluid_ounces * FLUID_OUNCE_ML - contraction;
         let jar = strained(&world, &jar, out, how);
@@ -43,13 +43,7 @@ fn the_strained_volumes_of_the_source_give_its_retention() {
 #[test]
 fn published_retention_foretells_the_strained_volume_until_there_is_an_own_one() {
     let world = World::new();
-    let first = poured(
-        &world,
-        "valerian",
-        "root",
-        4.0 * OUNCE_G,
-        20.0 * FLUID_OUNCE_ML,
-    );
+    let first = valerian(&world);
     let contraction = number(&first, "/liquid/contraction_ml/value");
     let expected = |jar: &Value, how: &str| {
         let lines = jar["expected_out"].as_array().unwrap().clone();
