@@ -80,6 +80,20 @@ test(`${engine}: an oil past its date says so, offers no check, and is thrown aw
   await app.reads("Throw it away now");
 });
 
+test(`${engine}: a dried lot that went mouldy is thrown away whole, and comes back when that is taken back`, async (t) => {
+  const app = await startWithSeason(t);
+  await open(app, "/rack");
+  await app.press("link", /^Yarrow, .* dried left/);
+  await app.press("link", "Throw away");
+  await app.press("button", "Throw it away");
+  await app.sees("alert");
+  await app.fill("textbox", "Why", "mouldy");
+  await app.press("button", "Throw it away");
+  await app.reads(": mouldy");
+  await app.press("button", "Undo");
+  await app.sees("link", "Throw away");
+});
+
 test(`${engine}: more than came out cannot be filled`, async (t) => {
   const app = await startWithSeason(t);
   await open(app, "/pantry");

@@ -365,7 +365,7 @@ export const bottled = {
     dried: (plant: string) => `${plant}, getrocknet`,
     mass: "Wie viel weggeworfen wird",
     reasonHint: "Schimmel, Insekten, zu alt …",
-    more: "Nicht jetzt",
+    more: "Wann, wenn nicht jetzt",
     line: (amount: string, when: string) => `${amount} weggeworfen, ${when}`,
     part: (amount: string) => `${amount} weggeworfen`,
   },

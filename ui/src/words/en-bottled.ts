@@ -363,7 +363,7 @@ export const bottled = {
     dried: (plant: string) => `${plant}, dried`,
     mass: "How much is thrown away",
     reasonHint: "Mould, insects, too old …",
-    more: "Not now",
+    more: "When, if not now",
     line: (amount: string, when: string) => `${amount} thrown away, ${when}`,
     part: (amount: string) => `${amount} thrown away`,
   },

@@ -81,10 +81,12 @@ impl Bin {
     }
 }
 
-/// What was thrown away of a lot, in order of recording.
+/// What was thrown away of a lot, the earliest first.
 pub(crate) fn binned(reading: &Reading<'_>, from: Source) -> Result<Vec<Binned>, Failure> {
-    let discards = reading.discards(from)?.into_iter();
-    let lines = discards.filter(|(_, it)| !it.used).map(|(id, it)| Binned {
+    let mut discards = reading.discards(from)?;
+    discards.sort_by_key(|(_, it)| it.at);
+    let lines = discards.into_iter().filter(|(_, it)| !it.used);
+    let lines = lines.map(|(id, it)| Binned {
         id: id.to_string(),
         mass_g: it.amount,
         reason: it.reason,

@@ -157,5 +157,13 @@ mod tests {
             said("Poured Leaf (tavo-472), 250 mL"),
             "Leaf (tavo-472) angesetzt, 250\u{a0}mL"
         );
+        assert_eq!(
+            said("Threw away 12.5 g of dried Peppermint (tavo-472)"),
+            "12,5\u{a0}g Pfefferminze (tavo-472), getrocknet, weggeworfen"
+        );
+        assert_eq!(
+            said("Tray “Leaf 1” (tavo-472) has 40 g left; 40.5 g cannot be taken from it."),
+            "Horde „Leaf 1“ (tavo-472) hat noch 40\u{a0}g; 40,5\u{a0}g können nicht entnommen werden."
+        );
     }
 }

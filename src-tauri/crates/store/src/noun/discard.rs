@@ -8,8 +8,19 @@ use crate::{Failure, Reading};
 
 impl Table for Discard {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
-        conn.prepare_cached("INSERT INTO discard (id, body) VALUES (?1, ?2)")?
-            .execute(params![id, body])?;
+        let (noun, source) = self.from.row();
+        let binned = if self.used { 0.0 } else { self.amount };
+        conn.prepare_cached(
+            "INSERT INTO discard (id, body, source_noun, source, binned)
+             VALUES (?1, ?2, ?3, ?4, ?5)",
+        )?
+        .execute(params![
+            id,
+            body,
+            noun.as_str(),
+            source,
+            Amount::of(binned).thousandths()
+        ])?;
         Ok(())
     }
 }
@@ -19,10 +30,8 @@ impl Table for Discard {
 pub(crate) fn binned_of(noun: Noun) -> String {
     let noun = noun.as_str();
     format!(
-        "(SELECT coalesce(sum(draw.amount), 0)
-          FROM draw CROSS JOIN discard ON discard.id = draw.owner
-          WHERE draw.source_noun = '{noun}' AND draw.source = {noun}.id
-            AND draw.owner_noun = 'discard' AND discard.body ->> '$.used' IS NOT 1)"
+        "(SELECT coalesce(sum(binned), 0) FROM discard INDEXED BY discard_binned
+          WHERE source_noun = '{noun}' AND source = {noun}.id AND binned > 0)"
     )
 }
 
@@ -32,18 +41,19 @@ impl Reading<'_> {
     /// # Errors
     /// A failure to read.
     pub fn binned_of_picked(&self, from_ms: i64, to_ms: i64) -> Result<(Amount, Amount), Failure> {
-        let sum = |noun: Noun, trays: &str| -> Result<Amount, Failure> {
+        let sum = |noun: Noun, harvest: &str| -> Result<Amount, Failure> {
             let sql = format!(
-                "SELECT coalesce(sum({}), 0) FROM harvest {trays}
-                 WHERE harvest.picked_ms >= ?1 AND harvest.picked_ms < ?2",
-                binned_of(noun)
+                "SELECT coalesce(sum(binned), 0)
+                 FROM discard INDEXED BY discard_binned CROSS JOIN harvest ON harvest.id = {harvest}
+                 WHERE source_noun = ?1 AND binned > 0 AND picked_ms >= ?2 AND picked_ms < ?3"
             );
             let mut statement = self.conn.prepare_cached(&sql)?;
-            let sum = statement.query_row([from_ms, to_ms], |row| row.get(0))?;
+            let sum =
+                statement.query_row(params![noun.as_str(), from_ms, to_ms], |row| row.get(0))?;
             Ok(Amount::from_thousandths(sum))
         };
-        let trays = "CROSS JOIN tray ON tray.harvest = harvest.id";
-        Ok((sum(Noun::Harvest, "")?, sum(Noun::Tray, trays)?))
+        let of_tray = "(SELECT harvest FROM tray WHERE tray.id = source)";
+        Ok((sum(Noun::Harvest, "source")?, sum(Noun::Tray, of_tray)?))
     }
 
     /// What was thrown away of a lot or supply, in order of recording.

@@ -1,4 +1,10 @@
 CREATE TABLE discard (
-    id   TEXT PRIMARY KEY,
-    body TEXT NOT NULL
+    id          TEXT PRIMARY KEY,
+    body        TEXT NOT NULL,
+    source_noun TEXT NOT NULL,
+    source      TEXT NOT NULL,
+    -- Thousandths of a gram or millilitre; 0 of what was used in another way.
+    binned      INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;
+-- What is thrown away is little beside what is drunk as tea, so sums of it look at nothing else.
+CREATE INDEX discard_binned ON discard (source_noun, source, binned) WHERE binned > 0;
