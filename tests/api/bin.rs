@@ -180,21 +180,23 @@ fn taking_down_is_not_taken_back_before_what_was_thrown_away_of_it() {
 fn the_trace_and_the_season_say_what_was_thrown_away() {
     let lot = Dried::dry();
     let world = &lot.world;
-    let season = || world.call("season.show", json!({"year": 2026}));
-    assert_eq!(season()["binned"], json!({"fresh_g": 0.0, "dry_g": 0.0}));
+    let binned = |year: i32| world.call("season.show", json!({"year": year}))["binned"].clone();
+    assert_eq!(binned(2027), json!({"fresh_g": 0.0, "dry_g": 0.0}));
     world.call(
         "harvest.bin",
         json!({"id": lot.harvest, "mass_g": 60, "reason": "stalks"}),
     );
     lot.bin(json!({"id": lot.tray, "mass_g": 15, "reason": "mouldy"}));
+    world.at("2028-04-01T10:00:00+02:00");
     lot.bin(json!({"id": lot.tray, "reason": "too old"}));
-    assert_eq!(season()["binned"], json!({"fresh_g": 60.0, "dry_g": 40.0}));
-    assert_eq!(season()["left"]["dry_g"], 0.0);
+    assert_eq!(binned(2027), json!({"fresh_g": 60.0, "dry_g": 15.0}));
     assert_eq!(
-        world.call("season.show", json!({"year": 2027}))["binned"]["dry_g"],
-        0.0,
-        "it belongs to the year in which it was picked"
+        binned(2028),
+        json!({"fresh_g": 0.0, "dry_g": 25.0}),
+        "it belongs to the year in which it was thrown away"
     );
+    let left = world.call("season.show", json!({"year": 2026}));
+    assert_eq!(number(&left, "/left/dry_g"), 0.0);
     let traced = world.call("trace.forward", json!({"harvest": lot.harvest}));
     assert_eq!(number(&traced, "/harvests/0/binned_g"), 60.0);
     assert_eq!(number(&traced, "/trays/0/binned_g"), 40.0);

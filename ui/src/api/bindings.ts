@@ -1579,7 +1579,7 @@ export type TakePhotoChunk = { upload: string, base64: string, last: boolean, na
 export type Targets = { strength_percent_vol?: number, glycerol_percent_mass?: number, sugar_percent_mass?: number, acidity_g_per_100ml?: number, volume_ml?: number, poured_ml?: number, };
 
 /**
- * What was thrown away of the year's plants, whenever that was.
+ * What plants were thrown away in the year, whenever they were picked.
  */
 export type ThrownAway = { fresh_g: number, dry_g: number, };
 

@@ -376,7 +376,7 @@ export const bottled = {
     later: (year: string) => `Das Jahr danach, ${year}`,
     yields: "Was gewachsen ist",
     made: "Was daraus wurde",
-    binned: "Was davon weggeworfen wurde",
+    binned: "In diesem Jahr weggeworfene Pflanzen",
     left: "Was davon noch da ist",
     none: "Nichts in diesem Jahr",
     noneText: "Was du in einem Jahr erntest, steht hier, Beet für Beet, mit dem, was daraus wurde.",

@@ -374,7 +374,7 @@ export const bottled = {
     later: (year: string) => `The year after, ${year}`,
     yields: "What grew",
     made: "What was made",
-    binned: "What was thrown away of it",
+    binned: "Plants thrown away in this year",
     left: "What is left of it",
     none: "Nothing in this year",
     noneText: "What you pick in a year stands here, bed by bed, with what was made of it.",

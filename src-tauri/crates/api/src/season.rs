@@ -63,7 +63,7 @@ pub struct LeftOver {
     pub unbottled_ml: f64,
 }
 
-/// What was thrown away of the year's plants, whenever that was.
+/// What plants were thrown away in the year, whenever they were picked.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct ThrownAway {
@@ -91,7 +91,7 @@ impl Command for ShowSeason {
         app.read(|reading| {
             let (rows, mut left) = yields(reading, span)?;
             let made = made(reading, span, &mut left)?;
-            let (fresh, dried) = reading.binned_of_picked(span.0, span.1)?;
+            let (fresh, dried) = reading.binned(span.0, span.1)?;
             Ok(Season {
                 year: self.year,
                 rows,

@@ -11,15 +11,16 @@ impl Table for Discard {
         let (noun, source) = self.from.row();
         let binned = if self.used { 0.0 } else { self.amount };
         conn.prepare_cached(
-            "INSERT INTO discard (id, body, source_noun, source, binned)
-             VALUES (?1, ?2, ?3, ?4, ?5)",
+            "INSERT INTO discard (id, body, source_noun, source, binned, at_ms)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
         )?
         .execute(params![
             id,
             body,
             noun.as_str(),
             source,
-            Amount::of(binned).thousandths()
+            Amount::of(binned).thousandths(),
+            self.at.timestamp_millis(),
         ])?;
         Ok(())
     }
@@ -36,24 +37,24 @@ pub(crate) fn binned_of(noun: Noun) -> String {
 }
 
 impl Reading<'_> {
-    /// What was thrown away, fresh and dried, of all plants picked between two moments.
+    /// What was thrown away between two moments, of fresh plants and of dried ones.
     ///
     /// # Errors
     /// A failure to read.
-    pub fn binned_of_picked(&self, from_ms: i64, to_ms: i64) -> Result<(Amount, Amount), Failure> {
-        let sum = |noun: Noun, harvest: &str| -> Result<Amount, Failure> {
-            let sql = format!(
-                "SELECT coalesce(sum(binned), 0)
-                 FROM discard INDEXED BY discard_binned CROSS JOIN harvest ON harvest.id = {harvest}
-                 WHERE source_noun = ?1 AND binned > 0 AND picked_ms >= ?2 AND picked_ms < ?3"
-            );
-            let mut statement = self.conn.prepare_cached(&sql)?;
-            let sum =
-                statement.query_row(params![noun.as_str(), from_ms, to_ms], |row| row.get(0))?;
-            Ok(Amount::from_thousandths(sum))
-        };
-        let of_tray = "(SELECT harvest FROM tray WHERE tray.id = source)";
-        Ok((sum(Noun::Harvest, "source")?, sum(Noun::Tray, of_tray)?))
+    pub fn binned(&self, from_ms: i64, to_ms: i64) -> Result<(Amount, Amount), Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT coalesce(sum(binned) FILTER (WHERE source_noun = ?3), 0),
+                    coalesce(sum(binned) FILTER (WHERE source_noun = ?4), 0)
+             FROM discard INDEXED BY discard_in_time
+             WHERE binned > 0 AND at_ms >= ?1 AND at_ms < ?2",
+        )?;
+        let (harvest, tray) = (Noun::Harvest.as_str(), Noun::Tray.as_str());
+        Ok(
+            statement.query_row(params![from_ms, to_ms, harvest, tray], |row| {
+                let sum = |at| Ok::<_, rusqlite::Error>(Amount::from_thousandths(row.get(at)?));
+                Ok((sum(0)?, sum(1)?))
+            })?,
+        )
     }
 
     /// What was thrown away of a lot or supply, in order of recording.
