@@ -3,7 +3,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 
-import { engine, withApp } from "./engine.mjs";
+import { engine, open, startWithSeason, withApp } from "./engine.mjs";
 import { until } from "./programs.mjs";
 
 /** The goals: how much longer ten thousand may take than fifty, and the longest task, in milliseconds. */
@@ -184,4 +184,93 @@ test("browser: a garden of ten thousand harvests is as quick as one of fifty", i
     await firstLook(few);
     assert.equal(await few.evaluate(lookDownTo, 50), "50");
   });
+});
+
+/** Runs before the page: as many lines as asked for in every list of two replies, each a copy of a true one. */
+function multiply(count) {
+  const many = (lines) => Array.from({ length: count }, (_, at) => {
+    const line = lines[at % lines.length];
+    const own = (id) => (at < lines.length ? id : `${id}-${at}`);
+    return { ...line, ...(line.id && { id: own(line.id) }), ...(line.bottle && { bottle: own(line.bottle) }) };
+  });
+  const ask = window.fetch;
+  window.fetch = async (address, ...rest) => {
+    const response = await ask(address, ...rest);
+    if (!/\/call\/(due\.list|trace\.forward)$/.test(address)) return response;
+    const { reply } = await response.json();
+    for (const [name, lines] of Object.entries(reply)) {
+      if (Array.isArray(lines) && lines.length > 0) reply[name] = many(lines);
+    }
+    return new Response(JSON.stringify({ reply }));
+  };
+}
+
+/** Runs in the page: opens an address, until its lists stand there; the longest task. */
+async function openList(address) {
+  const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
+  const tasks = [];
+  const watching = new PerformanceObserver((list) => tasks.push(...list.getEntries()));
+  watching.observe({ type: "longtask" });
+  location.hash = address;
+  while (!document.querySelector("li[aria-setsize]")) await frame();
+  await new Promise((resolve) => setTimeout(resolve, 150));
+  watching.disconnect();
+  return Math.max(0, ...tasks.map((task) => task.duration));
+}
+
+test("browser: what is due and a trace draw only what is near, however much there is", isBrowser(), async (t) => {
+  const count = 2_000;
+  const app = await startWithSeason(t, { before: [multiply, count] });
+  const beds = await app.evaluate(async () => {
+    const response = await fetch("/call/bed.list", { method: "POST", headers: { "content-type": "application/json" }, body: "{}" });
+    return (await response.json()).reply.beds;
+  });
+  const bed = beds.find(({ name }) => name === "Long bed").id;
+
+  for (const [address, title] of [["/due", "What is due"], [`/trace/bed/${bed}`, "Trace"]]) {
+    const tasks = [];
+    for (let round = 0; round < 3; round += 1) {
+      await open(app, "/more");
+      await app.sees("heading", "More");
+      tasks.push(await app.evaluate(openList, address));
+    }
+    const lists = await app.evaluate(() =>
+      [...document.querySelectorAll("main section:has(li[aria-setsize])")].map((section) => ({
+        heading: section.querySelector("h2").textContent,
+        length: Number(section.querySelector("li").getAttribute("aria-setsize")),
+        drawn: section.querySelectorAll("li").length,
+      })),
+    );
+    const sum = (of) => lists.reduce((sum, list) => sum + of(list), 0);
+    const drawn = sum(({ drawn }) => drawn);
+    const all = sum(({ length }) => length);
+    t.diagnostic(`${title}: ${drawn} of ${all} lines, longest task ${Math.min(...tasks)} ms`);
+    assert.ok(all >= count && drawn < 150, `${title}: ${drawn} of ${all} lines`);
+    for (const { heading, length } of lists) {
+      assert.ok(heading.endsWith(length.toLocaleString("en-GB")), `${heading} does not say ${length}`);
+    }
+    assert.ok(Math.min(...tasks) <= LONGEST_TASK, `${title}: longest task ${tasks.join(", ")} ms`);
+
+    // The middle stays where it was on the way back, and the end is there.
+    await app.evaluate(() => scrollTo(0, document.documentElement.scrollHeight / 2));
+    const inSight = () =>
+      app.evaluate(() => {
+        const lines = [...document.querySelectorAll("main li[aria-posinset]")];
+        const line = lines.find((line) => line.getBoundingClientRect().top >= 0);
+        return line && line.getBoundingClientRect().top < innerHeight && line.querySelector("a").hash;
+      });
+    const middle = await until("lines in the middle", inSight);
+    await open(app, "/more");
+    await app.sees("heading", "More");
+    await app.evaluate(() => history.back());
+    await until("the same lines on the way back", async () => (await inSight()) === middle);
+    await app.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
+    await until("the last line", () =>
+      app.evaluate(() => {
+        const end = [...document.querySelectorAll("main li")].at(-1);
+        const isLast = end.getAttribute("aria-posinset") === end.getAttribute("aria-setsize");
+        return isLast && end.getBoundingClientRect().top < innerHeight;
+      }),
+    );
+  }
 });

@@ -4,6 +4,9 @@ import { everyNoun, Held, hold } from "./held.svelte";
 
 /** What the book tells across its places: what is due, where things went, the year, and where a word stands. */
 export class Almanac {
+  /** How tall the stretches of its long lists are that were left behind. */
+  readonly heights = new Map<string, number>();
+
   constructor(private readonly desk: Desk) {}
 
   due() {
