@@ -177,6 +177,22 @@ fn taking_down_is_not_taken_back_before_what_was_thrown_away_of_it() {
 }
 
 #[test]
+fn what_is_drunk_as_tea_is_told_apart_from_what_is_thrown_away() {
+    let lot = Dried::dry();
+    let some = lot.bin(json!({"id": lot.tray, "mass_g": 5, "went_to": "used"}));
+    assert_eq!(number(&some, "/tray/dried_left_g"), 35.0);
+    assert_eq!(some["tray"]["binned"][0]["went_to"], "used");
+    assert_eq!(some["tray"]["binned"][0]["reason"], Value::Null);
+    let deeds = lot.world.call("deed.list", json!({"limit": 1}));
+    assert!(text(&deeds, "/deeds/0/text").starts_with("Used 5 g of dried Peppermint"));
+    let season = lot.world.call("season.show", json!({"year": 2027}));
+    assert_eq!(season["binned"], json!({"fresh_g": 0.0, "dry_g": 0.0}));
+    lot.world
+        .refused("tray.bin", json!({"id": lot.tray}))
+        .of("invalid", "reason");
+}
+
+#[test]
 fn the_trace_and_the_season_say_what_was_thrown_away() {
     let lot = Dried::dry();
     let world = &lot.world;

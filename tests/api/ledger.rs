@@ -184,7 +184,8 @@ impl Maker {
                 let (noun, command) =
                     [("harvest", "harvest.bin"), ("tray", "tray.bin")][self.any(2) as usize];
                 let (id, grams) = (self.one(noun), self.amount(100));
-                let mut request = json!({"id": id, "reason": "mouldy"});
+                let went_to = ["used", "thrown_away"][self.any(2) as usize];
+                let mut request = json!({"id": id, "reason": "mouldy", "went_to": went_to});
                 if self.any(2) == 0 {
                     request["mass_g"] = json!(grams);
                 }

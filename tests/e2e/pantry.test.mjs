@@ -80,18 +80,25 @@ test(`${engine}: an oil past its date says so, offers no check, and is thrown aw
   await app.reads("Throw it away now");
 });
 
-test(`${engine}: a dried lot that went mouldy is thrown away whole, and comes back when that is taken back`, async (t) => {
+test(`${engine}: a dried lot is drunk as tea in part, the rest went mouldy, and comes back when that is taken back`, async (t) => {
   const app = await startWithSeason(t);
   await open(app, "/rack");
   await app.press("link", /^Yarrow, .* dried left/);
-  await app.press("link", "Throw away");
-  await app.press("button", "Throw it away");
+  await app.press("link", "Used up or thrown away");
+  await app.fill("textbox", "How much of it", "5");
+  await app.press("radio", "Used up");
+  await app.fill("textbox", "What for", "tea");
+  await app.press("button", "Write it down");
+  await app.reads("5 g used up");
+  await app.press("link", "Used up or thrown away");
+  await app.press("radio", "Thrown away");
+  await app.press("button", "Write it down");
   await app.sees("alert");
   await app.fill("textbox", "Why", "mouldy");
-  await app.press("button", "Throw it away");
+  await app.press("button", "Write it down");
   await app.reads(": mouldy");
   await app.press("button", "Undo");
-  await app.sees("link", "Throw away");
+  await app.sees("link", "Used up or thrown away");
 });
 
 test(`${engine}: more than came out cannot be filled`, async (t) => {

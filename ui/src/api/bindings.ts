@@ -183,19 +183,35 @@ export type BeginDemo = Record<symbol, never>;
 export type BinBottle = { bottle: string, reason: string, at?: string, };
 
 /**
- * Fresh plant was thrown away: all that is left of it unless `mass_g` says less.
+ * Fresh plant was used in another way than in a jar or on a tray, or thrown away: all that is left of it unless `mass_g` says less.
  */
-export type BinHarvest = { id: string, mass_g?: number, reason: string, at?: string, };
+export type BinHarvest = { id: string, mass_g?: number, 
+/**
+ * Thrown away, unless it says otherwise.
+ */
+went_to?: WentTo, 
+/**
+ * Why, or for what; it must be said of what is thrown away.
+ */
+reason?: string, at?: string, };
 
 /**
- * Dried plant was thrown away: all that is left of it unless `mass_g` says less.
+ * Dried plant was used in another way than in a jar, or thrown away: all that is left of it unless `mass_g` says less.
  */
-export type BinTray = { id: string, mass_g?: number, reason: string, at?: string, };
+export type BinTray = { id: string, mass_g?: number, 
+/**
+ * Thrown away, unless it says otherwise.
+ */
+went_to?: WentTo, 
+/**
+ * Why, or for what; it must be said of what is thrown away.
+ */
+reason?: string, at?: string, };
 
 /**
- * Grams of a lot that were thrown away.
+ * Grams of a lot that were used in another way than in a jar, or thrown away.
  */
-export type Binned = { id: string, mass_g: number, 
+export type Binned = { id: string, mass_g: number, went_to: WentTo, 
 /**
  * An earlier version did not insist on one.
  */
@@ -1823,7 +1839,7 @@ export type WeighingFigure = { hours: number, mass_g: number, };
 export type WeighingLine = { id: string, at: string, hours: number, gross_g: number, mass_g: number, odd: boolean, air: Air | null, };
 
 /**
- * Where the rest went.
+ * Where a part of a lot went that became nothing else in the journal.
  */
 export type WentTo = "used" | "thrown_away";
 

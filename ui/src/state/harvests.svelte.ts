@@ -53,6 +53,6 @@ export class Harvests {
   }
 
   async bin(request: Request<"harvest.bin">) {
-    return (await this.desk.write("harvest.bin", request, words.bottle.binned)).harvest;
+    return (await this.desk.write("harvest.bin", request, words.life.emptied)).harvest;
   }
 }

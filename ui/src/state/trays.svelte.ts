@@ -55,6 +55,6 @@ export class Trays {
   }
 
   async bin(request: Request<"tray.bin">) {
-    return (await this.desk.write("tray.bin", request, words.bottle.binned)).tray;
+    return (await this.desk.write("tray.bin", request, words.life.emptied)).tray;
   }
 }

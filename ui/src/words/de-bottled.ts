@@ -363,10 +363,10 @@ export const bottled = {
   bin: {
     left: (left: string) => `${left} davon sind noch da.`,
     dried: (plant: string) => `${plant}, getrocknet`,
-    mass: "Wie viel weggeworfen wird",
     reasonHint: "Schimmel, Insekten, zu alt …",
     more: "Wann, wenn nicht jetzt",
-    line: (amount: string, when: string) => `${amount} weggeworfen, ${when}`,
+    usedForHint: "Tee, Küche, eine Salbe … Kann leer bleiben.",
+    line: (amount: string, went: string, when: string) => `${amount} ${went.toLowerCase()}, ${when}`,
     part: (amount: string) => `${amount} weggeworfen`,
   },
   season: {

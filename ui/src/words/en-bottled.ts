@@ -361,10 +361,10 @@ export const bottled = {
   bin: {
     left: (left: string) => `${left} of it are left.`,
     dried: (plant: string) => `${plant}, dried`,
-    mass: "How much is thrown away",
     reasonHint: "Mould, insects, too old …",
     more: "When, if not now",
-    line: (amount: string, when: string) => `${amount} thrown away, ${when}`,
+    usedForHint: "Tea, the kitchen, an ointment … Left empty is fine.",
+    line: (amount: string, went: string, when: string) => `${amount} ${went.toLowerCase()}, ${when}`,
     part: (amount: string) => `${amount} thrown away`,
   },
   season: {

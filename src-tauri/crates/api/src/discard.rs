@@ -1,28 +1,59 @@
-//! What is thrown away of a lot, fresh or dried: `harvest.bin` and `tray.bin` alike.
+//! What leaves a lot, fresh or dried, without going into a jar: `harvest.bin` and `tray.bin` alike.
 
 use chrono::{DateTime, FixedOffset};
 use journal::{Discard, DiscardId, Source};
-use serde::Serialize;
+use serde::{Deserialize, Serialize};
 use store::{Reading, Writing};
 
 use crate::{App, Failure, asked, words};
 
-/// Grams of a lot that were thrown away.
+/// Where a part of a lot went that became nothing else in the journal.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum WentTo {
+    /// As tea, in the kitchen, in an ointment.
+    Used,
+    #[default]
+    ThrownAway,
+}
+
+impl WentTo {
+    pub(crate) fn of(discard: &Discard) -> Self {
+        if discard.used {
+            Self::Used
+        } else {
+            Self::ThrownAway
+        }
+    }
+
+    /// How a line that tells of it begins.
+    pub(crate) fn told(self) -> &'static str {
+        match self {
+            Self::Used => "Used",
+            Self::ThrownAway => "Threw away",
+        }
+    }
+}
+
+/// Grams of a lot that were used in another way than in a jar, or thrown away.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Binned {
     pub id: String,
     pub mass_g: f64,
+    pub went_to: WentTo,
     /// An earlier version did not insist on one.
     pub reason: Option<String>,
     pub at: String,
 }
 
-/// What is to be thrown away of a lot, and why.
+/// What is to leave a lot, and for what or why.
 pub(crate) struct Bin {
     entry: DiscardId,
     mass_g: Option<f64>,
-    reason: String,
+    pub(crate) went_to: WentTo,
+    reason: Option<String>,
     at: DateTime<FixedOffset>,
 }
 
@@ -31,15 +62,18 @@ impl Bin {
     pub(crate) fn asked(
         app: &App,
         mass_g: Option<f64>,
-        reason: String,
+        went_to: WentTo,
+        reason: Option<String>,
         at: Option<&str>,
     ) -> Result<Self, Failure> {
-        let Some(reason) = asked::text(Some(reason)) else {
+        let reason = asked::text(reason);
+        if went_to == WentTo::ThrownAway && reason.is_none() {
             return Err(Failure::invalid("reason", "Say why it is thrown away."));
-        };
+        }
         Ok(Self {
             entry: DiscardId(app.new_id()),
             mass_g,
+            went_to,
             reason,
             at: asked::past("at", at, app.now())?,
         })
@@ -56,9 +90,9 @@ impl Bin {
             let since = since.format("%Y-%m-%d %H:%M");
             let message = match from {
                 Source::Tray(_) => {
-                    format!("It cannot be thrown away before it was taken down, {since}.")
+                    format!("It cannot be used or thrown away before it was taken down, {since}.")
                 }
-                _ => format!("It cannot be thrown away before it was picked, {since}."),
+                _ => format!("It cannot be used or thrown away before it was picked, {since}."),
             };
             return Err(Failure::invalid("at", message));
         }
@@ -73,22 +107,22 @@ impl Bin {
             from,
             amount,
             at: self.at,
-            reason: Some(self.reason),
-            used: false,
+            reason: self.reason,
+            used: self.went_to == WentTo::Used,
         };
         writing.record(&self.entry, &discard)?;
         Ok(words::figure(amount))
     }
 }
 
-/// What was thrown away of a lot, the earliest first.
+/// What left a lot without going into a jar, the earliest first.
 pub(crate) fn binned(reading: &Reading<'_>, from: Source) -> Result<Vec<Binned>, Failure> {
     let mut discards = reading.discards(from)?;
     discards.sort_by_key(|(_, it)| it.at);
-    let lines = discards.into_iter().filter(|(_, it)| !it.used);
-    let lines = lines.map(|(id, it)| Binned {
+    let lines = discards.into_iter().map(|(id, it)| Binned {
         id: id.to_string(),
         mass_g: it.amount,
+        went_to: WentTo::of(&it),
         reason: it.reason,
         at: it.at.to_rfc3339(),
     });

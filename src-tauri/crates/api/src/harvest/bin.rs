@@ -1,22 +1,25 @@
-//! `harvest.bin`: part of a harvest, still fresh, was thrown away.
+//! `harvest.bin`: part of a harvest, still fresh, was used or thrown away.
 
 use journal::{Harvest, HarvestId, Source};
 use serde::Deserialize;
 
 use super::record::written;
 use super::wire::HarvestWritten;
-use crate::discard::Bin;
+use crate::discard::{Bin, WentTo};
 use crate::herb::Known;
 use crate::{App, Command, Failure, asked};
 
-/// Fresh plant was thrown away: all that is left of it unless `mass_g` says less.
+/// Fresh plant was used in another way than in a jar or on a tray, or thrown away: all that is left of it unless `mass_g` says less.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
 pub struct BinHarvest {
     pub id: String,
     pub mass_g: Option<f64>,
-    pub reason: String,
+    /// Thrown away, unless it says otherwise.
+    pub went_to: Option<WentTo>,
+    /// Why, or for what; it must be said of what is thrown away.
+    pub reason: Option<String>,
     pub at: Option<String>,
 }
 
@@ -26,13 +29,20 @@ impl Command for BinHarvest {
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let id: HarvestId = asked::id("id", &self.id)?;
-        let bin = Bin::asked(app, self.mass_g, self.reason, self.at.as_deref())?;
+        let bin = Bin::asked(
+            app,
+            self.mass_g,
+            self.went_to.unwrap_or_default(),
+            self.reason,
+            self.at.as_deref(),
+        )?;
+        let told = bin.went_to.told();
         let (done, ()) = app.perform(|writing| {
             let harvest = writing.get::<Harvest>(&id)?;
             let known = Known::written(writing, &harvest.herb)?;
             let grams = bin.of(writing, Source::Harvest(id), harvest.picked_at)?;
             let (name, code) = (known.common, harvest.code);
-            Ok((format!("Threw away {grams} g of {name} ({code})"), ()))
+            Ok((format!("{told} {grams} g of {name} ({code})"), ()))
         })?;
         written(app, done, &id)
     }

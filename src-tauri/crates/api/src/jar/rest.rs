@@ -8,16 +8,8 @@ use super::correct::written;
 use super::judged::Judged;
 use super::life::refuse_failed;
 use super::wire::JarWritten;
+use crate::discard::WentTo;
 use crate::{App, Command, Failure, asked, words};
-
-/// Where the rest went.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub enum WentTo {
-    Used,
-    ThrownAway,
-}
 
 /// Strained liquid left the jar without a bottle: all that is left of it unless `ml` says less.
 #[derive(Debug, Clone, Deserialize)]
@@ -90,7 +82,7 @@ impl Command for EmptyJar {
             }
             let discard = Discard { from: Source::Jar(id), amount: ml.min(left), at, reason, used };
             writing.record(&entry, &discard)?;
-            let told = if used { "Used" } else { "Threw away" };
+            let told = self.went_to.told();
             let text = format!("{told} {} mL of {} ({})", words::figure(ml), jar.name, jar.code);
             Ok((text, ()))
         })?;
@@ -105,11 +97,7 @@ pub(super) fn rests(reading: &Reading<'_>, id: &JarId) -> Result<Vec<RestLine>, 
         id: id.to_string(),
         at: it.at.to_rfc3339(),
         ml: it.amount,
-        went_to: if it.used {
-            WentTo::Used
-        } else {
-            WentTo::ThrownAway
-        },
+        went_to: WentTo::of(&it),
         reason: it.reason,
     });
     Ok(lines.collect())

@@ -1,22 +1,25 @@
-//! `tray.bin`: part of a dried lot was thrown away.
+//! `tray.bin`: part of a dried lot was used, as tea say, or thrown away.
 
 use journal::{Source, TrayId};
 use serde::Deserialize;
 
 use super::wire::TrayWritten;
 use super::write::written;
-use crate::discard::Bin;
+use crate::discard::{Bin, WentTo};
 use crate::herb::Known;
 use crate::{App, Command, Failure, asked};
 
-/// Dried plant was thrown away: all that is left of it unless `mass_g` says less.
+/// Dried plant was used in another way than in a jar, or thrown away: all that is left of it unless `mass_g` says less.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
 pub struct BinTray {
     pub id: String,
     pub mass_g: Option<f64>,
-    pub reason: String,
+    /// Thrown away, unless it says otherwise.
+    pub went_to: Option<WentTo>,
+    /// Why, or for what; it must be said of what is thrown away.
+    pub reason: Option<String>,
     pub at: Option<String>,
 }
 
@@ -26,17 +29,25 @@ impl Command for BinTray {
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let id: TrayId = asked::id("id", &self.id)?;
-        let bin = Bin::asked(app, self.mass_g, self.reason, self.at.as_deref())?;
+        let bin = Bin::asked(
+            app,
+            self.mass_g,
+            self.went_to.unwrap_or_default(),
+            self.reason,
+            self.at.as_deref(),
+        )?;
+        let told = bin.went_to.told();
         let (done, ()) = app.perform(|writing| {
             let row = writing.tray(&id)?;
             let Some(down) = row.tray.taken_down else {
-                let message = "This tray is still drying: take it down first, and then throw away what lay on it.";
+                let message =
+                    "This tray is still drying: take it down first, and then say where it went.";
                 return Err(Failure::invalid("id", message));
             };
             let known = Known::written(writing, &row.harvest.herb)?;
             let grams = bin.of(writing, Source::Tray(id), down.at)?;
             let (name, code) = (known.common, row.tray.code);
-            Ok((format!("Threw away {grams} g of dried {name} ({code})"), ()))
+            Ok((format!("{told} {grams} g of dried {name} ({code})"), ()))
         })?;
         written(app, done, &id)
     }
