@@ -9,8 +9,13 @@ use serde_json::{Value, json};
 use crate::world::{World, number, text};
 
 const COMMANDS: u32 = 10_000;
-/// The ledger counts thousandths, the pages answer in numbers of twice that precision.
-const THOUSANDTH: f64 = 0.0015;
+/// The ledger counts thousandths, so each amount that a page tells moved as many as it rounds to.
+fn counted(amount: f64) -> f64 {
+    (amount * 1000.0).round() / 1000.0
+}
+
+/// What adding up thousandths in binary leaves.
+const ROUNDING: f64 = 1e-6;
 
 /// A maker who tries anything.
 struct Maker {
@@ -234,7 +239,7 @@ impl Maker {
         let mut out: BTreeMap<String, f64> = BTreeMap::new();
         let mut take = |from: &Value, amount: f64| {
             if let Some(from) = from.as_str() {
-                *out.entry(from.to_owned()).or_default() += amount;
+                *out.entry(from.to_owned()).or_default() += counted(amount);
             }
         };
         let each = |page: &Value, field: &str| page[field].as_array().unwrap().clone();
@@ -268,10 +273,10 @@ impl Maker {
         }
         let gone = |page: &Value| out.get(text(page, "/id")).copied().unwrap_or_default();
         let is = |page: &Value, told: f64, came_in: f64, allowed: f64| {
-            let left = came_in - gone(page);
-            assert!(left >= -allowed - THOUSANDTH, "{left} is left: {page}");
+            let left = counted(came_in) - gone(page);
+            assert!(left >= -allowed - ROUNDING, "{left} is left: {page}");
             assert!(
-                (told - left.max(0.0)).abs() <= THOUSANDTH,
+                (told - left.max(0.0)).abs() <= ROUNDING,
                 "{told} is told, {left} is left: {page}"
             );
         };

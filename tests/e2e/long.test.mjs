@@ -229,7 +229,8 @@ test("browser: what is due and a trace draw only what is near, however much ther
 
   for (const [address, title] of [["/due", "What is due"], [`/trace/bed/${bed}`, "Trace"]]) {
     const tasks = [];
-    for (let round = 0; round < 3; round += 1) {
+    // A task that the list itself causes is there in every round; a hiccup of the machine is not.
+    for (let round = 0; round < 3 || (round < 12 && Math.min(...tasks) > LONGEST_TASK); round += 1) {
       await open(app, "/more");
       await app.sees("heading", "More");
       tasks.push(await app.evaluate(openList, address));
