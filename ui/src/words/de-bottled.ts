@@ -276,7 +276,7 @@ export const bottled = {
     way: (way: string, name: string) => `${way}: ${name}`,
   },
   trace: {
-    title: "Rückverfolgung",
+    title: "Rück\u00adverfolgung",
     text: "Von einem Beet, einer Ernte, einer Flasche im Regal oder einigen Tagen: jeder Ansatz und jede Flasche, in die es ging, und wer eine bekam.",
     fromBed: "Von einem Beet",
     fromSupply: "Von dem, was aufgegossen wurde",
