@@ -1756,7 +1756,7 @@ ends_hours: Interval | null, weighings: Array<WeighingLine>, curve: Array<CurveP
  */
 air: Air | null, air_limit_wet_percent: Interval | null, 
 /**
- * What was thrown away of the dried lot.
+ * What of the dried lot was used in another way than in a jar, or thrown away.
  */
 binned: Array<Binned>, id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
 /**

@@ -27,6 +27,15 @@ impl WentTo {
         }
     }
 
+    /// Why, or for what, which must be said of what is thrown away.
+    pub(crate) fn why(self, reason: Option<String>) -> Result<Option<String>, Failure> {
+        let reason = asked::text(reason);
+        if self == Self::ThrownAway && reason.is_none() {
+            return Err(Failure::invalid("reason", "Say why it is thrown away."));
+        }
+        Ok(reason)
+    }
+
     /// How a line that tells of it begins.
     pub(crate) fn told(self) -> &'static str {
         match self {
@@ -52,7 +61,7 @@ pub struct Binned {
 pub(crate) struct Bin {
     entry: DiscardId,
     mass_g: Option<f64>,
-    pub(crate) went_to: WentTo,
+    went_to: WentTo,
     reason: Option<String>,
     at: DateTime<FixedOffset>,
 }
@@ -62,14 +71,12 @@ impl Bin {
     pub(crate) fn asked(
         app: &App,
         mass_g: Option<f64>,
-        went_to: WentTo,
+        went_to: Option<WentTo>,
         reason: Option<String>,
         at: Option<&str>,
     ) -> Result<Self, Failure> {
-        let reason = asked::text(reason);
-        if went_to == WentTo::ThrownAway && reason.is_none() {
-            return Err(Failure::invalid("reason", "Say why it is thrown away."));
-        }
+        let went_to = went_to.unwrap_or_default();
+        let reason = went_to.why(reason)?;
         Ok(Self {
             entry: DiscardId(app.new_id()),
             mass_g,
@@ -79,7 +86,7 @@ impl Bin {
         })
     }
 
-    /// Takes it out of a lot that was picked, or taken down dry, at `since`, and tells how many grams that were.
+    /// Takes it out of a lot that was picked, or taken down dry, at `since`, and tells what was done with how much.
     pub(crate) fn of(
         self,
         writing: &mut Writing<'_>,
@@ -98,11 +105,11 @@ impl Bin {
         }
         let amount = match self.mass_g {
             Some(mass_g) => mass_g,
-            None => writing.left(from)?.get(),
+            None => match writing.left(from)?.get() {
+                left if left > 0.0 => left,
+                _ => return Err(Failure::invalid("mass_g", "Nothing is left of it.")),
+            },
         };
-        if self.mass_g.is_none() && amount <= 0.0 {
-            return Err(Failure::invalid("mass_g", "Nothing is left of it."));
-        }
         let discard = Discard {
             from,
             amount,
@@ -111,7 +118,11 @@ impl Bin {
             used: self.went_to == WentTo::Used,
         };
         writing.record(&self.entry, &discard)?;
-        Ok(words::figure(amount))
+        Ok(format!(
+            "{} {} g",
+            self.went_to.told(),
+            words::figure(amount)
+        ))
     }
 }
 

@@ -32,17 +32,16 @@ impl Command for BinHarvest {
         let bin = Bin::asked(
             app,
             self.mass_g,
-            self.went_to.unwrap_or_default(),
+            self.went_to,
             self.reason,
             self.at.as_deref(),
         )?;
-        let told = bin.went_to.told();
         let (done, ()) = app.perform(|writing| {
             let harvest = writing.get::<Harvest>(&id)?;
             let known = Known::written(writing, &harvest.herb)?;
-            let grams = bin.of(writing, Source::Harvest(id), harvest.picked_at)?;
+            let done = bin.of(writing, Source::Harvest(id), harvest.picked_at)?;
             let (name, code) = (known.common, harvest.code);
-            Ok((format!("{told} {grams} g of {name} ({code})"), ()))
+            Ok((format!("{done} of {name} ({code})"), ()))
         })?;
         written(app, done, &id)
     }

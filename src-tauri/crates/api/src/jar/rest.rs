@@ -42,11 +42,8 @@ impl Command for EmptyJar {
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let id: JarId = asked::id("jar", &self.jar)?;
         let at = asked::past("at", self.at.as_deref(), app.now())?;
-        let reason = asked::text(self.reason);
+        let reason = self.went_to.why(self.reason)?;
         let used = self.went_to == WentTo::Used;
-        if !used && reason.is_none() {
-            return Err(Failure::invalid("reason", "Say why it is thrown away."));
-        }
         let entry = DiscardId(app.new_id());
         let (done, ()) = app.perform(|writing| {
             let row = writing

@@ -32,11 +32,10 @@ impl Command for BinTray {
         let bin = Bin::asked(
             app,
             self.mass_g,
-            self.went_to.unwrap_or_default(),
+            self.went_to,
             self.reason,
             self.at.as_deref(),
         )?;
-        let told = bin.went_to.told();
         let (done, ()) = app.perform(|writing| {
             let row = writing.tray(&id)?;
             let Some(down) = row.tray.taken_down else {
@@ -45,9 +44,9 @@ impl Command for BinTray {
                 return Err(Failure::invalid("id", message));
             };
             let known = Known::written(writing, &row.harvest.herb)?;
-            let grams = bin.of(writing, Source::Tray(id), down.at)?;
+            let done = bin.of(writing, Source::Tray(id), down.at)?;
             let (name, code) = (known.common, row.tray.code);
-            Ok((format!("{told} {grams} g of dried {name} ({code})"), ()))
+            Ok((format!("{done} of dried {name} ({code})"), ()))
         })?;
         written(app, done, &id)
     }

@@ -191,7 +191,7 @@ pub struct TrayPage {
     /// The air where the tray was laid out.
     pub air: Option<Air>,
     pub air_limit_wet_percent: Option<Interval>,
-    /// What was thrown away of the dried lot.
+    /// What of the dried lot was used in another way than in a jar, or thrown away.
     pub binned: Vec<Binned>,
 }
 
