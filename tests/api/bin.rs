@@ -139,12 +139,7 @@ fn a_dried_lot_is_thrown_away_in_part_or_whole_and_taken_back() {
 }
 
 #[test]
-fn a_dried_lot_gives_no_more_than_it_has_and_nothing_while_it_dries() {
-    let lot = Dried::drying();
-    lot.world
-        .refused("tray.bin", json!({"id": lot.tray, "reason": "mouldy"}))
-        .of("invalid", "id")
-        .says("take it down first");
+fn a_dried_lot_gives_no_more_than_it_has() {
     let lot = Dried::dry();
     let refused = |request: Value| lot.world.refused("tray.bin", request);
     refused(json!({"id": lot.tray, "mass_g": 40.5, "reason": "mouldy"}))

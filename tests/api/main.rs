@@ -11,6 +11,7 @@ mod garden;
 mod herbs;
 mod jars;
 mod ledger;
+mod lost;
 mod mixtures;
 mod nonsense;
 mod pantry;

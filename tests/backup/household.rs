@@ -75,6 +75,34 @@ fn a_lot_that_both_phones_used_up_is_named() {
 }
 
 #[test]
+fn a_tray_that_one_phone_threw_away_and_the_other_took_down_is_no_dried_lot() {
+    let (here, there, outside) = (World::new(), World::new(), outside());
+    let picked = pick(&here, "gray.jpg", 420.0, "Terrace");
+    let laid = json!({ "harvest": picked["id"], "name": "Sieve", "mass_g": 400, "tare_g": 0 });
+    let tray = here.call("tray.start", laid)["tray"]["id"].clone();
+    let file = backed_up(&here, outside.path(), "here.zip");
+    done(&there, "restore.apply", json!({ "file": file }));
+    for world in [&here, &there] {
+        world.at("2026-07-20T09:00:00+02:00");
+    }
+    here.call("tray.bin", json!({ "id": tray, "reason": "mould" }));
+    there.at("2026-07-20T10:00:00+02:00");
+    there.call("tray.take_down", json!({ "tray": tray, "gross_g": 90 }));
+    let [here_file, there_file] = [(&here, "h.zip"), (&there, "t.zip")]
+        .map(|(world, name)| backed_up(world, outside.path(), name));
+    done(&here, "merge.apply", json!({ "file": there_file }));
+    done(&there, "merge.apply", json!({ "file": here_file }));
+    for world in [&here, &there] {
+        let page = world.call("tray.show", json!({ "id": tray }));
+        assert_eq!(page["tray"]["state"], "lost");
+        assert_eq!(page["tray"]["dried_left_g"], serde_json::Value::Null);
+        let dried = world.call("lot.list", json!({ "state": "dried" }));
+        assert_eq!(dried["lots"], json!([]));
+        assert_eq!(world.app().faults().unwrap(), Vec::<String>::new());
+    }
+}
+
+#[test]
 fn a_phone_years_ahead_is_named_and_drags_nobody_along() {
     let (here, there, third, outside) = (World::new(), World::new(), World::new(), outside());
     told(&here);

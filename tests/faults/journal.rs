@@ -64,6 +64,7 @@ fn pick_and_lay_out(store: &mut Store, number: u128) -> Result<Done, Failure> {
                 started_at: now(),
                 air: None,
                 taken_down: None,
+                lost: None,
                 sample: None,
                 note: None,
             },

@@ -85,6 +85,23 @@ fn the_trace_forward_names_whom_to_tell_first_and_no_wild_place() {
 }
 
 #[test]
+fn the_trace_forward_tells_of_a_tray_that_was_thrown_away_while_it_dried() {
+    let world = World::new();
+    let picked = json!({"herb": "peppermint", "part": "leaf", "gross_g": 300, "surface": "dry"});
+    let harvest = world.call("harvest.record", picked)["harvest"]["id"].clone();
+    let laid = json!({"harvest": harvest, "mass_g": 200});
+    let tray = world.call("tray.start", laid)["tray"]["id"].clone();
+    world.call("tray.bin", json!({"id": tray, "reason": "mould"}));
+    let request = json!({"of": {"harvest": harvest}, "paper": "a4"});
+    let file = world.call("trace.sheet_forward", request);
+    let words = text_of(&kept("trace-forward"), "lost", &bytes(&file));
+    assert!(
+        words.contains("200 g, as laid out fresh, thrown away while it was drying."),
+        "{words}"
+    );
+}
+
+#[test]
 fn the_season_s_book_has_its_harvests_and_no_wild_place() {
     let pantry = Pantry::begin();
     let file = pantry

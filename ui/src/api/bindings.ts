@@ -197,6 +197,7 @@ reason?: string, at?: string, };
 
 /**
  * Dried plant was used in another way than in a jar, or thrown away: all that is left of it unless `mass_g` says less.
+ * A tray that is still drying is thrown away whole.
  */
 export type BinTray = { id: string, mass_g?: number, 
 /**
@@ -1037,6 +1038,11 @@ export type LotFound = { noun: Noun, id: string, code: string, };
 export type LotKind = "harvest" | "tray";
 
 /**
+/**
+ * Why a tray was thrown away while it was drying, and when.
+ */
+export type LostLine = { at: string, reason: string, };
+
  * A lot that can go into a jar.
  */
 export type LotLine = { lot: Lot, code: string, herb: string, common: string, part: string, state: PlantState, left_g: number, moisture_wet_percent: Interval, picked_at: string, bed: string | null, photo: string | null, };
@@ -1595,7 +1601,8 @@ export type TakePhotoChunk = { upload: string, base64: string, last: boolean, na
 export type Targets = { strength_percent_vol?: number, glycerol_percent_mass?: number, sugar_percent_mass?: number, acidity_g_per_100ml?: number, volume_ml?: number, poured_ml?: number, };
 
 /**
- * What plants were thrown away in the year, whenever they were picked.
+ * What plants were thrown away in the year, whenever they were picked; a tray thrown away while it
+ * was drying counts as what was laid out on it fresh.
  */
 export type ThrownAway = { fresh_g: number, dry_g: number, };
 
@@ -1716,7 +1723,11 @@ export type TracedTray = { id: string, code: string, name: string, harvest: stri
 /**
  * What was thrown away of the dried lot.
  */
-binned_g: number, };
+binned_g: number, 
+/**
+ * What was laid out fresh, where it was thrown away while it was drying.
+ */
+lost_fresh_g: number | null, };
 
 /**
  * A tray in a list.
@@ -1758,7 +1769,7 @@ air: Air | null, air_limit_wet_percent: Interval | null,
 /**
  * What of the dried lot was used in another way than in a jar, or thrown away.
  */
-binned: Array<Binned>, id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
+binned: Array<Binned>, lost: LostLine | null, id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
 /**
  * When the next weigh-in is worth the walk; none once the tray is dry.
  */
@@ -1776,7 +1787,7 @@ export type TrayShown = { tray: TrayPage, };
 /**
  * Whether the run goes on.
  */
-export type TrayState = "drying" | "dry";
+export type TrayState = "drying" | "dry" | "lost";
 
 /**
  * A tray was written.

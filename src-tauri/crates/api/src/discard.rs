@@ -1,7 +1,7 @@
 //! What leaves a lot, fresh or dried, without going into a jar: `harvest.bin` and `tray.bin` alike.
 
 use chrono::{DateTime, FixedOffset};
-use journal::{Discard, DiscardId, Source};
+use journal::{Discard, DiscardId, Lost, Source};
 use serde::{Deserialize, Serialize};
 use store::{Reading, Writing};
 
@@ -123,6 +123,32 @@ impl Bin {
             self.went_to.told(),
             words::figure(amount)
         ))
+    }
+}
+
+impl Bin {
+    /// The end of a run of which all is thrown away; `since` is the last time that the tray was weighed, or laid out.
+    pub(crate) fn of_drying(self, since: DateTime<FixedOffset>) -> Result<Lost, Failure> {
+        if self.went_to == WentTo::Used {
+            let message =
+                "This tray is still drying: take it down first, and then say what it was used for.";
+            return Err(Failure::invalid("went_to", message));
+        }
+        if self.mass_g.is_some() {
+            let message = "A tray that is still drying is thrown away whole: leave the weight out.";
+            return Err(Failure::invalid("mass_g", message));
+        }
+        if self.at < since {
+            let since = since.format("%Y-%m-%d %H:%M");
+            let message = format!(
+                "It cannot be thrown away before it was last on the scale or laid out, {since}."
+            );
+            return Err(Failure::invalid("at", message));
+        }
+        Ok(Lost {
+            at: self.at,
+            reason: self.reason.unwrap_or_default(),
+        })
     }
 }
 

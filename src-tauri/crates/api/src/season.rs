@@ -63,7 +63,8 @@ pub struct LeftOver {
     pub unbottled_ml: f64,
 }
 
-/// What plants were thrown away in the year, whenever they were picked.
+/// What plants were thrown away in the year, whenever they were picked; a tray thrown away while it
+/// was drying counts as what was laid out on it fresh.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct ThrownAway {

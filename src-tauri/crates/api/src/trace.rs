@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
 
 use chrono::{FixedOffset, NaiveDate, NaiveTime, TimeZone};
-use journal::{BottleId, EndKind, HerbKey, Jar, JarId, Lot};
+use journal::{Amount, BottleId, EndKind, HerbKey, Jar, JarId, Lot};
 use serde::{Deserialize, Serialize};
 use store::{CameBottle, Fate, JarRow, Reading, TraceFrom};
 
@@ -121,6 +121,8 @@ pub struct TracedTray {
     pub started_at: String,
     /// What was thrown away of the dried lot.
     pub binned_g: f64,
+    /// What was laid out fresh, where it was thrown away while it was drying.
+    pub lost_fresh_g: Option<f64>,
 }
 
 /// A bottle that holds any of it, or held it.
@@ -266,8 +268,8 @@ fn chained(reading: &Reading<'_>, plant: &journal::Plant) -> Result<ChainPlant, 
             id: id.to_string(),
             code: tray.code.to_string(),
             name: tray.name,
+            taken_down_at: tray.down().map(|end| end.at.to_rfc3339()),
             started_at: tray.started_at.to_rfc3339(),
-            taken_down_at: tray.taken_down.map(|end| end.at.to_rfc3339()),
             weighings: weighings.collect(),
         });
     }
@@ -409,6 +411,7 @@ impl Command for TraceForward {
             let names: BTreeMap<&str, &str> = came
                 .jars
                 .iter()
+                lost_fresh_g: (tray.lost > Amount::ZERO).then(|| tray.lost.get()),
                 .map(|jar| (jar.id.as_str(), jar.name.as_str()))
                 .collect();
             let (mut bottles, mut people) = (Vec::new(), Vec::new());

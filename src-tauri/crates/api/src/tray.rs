@@ -11,3 +11,4 @@ pub use bin::BinTray;
 pub(crate) use page::{card, card_of};
 pub(crate) use run::Run;
 pub use wire::*;
+pub(crate) use write::refuse_if_lost;

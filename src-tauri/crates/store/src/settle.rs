@@ -128,10 +128,12 @@ fn overdrawn(
             capitalised(&name)
         )
     } else if noun == Noun::Tray && now.came_in == Amount::ZERO {
-        format!(
-            "{} is still drying; take it down before its plant is used.",
-            capitalised(&name)
-        )
+        let name = capitalised(&name);
+        if find::<Tray>(conn, &id)?.is_some_and(|tray| tray.lost.is_some()) {
+            format!("{name} was thrown away while it was drying; nothing can be taken from it.")
+        } else {
+            format!("{name} is still drying; take it down before its plant is used.")
+        }
     } else {
         format!(
             "{} has {} {unit} left; {} {unit} cannot be taken from it.",

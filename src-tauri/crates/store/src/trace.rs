@@ -70,6 +70,8 @@ pub struct CameTray {
     pub started_at: String,
     /// What was thrown away of it dried.
     pub binned: Amount,
+    /// What was laid out on it fresh and thrown away while it was drying.
+    pub lost: Amount,
 }
 
 /// A jar in a trace.
@@ -182,7 +184,7 @@ impl Reading<'_> {
         let picked =
             format!("WITH RECURSIVE picked (id) AS (SELECT id FROM harvest WHERE {picked})");
         let trays = format!(
-            "{picked} SELECT tray.id, tray.code, tray.name, tray.harvest, tray.started_at, {}
+            "{picked} SELECT tray.id, tray.code, tray.name, tray.harvest, tray.started_at, {}, tray.lost
              FROM picked CROSS JOIN tray INDEXED BY tray_of_harvest ON tray.harvest = picked.id
              ORDER BY tray.started_ms, tray.id",
             binned_of(Noun::Tray)
@@ -223,6 +225,7 @@ impl Reading<'_> {
                     harvest: row.get(3)?,
                     started_at: row.get(4)?,
                     binned: Amount::from_thousandths(row.get(5)?),
+                    lost: Amount::from_thousandths(row.get(6)?),
                 })
             })?,
             bottles: self.bottles_of_all(&jars)?,

@@ -10,6 +10,7 @@ pub enum Act {
     LayOut(usize, f64),
     Weigh(usize, f64),
     TakeDown(usize, f64),
+    Lose(usize),
     Pour {
         lots: Vec<(bool, usize, f64)>,
         supply: usize,
@@ -42,6 +43,7 @@ pub fn act() -> impl Strategy<Value = Act> {
         3 => (which(), grams()).prop_map(|(n, g)| Act::LayOut(n, g)),
         2 => (which(), grams()).prop_map(|(n, g)| Act::Weigh(n, g)),
         3 => (which(), grams()).prop_map(|(n, g)| Act::TakeDown(n, g)),
+        1 => which().prop_map(Act::Lose),
         4 => (prop::collection::vec((any::<bool>(), which(), grams()), 0..3), which(), grams())
             .prop_map(|(lots, supply, ml)| Act::Pour { lots, supply, ml }),
         2 => (which(), which(), grams()).prop_map(|(j, s, g)| Act::TopUp(j, s, g / 10.0)),

@@ -3,9 +3,9 @@
 use chrono::{DateTime, Duration, FixedOffset};
 use journal::{
     Added, Bottle, BottleId, DeedId, DeviceId, Discard, DiscardId, End, EndKind, Harvest,
-    HarvestId, How, Interval, Jar, JarId, Lot, Plant, Pour, Source, SteepDays, Stock, Straining,
-    StrainingId, Supply, SupplyId, Surface, TakenDown, TimeFrom, Tray, TrayId, Use, UseId, Weighed,
-    Weighing, WeighingId,
+    HarvestId, How, Interval, Jar, JarId, Lost, Lot, Plant, Pour, Source, SteepDays, Stock,
+    Straining, StrainingId, Supply, SupplyId, Surface, TakenDown, TimeFrom, Tray, TrayId, Use,
+    UseId, Weighed, Weighing, WeighingId,
 };
 use store::{Failure, Store, Writing};
 use uuid::Uuid;
@@ -133,6 +133,7 @@ impl Maker {
                         started_at: now,
                         air: None,
                         taken_down: None,
+                        lost: None,
                         sample: None,
                         note: None,
                     };
@@ -156,6 +157,17 @@ impl Maker {
                 self.perform(|w| {
                     let mut tray: Tray = w.get(&id)?;
                     tray.taken_down = Some(TakenDown { at: now, gross_g });
+                    w.correct(&id, &tray)
+                })
+            }
+            Act::Lose(n) => {
+                let id = pick(&self.trays, n)?;
+                self.perform(|w| {
+                    let mut tray: Tray = w.get(&id)?;
+                    tray.lost = Some(Lost {
+                        at: now,
+                        reason: "mould".into(),
+                    });
                     w.correct(&id, &tray)
                 })
             }

@@ -38,7 +38,8 @@ impl Maker {
                 }
                 for id in &self.trays {
                     if let Some(tray) = r.find::<Tray>(id)? {
-                        let net = tray.taken_down.map_or(0.0, |end| end.gross_g - tray.tare_g);
+                        let end = tray.taken_down.filter(|_| tray.lost.is_none());
+                        let net = end.map_or(0.0, |end| end.gross_g - tray.tare_g);
                         left.insert(Source::Tray(*id), thousandths(net));
                         draws.extend(tray.draws());
                     }

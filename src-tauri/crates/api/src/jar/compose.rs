@@ -13,7 +13,7 @@ use crate::failure::At;
 use crate::harvest::own_fractions;
 use crate::herb::Known;
 use crate::mixture::{self, Liquid, Shortfall, StockItem};
-use crate::tray::Run;
+use crate::tray::{Run, refuse_if_lost};
 use crate::wire::{Interval, Lot, Note, PlantState};
 use crate::{App, Command, Failure, asked};
 
@@ -221,6 +221,9 @@ fn found(reading: &Reading<'_>, lot: &Lot, herb: &Known) -> Result<journal::Lot,
     if row.harvest.herb != herb.key {
         let message = format!("This lot is not of {}; choose one that is.", herb.common);
         return Err(Failure::invalid("lot", message));
+    }
+    if let Some(tray) = &row.tray {
+        refuse_if_lost(tray).map_err(|why| why.renamed("lot"))?;
     }
     Ok(id)
 }

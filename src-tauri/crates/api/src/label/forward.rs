@@ -154,7 +154,10 @@ fn steps(found: &TracedForward) -> Vec<Step> {
             format!("Rack: {}", tray.name),
             &tray.code,
             &tray.started_at,
-            binned(tray.binned_g).into_iter().collect(),
+            binned(tray.binned_g)
+                .or_else(|| tray.lost_fresh_g.map(lost))
+                .into_iter()
+                .collect(),
         ));
     }
     for harvest in &found.harvests {
@@ -168,6 +171,13 @@ fn steps(found: &TracedForward) -> Vec<Step> {
 
 fn binned(grams: f64) -> Option<String> {
     (grams > 0.0).then(|| format!("{} g thrown away.", figure(grams)))
+}
+
+fn lost(fresh_g: f64) -> String {
+    format!(
+        "{} g, as laid out fresh, thrown away while it was drying.",
+        figure(fresh_g)
+    )
 }
 
 fn bottle(bottle: &TracedBottle) -> String {

@@ -8,7 +8,8 @@ use store::{Reading, TrayRow};
 
 use super::run::{Run, hours_between};
 use super::wire::{
-    CurvePoint, ListTrays, ShowTray, TrayCard, TrayPage, TrayShown, TrayState, Trays, WeighingLine,
+    CurvePoint, ListTrays, LostLine, ShowTray, TrayCard, TrayPage, TrayShown, TrayState, Trays,
+    WeighingLine,
 };
 use crate::discard::binned;
 use crate::drying::{OvenSample, noted};
@@ -89,12 +90,20 @@ pub(super) fn page(
             odd: it.odd || run.estimate.odd.contains(&at),
             air: it.air.map(shown),
         });
-    let curve = drying::curve(&run.lot).into_iter().map(|point| CurvePoint {
-        hours: point.hours,
-        low_g: point.mass_g.low,
-        value_g: point.mass_g.value,
-        high_g: point.mass_g.high,
+    // Nothing is foretold of what is no more.
+    let ended = tray.lost.as_ref();
+    let ended = ended.map_or(f64::INFINITY, |lost| {
+        hours_between(tray.started_at, lost.at)
     });
+    let curve = drying::curve(&run.lot).into_iter();
+    let curve = curve
+        .filter(|point| point.hours <= ended)
+        .map(|point| CurvePoint {
+            hours: point.hours,
+            low_g: point.mass_g.low,
+            value_g: point.mass_g.value,
+            high_g: point.mass_g.high,
+        });
     Ok(TrayPage {
         card: card_of(&run, app.now()),
         dry_matter_g: run.estimate.dry_matter_g.into(),
@@ -110,7 +119,7 @@ pub(super) fn page(
         telling_gross_g: run
             .estimate
             .telling_mass_g
-            .filter(|_| tray.taken_down.is_none())
+            .filter(|_| tray.is_drying())
             .map(|mass_g| mass_g + tray.tare_g),
         ends_hours: run.ends_hours().map(Interval::from),
         weighings: lines.collect(),
@@ -123,6 +132,10 @@ pub(super) fn page(
         air: tray.air.map(shown),
         air_limit_wet_percent: run.estimate.air_limit_wet_percent.map(Interval::from),
         binned: binned(reading, Source::Tray(*id))?,
+        lost: tray.lost.as_ref().map(|lost| LostLine {
+            at: lost.at.to_rfc3339(),
+            reason: lost.reason.clone(),
+        }),
     })
 }
 
@@ -146,9 +159,9 @@ fn notes(run: &Run) -> Vec<Note> {
     notes
 }
 
-/// What stands in the way of a better forecast; nothing of it matters once the tray is down.
+/// What stands in the way of a better forecast; nothing of it matters once the run has ended.
 fn reasons(run: &Run) -> Vec<Note> {
-    if run.row.tray.taken_down.is_some() {
+    if !run.row.tray.is_drying() {
         return Vec::new();
     }
     let is_too_damp = run.estimate.reasons.contains(&Reason::RoomTooDamp);
@@ -190,7 +203,7 @@ fn shown(air: journal::Air) -> Air {
 /// A tray in a list, by its forecast.
 pub(crate) fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
     let (tray, harvest, estimate) = (&run.row.tray, &run.row.harvest, &run.estimate);
-    let is_down = tray.taken_down.is_some();
+    let (is_down, is_drying) = (tray.down().is_some(), tray.is_drying());
     let last = run.last_weighed();
     let looked_at = last.map_or(tray.started_at, |(_, at)| at);
     let counted = run.last_counted();
@@ -198,13 +211,13 @@ pub(crate) fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
     let hours_since = hours_between(counted_at, now).max(0.0);
     let hours_left = estimate
         .hours_left
-        .filter(|_| !is_down)
+        .filter(|_| is_drying)
         .map(|left| Interval::from(left.map_monotone(|hours| (hours - hours_since).max(0.0))));
     let stop = estimate
         .target_mass_g
         .map_monotone(|mass| mass + tray.tare_g);
-    let is_dry = is_down || estimate.is_dry;
-    let forgotten = !is_down && now - looked_at > Duration::days(FORGOTTEN_AFTER_DAYS);
+    let is_dry = is_down || (is_drying && estimate.is_dry);
+    let forgotten = is_drying && now - looked_at > Duration::days(FORGOTTEN_AFTER_DAYS);
     let dried_left_g = is_down.then_some(run.row.dried_left_g);
     TrayCard {
         id: run.row.id.to_string(),
@@ -221,12 +234,14 @@ pub(crate) fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
         tare_g: tray.tare_g,
         mass_now_g: counted.map_or(tray.fresh_mass_g, |(mass, _)| mass),
         last_weighed_at: last.map(|(_, at)| at.to_rfc3339()),
-        state: if is_down {
+        state: if is_drying {
+            TrayState::Drying
+        } else if is_down {
             TrayState::Dry
         } else {
-            TrayState::Drying
+            TrayState::Lost
         },
-        taken_down_at: tray.taken_down.map(|end| end.at.to_rfc3339()),
+        taken_down_at: tray.down().map(|end| end.at.to_rfc3339()),
         dried_left_g,
         moisture_now_wet_percent: estimate.moisture_now_wet_percent.map(Interval::from),
         target_mass_g: estimate.target_mass_g.into(),
@@ -236,7 +251,7 @@ pub(crate) fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
         weigh_at: run
             .estimate
             .next_weighing_hours
-            .filter(|_| !is_down)
+            .filter(|_| is_drying)
             .map(|hours| weigh_at(counted_at, looked_at, hours).to_rfc3339()),
         why: why(run),
         is_dry,
@@ -261,7 +276,7 @@ fn weigh_at(
 fn why(run: &Run) -> Option<String> {
     let reasons = &run.estimate.reasons;
     let counts = |reason: &&Reason| !matches!(reason, Reason::AirNotNoted | Reason::OddWeighing);
-    let is_open = run.row.tray.taken_down.is_none() && !run.estimate.is_dry;
+    let is_open = run.row.tray.is_drying() && !run.estimate.is_dry;
     let first = reasons.iter().find(counts).or_else(|| reasons.first());
     first
         .filter(|_| is_open)
@@ -278,6 +293,9 @@ fn says(
     let reasons = &run.estimate.reasons;
     if let Some(left) = dried_left_g {
         return format!("dried, {} g left", words::figure(left));
+    }
+    if run.row.tray.lost.is_some() {
+        return "thrown away while it was drying".to_owned();
     }
     if run.estimate.is_dry {
         return "dry: take it down".to_owned();

@@ -106,7 +106,7 @@ impl Run {
     /// Net weight and time of the latest weigh-in, the take-down included.
     pub fn last_weighed(&self) -> Option<(f64, DateTime<FixedOffset>)> {
         let tray = &self.row.tray;
-        match tray.taken_down {
+        match tray.down() {
             Some(end) => Some((end.gross_g - tray.tare_g, end.at)),
             None => self
                 .weighings
@@ -117,7 +117,7 @@ impl Run {
 
     /// Net weight and time of the latest weigh-in that the forecast counts, the take-down included.
     pub fn last_counted(&self) -> Option<(f64, DateTime<FixedOffset>)> {
-        if self.row.tray.taken_down.is_some() {
+        if self.row.tray.down().is_some() {
             return self.last_weighed();
         }
         let odd = &self.estimate.odd;
@@ -128,14 +128,13 @@ impl Run {
         })
     }
 
-    /// When it will be dry enough, in hours since it was laid out; nothing once it is down.
+    /// When it will be dry enough, in hours since it was laid out; nothing once the run has ended.
     pub fn ends_hours(&self) -> Option<Interval> {
         let tray = &self.row.tray;
         let left = self.estimate.hours_left?;
         let (_, at) = self.last_counted()?;
         let gone = hours_between(tray.started_at, at);
-        tray.taken_down
-            .is_none()
+        tray.is_drying()
             .then(|| left.map_monotone(|hours| gone + hours))
     }
 
@@ -197,7 +196,7 @@ fn figures(
         let since = hours_between(tray.started_at, at);
         drying::Weighing::new(hours(since), grams((gross_g - tray.tare_g).max(0.0))).at("at")
     };
-    let end = tray.taken_down.map(|end| (end.at, end.gross_g));
+    let end = tray.down().map(|end| (end.at, end.gross_g));
     let each = weighings.iter().map(|(_, it)| (it.at, it.gross_g));
     each.chain(end)
         .map(|(at, gross_g)| figure(at, gross_g))
@@ -209,7 +208,7 @@ fn scale_step(tray: &Tray, weighings: &[(WeighingId, Weighing)]) -> Mass {
     let shown = weighings.iter().map(|(_, it)| it.gross_g);
     let all = shown
         .chain([tray.fresh_mass_g, tray.tare_g])
-        .chain(tray.taken_down.map(|it| it.gross_g));
+        .chain(tray.down().map(|it| it.gross_g));
     let is_whole = all.into_iter().all(|figure| figure.fract() == 0.0);
     grams(if is_whole { 1.0 } else { 0.1 })
 }

@@ -5,7 +5,7 @@ use store::{Reading, TrayRow};
 
 use super::run::Run;
 use super::wire::{CorrectWeighing, StrikeWeighing, TrayWritten, WeighTray};
-use super::write::{measured, refuse_if_down, written};
+use super::write::{measured, refuse_if_ended, written};
 use crate::{App, Code, Command, Failure, asked, words};
 
 impl Command for WeighTray {
@@ -22,7 +22,7 @@ impl Command for WeighTray {
             let row = writing
                 .tray(&tray)
                 .map_err(|why| Failure::from(why).renamed("tray"))?;
-            refuse_if_down(&row.tray)?;
+            refuse_if_ended(&row.tray)?;
             weighings_fit(&row.tray, self.gross_g, at)?;
             let gross_g = self.gross_g;
             let mut weighing = Weighing {

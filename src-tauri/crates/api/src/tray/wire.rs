@@ -108,6 +108,8 @@ pub struct ShowTray {
 pub enum TrayState {
     Drying,
     Dry,
+    /// Thrown away while it was drying.
+    Lost,
 }
 
 /// A tray in a list.
@@ -167,6 +169,14 @@ pub struct CurvePoint {
     pub high_g: f64,
 }
 
+/// Why a tray was thrown away while it was drying, and when.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct LostLine {
+    pub at: String,
+    pub reason: String,
+}
+
 /// A tray with its weigh-ins and its forecast.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
@@ -193,6 +203,7 @@ pub struct TrayPage {
     pub air_limit_wet_percent: Option<Interval>,
     /// What of the dried lot was used in another way than in a jar, or thrown away.
     pub binned: Vec<Binned>,
+    pub lost: Option<LostLine>,
 }
 
 /// The answer to [`ListTrays`].

@@ -40,6 +40,7 @@ impl Command for StartTray {
                 started_at,
                 air,
                 taken_down: None,
+                lost: None,
                 sample: None,
                 note: None,
             };
@@ -64,7 +65,7 @@ impl Command for TakeDownTray {
         let (done, ()) = app.perform(|writing| {
             let row = writing.tray(&id).map_err(|why| Failure::from(why).renamed("tray"))?;
             let mut tray = row.tray;
-            refuse_if_down(&tray)?;
+            refuse_if_ended(&tray)?;
             let last = row.last_weighing.map(|(_, weighing)| weighing.gross_g);
             let gross_g = self.gross_g.or(last).ok_or_else(|| {
                 let message = "Weigh the tray: it was never weighed since it was laid out.";
@@ -123,6 +124,7 @@ impl Command for SampleTray {
         oven_sample(sample, grams(0.1))?;
         let (done, ()) = app.perform(|writing| {
             let mut tray = found(writing, &id)?;
+            refuse_if_lost(&tray)?;
             tray.sample = Some(sample);
             writing.correct(&id, &tray)?;
             Ok((
@@ -140,7 +142,22 @@ pub(super) fn found(reading: &store::Reading<'_>, id: &TrayId) -> Result<Tray, F
         .map_err(|why| Failure::from(why).renamed("tray"))
 }
 
-pub(super) fn refuse_if_down(tray: &Tray) -> Result<(), Failure> {
+/// Nothing is learned any more of what was thrown away.
+pub(crate) fn refuse_if_lost(tray: &Tray) -> Result<(), Failure> {
+    match &tray.lost {
+        Some(lost) => {
+            let day = lost.at.format("%Y-%m-%d");
+            Err(Failure::invalid(
+                "tray",
+                format!("This tray was thrown away on {day}, while it was drying."),
+            ))
+        }
+        None => Ok(()),
+    }
+}
+
+pub(super) fn refuse_if_ended(tray: &Tray) -> Result<(), Failure> {
+    refuse_if_lost(tray)?;
     match tray.taken_down {
         Some(end) => {
             let day = end.at.format("%Y-%m-%d");

@@ -129,6 +129,7 @@ impl Garden {
             started_at: at,
             air: None,
             taken_down: None,
+            lost: None,
             sample: None,
             note: None,
         };

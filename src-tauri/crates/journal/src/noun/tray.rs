@@ -3,7 +3,7 @@
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::number;
+use crate::refusal::{number, text};
 use crate::{Amount, Draw, HarvestId, Kept, LotCode, Noun, Refusal, RowRef, Source, TrayId};
 
 /// The air around the rack.
@@ -45,6 +45,16 @@ pub struct TakenDown {
     pub gross_g: f64,
 }
 
+/// The end of a run whose plant never became a dried lot: it went mouldy or wet on the rack, and all of it was thrown
+/// away.
+#[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
+pub struct Lost {
+    /// When.
+    pub at: DateTime<FixedOffset>,
+    /// Why.
+    pub reason: String,
+}
+
 /// A small part of the lot, dried in an oven to constant weight.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
 pub struct OvenSample {
@@ -78,6 +88,9 @@ pub struct Tray {
     /// The end of the run; the net weight is the dried lot.
     #[serde(default)]
     pub taken_down: Option<TakenDown>,
+    /// The end of the run if it was thrown away; an earlier version knew none.
+    #[serde(default)]
+    pub lost: Option<Lost>,
     /// A measured dry weight.
     #[serde(default)]
     pub sample: Option<OvenSample>,
@@ -87,9 +100,20 @@ pub struct Tray {
 }
 
 impl Tray {
-    /// Dried plant that came off the tray; nothing while it is drying.
+    /// How it came down as a dried lot; nothing while it is drying, or when it was thrown away. One
+    /// phone may take down what another throws away: what went mouldy must not become a lot by that.
+    pub fn down(&self) -> Option<TakenDown> {
+        self.taken_down.filter(|_| self.lost.is_none())
+    }
+
+    /// Whether the run goes on.
+    pub fn is_drying(&self) -> bool {
+        self.taken_down.is_none() && self.lost.is_none()
+    }
+
+    /// Dried plant that came off the tray; nothing while it is drying, or when it was thrown away.
     pub fn dried(&self) -> Amount {
-        self.taken_down.map_or(Amount::ZERO, |end| {
+        self.down().map_or(Amount::ZERO, |end| {
             Amount::of(end.gross_g - self.tare_g).max(Amount::ZERO)
         })
     }
@@ -121,6 +145,15 @@ impl Kept for Tray {
                 return Err(Refusal::new(
                     "at",
                     "A tray cannot be taken down before it was laid out.",
+                ));
+            }
+        }
+        if let Some(lost) = &self.lost {
+            text("reason", "The reason", &lost.reason, 1000)?;
+            if lost.at < self.started_at {
+                return Err(Refusal::new(
+                    "at",
+                    "A tray cannot be thrown away before it was laid out.",
                 ));
             }
         }
@@ -159,5 +192,51 @@ impl Kept for Tray {
 
     fn needs(&self) -> Vec<RowRef> {
         vec![(Noun::Harvest, self.harvest.to_string())]
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use serde_json::{Value, json};
+
+    use super::*;
+
+    /// A tray that was taken down at 40 g, as an earlier version wrote it, and more.
+    fn tray(lost: Option<Value>) -> Tray {
+        let mut fields = json!({
+            "code": "BADO 113", "name": "Sieve", "harvest": uuid::Uuid::nil(),
+            "fresh_mass_g": 200.0, "tare_g": 100.0, "started_at": "2026-07-14T09:00:00+02:00",
+            "taken_down": {"at": "2026-07-21T09:00:00+02:00", "gross_g": 140.0},
+        });
+        if let Some(lost) = lost {
+            fields["lost"] = lost;
+        }
+        serde_json::from_value(fields).unwrap()
+    }
+
+    #[test]
+    fn what_was_thrown_away_is_no_dried_lot_whoever_took_it_down() {
+        let kept = tray(None);
+        assert_eq!((kept.dried(), kept.is_drying()), (Amount::of(40.0), false));
+        let lost = tray(Some(
+            json!({"at": "2026-07-20T09:00:00+02:00", "reason": "mould"}),
+        ));
+        assert_eq!(lost.check(), Ok(()));
+        assert_eq!((lost.dried(), lost.down()), (Amount::ZERO, None));
+        let drying = Tray {
+            taken_down: None,
+            ..kept
+        };
+        assert!(drying.is_drying() && drying.dried() == Amount::ZERO);
+    }
+
+    #[test]
+    fn it_is_thrown_away_with_a_reason_and_not_before_it_was_laid_out() {
+        let field = |at: &str, reason: &str| {
+            let lost = tray(Some(json!({"at": at, "reason": reason})));
+            lost.check().unwrap_err().field
+        };
+        assert_eq!(field("2026-07-20T09:00:00+02:00", " "), "reason");
+        assert_eq!(field("2026-07-14T08:59:00+02:00", "mould"), "at");
     }
 }

@@ -37,13 +37,16 @@ pub(crate) fn binned_of(noun: Noun) -> String {
 }
 
 impl Reading<'_> {
-    /// What was thrown away between two moments, of fresh plants and of dried ones.
+    /// What was thrown away between two moments, of fresh plants and of dried ones. A tray that was
+    /// thrown away while it was drying counts as what was laid out on it fresh.
     ///
     /// # Errors
     /// A failure to read.
     pub fn binned(&self, from_ms: i64, to_ms: i64) -> Result<(Amount, Amount), Failure> {
         let mut statement = self.conn.prepare_cached(
-            "SELECT coalesce(sum(binned) FILTER (WHERE source_noun = ?3), 0),
+            "SELECT coalesce(sum(binned) FILTER (WHERE source_noun = ?3), 0) + coalesce(
+                        (SELECT sum(lost) FROM tray INDEXED BY tray_lost
+                         WHERE lost > 0 AND lost_ms >= ?1 AND lost_ms < ?2), 0),
                     coalesce(sum(binned) FILTER (WHERE source_noun = ?4), 0)
              FROM discard INDEXED BY discard_in_time
              WHERE binned > 0 AND at_ms >= ?1 AND at_ms < ?2",

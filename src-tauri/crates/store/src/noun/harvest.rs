@@ -233,7 +233,7 @@ impl Reading<'_> {
         let mut statement = self.conn.prepare_cached(
             "SELECT harvest.id, herb, part, bed, fresh, photo, picked_ms, tray.dried, tray.fresh_g
              FROM harvest LEFT JOIN tray INDEXED BY tray_of_harvest
-                 ON tray.harvest = harvest.id AND NOT tray.is_drying
+                 ON tray.harvest = harvest.id AND tray.dried > 0
              WHERE picked_ms >= ?1 AND picked_ms < ?2 ORDER BY picked_ms, harvest.id",
         )?;
         let mut rows = statement.query([from_ms, to_ms])?;

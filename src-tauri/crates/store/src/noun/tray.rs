@@ -15,7 +15,7 @@ pub struct TrayRow {
     pub tray: Tray,
     /// The harvest it dries.
     pub harvest: Harvest,
-    /// Dried plant that is left; zero while it is drying.
+    /// Dried plant that is left; zero while it is drying, or when it was thrown away.
     pub dried_left_g: f64,
     /// The latest weigh-in.
     pub last_weighing: Option<(WeighingId, Weighing)>,
@@ -55,8 +55,8 @@ impl Table for Tray {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
             "INSERT INTO tray (id, body, code, harvest, started_ms, is_drying, dried, fresh_g,
-                               sample_fresh_g, sample_dry_g, name, started_at)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12)",
+                               sample_fresh_g, sample_dry_g, name, started_at, lost, lost_ms)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)",
         )?
         .execute(params![
             id,
@@ -64,13 +64,18 @@ impl Table for Tray {
             self.code.as_str(),
             self.harvest.to_string(),
             self.started_at.timestamp_millis(),
-            self.taken_down.is_none(),
+            self.is_drying(),
             self.dried().thousandths(),
             self.fresh_mass_g,
             self.sample.map(|sample| sample.fresh_g),
             self.sample.map(|sample| sample.dry_g),
             self.name,
             self.started_at.to_rfc3339(),
+            self.lost
+                .as_ref()
+                .map_or(Amount::ZERO, |_| Amount::of(self.fresh_mass_g))
+                .thousandths(),
+            self.lost.as_ref().map(|lost| lost.at.timestamp_millis()),
         ])?;
         Ok(())
     }
@@ -192,7 +197,7 @@ impl Reading<'_> {
     ) -> Result<Vec<OwnDry>, Failure> {
         let mut statement = self.conn.prepare_cached(
             "SELECT tray.id, tray.fresh_g, tray.dried, tray.sample_fresh_g, tray.sample_dry_g
-             FROM harvest CROSS JOIN tray ON tray.harvest = harvest.id AND NOT tray.is_drying
+             FROM harvest CROSS JOIN tray ON tray.harvest = harvest.id AND tray.dried > 0
              WHERE harvest.herb = ?1 AND harvest.surface = 'dry' AND harvest.part = ?2
              ORDER BY harvest.picked_ms DESC, tray.id DESC LIMIT ?3",
         )?;
@@ -246,7 +251,7 @@ impl Reading<'_> {
     ) -> Result<Vec<OwnBatch>, Failure> {
         let mut statement = self.conn.prepare_cached(
             "SELECT tray.id, tray.body, harvest.id, harvest.body, bed.body
-             FROM harvest CROSS JOIN tray ON tray.harvest = harvest.id AND NOT tray.is_drying
+             FROM harvest CROSS JOIN tray ON tray.harvest = harvest.id AND tray.dried > 0
              LEFT JOIN bed ON bed.id = harvest.bed
              WHERE harvest.herb = ?1 AND harvest.surface = 'dry'
                AND (?2 IS NULL OR harvest.part = ?2)

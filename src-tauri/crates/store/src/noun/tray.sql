@@ -5,13 +5,18 @@ CREATE TABLE tray (
     harvest    TEXT NOT NULL,
     started_ms INTEGER NOT NULL,
     is_drying  INTEGER NOT NULL,
+    -- Thousandths of a gram; 0 unless it was taken down.
     dried      INTEGER NOT NULL,
+    -- Thousandths of a gram, as laid out; 0 unless it was thrown away while it was drying.
+    lost       INTEGER NOT NULL,
+    lost_ms    INTEGER,
     fresh_g    REAL NOT NULL,
     sample_fresh_g REAL,
     sample_dry_g   REAL,
     name       TEXT NOT NULL,
     started_at TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX tray_of_harvest ON tray (harvest, is_drying, dried, fresh_g, sample_fresh_g, sample_dry_g, started_ms, id, code, name, started_at);
+CREATE INDEX tray_of_harvest ON tray (harvest, is_drying, dried, fresh_g, sample_fresh_g, sample_dry_g, started_ms, id, code, name, started_at, lost);
 CREATE INDEX tray_drying ON tray (started_ms) WHERE is_drying;
+CREATE INDEX tray_lost ON tray (lost_ms, lost) WHERE lost > 0;
 CREATE INDEX tray_by_code ON tray (code);

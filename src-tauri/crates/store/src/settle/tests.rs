@@ -65,6 +65,7 @@ fn season() -> (Store, DeedId, DeedId) {
                 started_at: at(9),
                 air: None,
                 taken_down: None,
+                lost: None,
                 sample: None,
                 note: None,
             },
