@@ -49,7 +49,7 @@ async function addresses(app) {
     pick: "/pick",
     harvest: `/harvest/${harvest}`,
     "correct-harvest": `/correct-harvest/${harvest}`,
-    bin: `/bin/${fresh}`,
+    bin: `/bin/harvest/${fresh}`,
     rack: "/rack",
     "start-tray": "/start-tray",
     "start-tray-of": `/start-tray/${fresh}`,
@@ -60,7 +60,8 @@ async function addresses(app) {
     "correct-tray": `/correct-tray/${tray}`,
     sample: `/sample/${tray}`,
     "tray-dried": `/tray/${dried}`,
-    "bin-tray": `/bin-tray/${dried}`,
+    "bin-drying": `/bin/tray/${tray}`,
+    "bin-dried": `/bin/tray/${dried}`,
     pantry: "/pantry",
     fill: "/fill",
     "fill-with": `/fill?lot=harvest:${fresh}`,
@@ -119,6 +120,8 @@ async function addresses(app) {
     "safe-export": "/safe-export",
     "safe-import": "/safe-import",
     "safe-rescue": "/safe-rescue",
+    // Last, for it changes the journal.
+    "tray-lost": `/tray/${tray}`,
   };
 }
 
@@ -127,6 +130,12 @@ const doings = {
   async "fill-bottles-told"(app) {
     await app.press("button", "One more of 100 mL");
     await app.reads("more than there is");
+  },
+  async "tray-lost"(app) {
+    await app.press("link", "Throw away");
+    await app.fill("textbox", "Why", "Mould under the leaves after three days of rain");
+    await app.press("button", "Throw it away");
+    await app.reads("while it was drying");
   },
   async "use-drops"(app) {
     await app.press("radio", "Drops");

@@ -69,6 +69,23 @@ test(`${engine}: a tray is weighed in with 3 taps and the digits`, async (t) => 
   assert.ok(counted.taps <= 3, `it took ${counted.taps} taps`);
 });
 
+test(`${engine}: a tray that went mouldy is thrown away with 5 taps and the reason, and comes back with one`, async (t) => {
+  const { app, counted } = await opened(t);
+  await counted.press("link", "Rack");
+  await counted.press("link", /^Rosemary, /);
+  await counted.press("link", "Throw away");
+  await app.reads("Mouldy herb is thrown out whole");
+  await app.reads("Common practice, no source");
+  await counted.write("textbox", "Why", "Mould under the leaves");
+  await counted.press("button", "Throw it away");
+  await app.reads("while it was drying");
+  await app.reads("Mould under the leaves");
+  t.diagnostic(`${counted.taps} taps`);
+  assert.ok(counted.taps <= 5, `it took ${counted.taps} taps`);
+  await app.press("button", "Undo");
+  await app.sees("link", "Take it down");
+});
+
 test(`${engine}: the recipe of a jar is read at most 2 taps from the pantry`, async (t) => {
   const { app, counted } = await opened(t);
   await app.press("link", "Pantry");

@@ -4,7 +4,6 @@ import Bed from "./Bed.svelte";
 import Beds from "./Beds.svelte";
 import Bin from "./Bin.svelte";
 import BinBottle from "./BinBottle.svelte";
-import BinTray from "./BinTray.svelte";
 import Bottle from "./Bottle.svelte";
 import Check from "./Check.svelte";
 import CorrectBottle from "./CorrectBottle.svelte";
@@ -74,7 +73,6 @@ export const screens: Record<string, Component> = {
   weighing: Weighing,
   "correct-tray": CorrectTray,
   sample: Sample,
-  "bin-tray": BinTray,
   pantry: Pantry,
   fill: Fill,
   jar: Jar,

@@ -293,6 +293,7 @@ export const de: Words = {
     damp: (low: string, high: string) =>
       `Das Buch würde es noch nicht trocken nennen: ${low} bis ${high} davon sind Wasser. Was feucht weggestellt wird, schimmelt; prüf es vorher mit der Hand.`,
     coarse: "Das Buch kann nicht sagen, ob es trocken ist. Was feucht weggestellt wird, schimmelt; prüf es vorher mit der Hand.",
+    lost: (when: string) => `Am ${when} beim Trocknen weggeworfen`,
     byHand: "Mit der Hand",
     tells: (mass: string) => `Unter ${mass} auf der Waage beginnen Wägungen etwas über das Ende zu sagen.`,
     ends: (from: string, to: string) => `Trocken genug zwischen ${from} und ${to}, in neun von zehn Fällen.`,

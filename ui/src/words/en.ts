@@ -260,6 +260,7 @@ export const en = {
     damp: (low: string, high: string) =>
       `The book would not call it dry yet: ${low} to ${high} of it is water. What is put away damp goes mouldy, so try it by hand first.`,
     coarse: "The book cannot tell whether it is dry. What is put away damp goes mouldy, so try it by hand first.",
+    lost: (when: string) => `Thrown away on ${when}, while it was drying`,
     byHand: "By hand",
     tells: (mass: string) => `Weigh-ins begin to tell of the end below ${mass} on the scale.`,
     ends: (from: string, to: string) => `Dry enough between ${from} and ${to}, nine times out of ten.`,
