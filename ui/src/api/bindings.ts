@@ -1023,6 +1023,11 @@ export type LookAtMerge = { file: string, passphrase?: string, };
 export type LookAtRestore = { file: string, passphrase?: string, };
 
 /**
+ * Why a tray was thrown away while it was drying, and when.
+ */
+export type LostLine = { at: string, reason: string, };
+
+/**
  * Fresh grams come from a harvest, dried grams from a tray that was taken down.
  */
 export type Lot = { kind: LotKind, id: string, };
@@ -1038,11 +1043,6 @@ export type LotFound = { noun: Noun, id: string, code: string, };
 export type LotKind = "harvest" | "tray";
 
 /**
-/**
- * Why a tray was thrown away while it was drying, and when.
- */
-export type LostLine = { at: string, reason: string, };
-
  * A lot that can go into a jar.
  */
 export type LotLine = { lot: Lot, code: string, herb: string, common: string, part: string, state: PlantState, left_g: number, moisture_wet_percent: Interval, picked_at: string, bed: string | null, photo: string | null, };

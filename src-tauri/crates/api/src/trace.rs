@@ -266,9 +266,9 @@ fn chained(reading: &Reading<'_>, plant: &journal::Plant) -> Result<ChainPlant, 
             });
         chained.tray = Some(ChainTray {
             id: id.to_string(),
+            taken_down_at: tray.down().map(|end| end.at.to_rfc3339()),
             code: tray.code.to_string(),
             name: tray.name,
-            taken_down_at: tray.down().map(|end| end.at.to_rfc3339()),
             started_at: tray.started_at.to_rfc3339(),
             weighings: weighings.collect(),
         });
@@ -407,11 +407,11 @@ impl Command for TraceForward {
                 harvest: tray.harvest,
                 started_at: tray.started_at,
                 binned_g: tray.binned.get(),
+                lost_fresh_g: (tray.lost > Amount::ZERO).then(|| tray.lost.get()),
             });
             let names: BTreeMap<&str, &str> = came
                 .jars
                 .iter()
-                lost_fresh_g: (tray.lost > Amount::ZERO).then(|| tray.lost.get()),
                 .map(|jar| (jar.id.as_str(), jar.name.as_str()))
                 .collect();
             let (mut bottles, mut people) = (Vec::new(), Vec::new());
