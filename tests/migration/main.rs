@@ -231,8 +231,8 @@ fn a_file_of_version_2_opens_with_the_whole_pantry_in_it() {
 
 #[test]
 fn the_version_before_is_told_to_be_updated() {
-    // What version 1 did with any file above its own format, which is 1: it refused it. So a log
-    // that speaks of bottles must not lie in a file of format 1.
+    // What a version did with any file above its own format: it refused it. So a log that speaks of
+    // bottles must not lie in a file of format 1, nor one that may hold a measured pH in one of 2.
     for (name, version) in [("v1.sqlite", 1_u32), ("v2.sqlite", 2)] {
         let (_folder, path) = frozen(name);
         assert_eq!(
@@ -241,7 +241,7 @@ fn the_version_before_is_told_to_be_updated() {
             "{name} as it was written"
         );
         drop(open(&path).unwrap());
-        assert_eq!(fs::read(&path).unwrap()[USER_VERSION], 2_u32.to_be_bytes());
+        assert_eq!(fs::read(&path).unwrap()[USER_VERSION], 3_u32.to_be_bytes());
     }
 }
 

@@ -3,6 +3,7 @@
 mod again;
 mod bottles;
 mod jars;
+mod ph;
 
 use serde_json::{Value, json};
 

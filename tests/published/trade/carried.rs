@@ -255,6 +255,7 @@ fn every_limit_of_safety_is_said_or_enforced_where_the_jar_is_composed() {
                         liquid: Some(&mixed(&[(syrup, 100.0)], None)),
                         vinegar_acidity_g_per_100ml: None,
                         herb_water_percent: None,
+                        measured_ph: None,
                         state: Fresh,
                     },
                 );

@@ -225,16 +225,28 @@ export type BottleCard = { id: string, code: string, name: string, preparation: 
 /**
  * Whether it must not be used any more.
  */
-bin_it: boolean, only_the_date_counts: boolean, place: string | null, strength_percent_vol: Interval, };
+bin_it: boolean, 
+/**
+ * Whether a pH was read at which acid may not protect it.
+ */
+not_acid: boolean, only_the_date_counts: boolean, place: string | null, strength_percent_vol: Interval, };
 
 /**
  * A bottle with everything about it.
  */
-export type BottlePage = { strained_on: string | null, liquid: Liquid, keeping: Keeping, storage: Array<Note>, signs: Array<Note>, cautions: Array<Note>, arithmetic: BottleSums, uses: Array<UseLine>, checks: Array<CheckLine>, given_to: GivenTo | null, ended_at: string | null, binned_because: string | null, chain: Chain, note: string | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, jar: string, filled_at: string, size_ml: number, left_ml: number, state: BottleState, best_before: string | null, check_on: string | null, 
+export type BottlePage = { strained_on: string | null, liquid: Liquid, keeping: Keeping, storage: Array<Note>, signs: Array<Note>, cautions: Array<Note>, 
+/**
+ * Whether its pH is worth reading, for acid keeps it.
+ */
+takes_ph: boolean, ph: PhShown | null, arithmetic: BottleSums, uses: Array<UseLine>, checks: Array<CheckLine>, given_to: GivenTo | null, ended_at: string | null, binned_because: string | null, chain: Chain, note: string | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, jar: string, filled_at: string, size_ml: number, left_ml: number, state: BottleState, best_before: string | null, check_on: string | null, 
 /**
  * Whether it must not be used any more.
  */
-bin_it: boolean, only_the_date_counts: boolean, place: string | null, strength_percent_vol: Interval, };
+bin_it: boolean, 
+/**
+ * Whether a pH was read at which acid may not protect it.
+ */
+not_acid: boolean, only_the_date_counts: boolean, place: string | null, strength_percent_vol: Interval, };
 
 /**
  * The answer to [`PlanBottles`].
@@ -328,14 +340,14 @@ export type ChainWeighing = { at: string, gross_g: number, };
 export type ChangeSettings = { units?: Units, scheme?: Scheme, cautions_seen?: boolean, maker?: string, poison_line?: string, };
 
 /**
- * It was looked at.
+ * It was looked at. A pH is taken of what acid keeps; `read_with` is what it was read with.
  */
-export type CheckBottle = { bottle: string, outcome: Outcome, note?: string, at?: string, };
+export type CheckBottle = { bottle: string, outcome: Outcome, ph?: number, read_with?: ReadWith, note?: string, at?: string, };
 
 /**
  * One look.
  */
-export type CheckLine = { id: string, at: string, outcome: Outcome, note: string | null, };
+export type CheckLine = { id: string, at: string, outcome: Outcome, ph: number | null, read_with: ReadWith | null, note: string | null, };
 
 /**
  * Why a command failed, as far as a page acts on it.
@@ -777,7 +789,11 @@ dried_equivalent_g_per_ml: Interval | null,
 /**
  * The same to a millilitre of what there is with the plant's own water.
  */
-dried_equivalent_with_plant_water_g_per_ml: Interval | null, cautions: Array<Note>, reasons: Array<Note>, steps: Array<Step>, note: string | null, failed_because: string | null, shakes: Array<ShakeLine>, strainings: Array<StrainingLine>, expected_out: Array<ExpectedOut>, bottles: Array<BottleCard>, 
+dried_equivalent_with_plant_water_g_per_ml: Interval | null, cautions: Array<Note>, 
+/**
+ * Whether its pH is worth reading, for acid keeps it.
+ */
+takes_ph: boolean, ph: PhShown | null, reasons: Array<Note>, steps: Array<Step>, note: string | null, failed_because: string | null, shakes: Array<ShakeLine>, strainings: Array<StrainingLine>, expected_out: Array<ExpectedOut>, bottles: Array<BottleCard>, 
 /**
  * Strained liquid that no bottle holds yet; nothing before it is strained.
  */
@@ -1197,6 +1213,19 @@ export type PartWater = { part: string, water_wet_percent: Interval, ratio_fresh
 export type PerSheet = { a4: number, letter: number, };
 
 /**
+ * The last pH that counts for a liquid, with the range in which the real one lies.
+ */
+export type PhShown = { ph: Interval, read_with: ReadWith | null, at: string, 
+/**
+ * The code of the bottle it was read in, where that is another one.
+ */
+read_in: string | null, 
+/**
+ * Whether acid protects it wherever in the range it lies.
+ */
+is_acid_enough: boolean, told: Note, };
+
+/**
  * What is known of one photo.
  */
 export type PhotoCard = { hash: string, name: string | null, width: number | null, height: number | null, has_preview: boolean, taken_at: string | null, zone_known: boolean, place: Place | null, bytes: number, note: string | null, };
@@ -1320,6 +1349,11 @@ export type Purpose = "inside" | "outside" | "food";
  * How much of each, to end there?
  */
 export type ReachMixture = { stock: Array<StockItem>, plants?: Array<WetPlant>, targets: Targets, };
+
+/**
+ * What a pH was read with.
+ */
+export type ReadWith = "strip" | "meter";
 
 /**
  * A recipe.
@@ -1533,14 +1567,15 @@ export type StockItem = { kind: IngredientKind, strength_percent_vol?: number, p
 export type StockLine = { preparation: string, preparation_name: string, herbs: Array<string>, bottles: number, left_ml: number, runs_out: RunsOut | null, };
 
 /**
- * The jar was strained: exactly one of `came_out_ml` and `came_out_g`.
+ * The jar was strained: exactly one of `came_out_ml` and `came_out_g`. A pH is taken of what acid
+ * keeps, of all that came out; `read_with` is what it was read with.
  */
-export type StrainJar = { jar: string, came_out_ml?: number, came_out_g?: number, how: How, at?: string, note?: string, };
+export type StrainJar = { jar: string, came_out_ml?: number, came_out_g?: number, how: How, ph?: number, read_with?: ReadWith, at?: string, note?: string, };
 
 /**
  * What came out, and what the marc kept after it.
  */
-export type StrainingLine = { id: string, at: string, how: How, came_out_ml: number, came_out_g: number | null, retained_ml: Interval, retained_ml_per_g_dry: Interval | null, note: string | null, };
+export type StrainingLine = { id: string, at: string, how: How, came_out_ml: number, came_out_g: number | null, retained_ml: Interval, retained_ml_per_g_dry: Interval | null, ph: number | null, read_with: ReadWith | null, note: string | null, };
 
 /**
  * A wish is given up or come true.
@@ -1690,7 +1725,11 @@ best_before: string | null,
 /**
  * Whether it must not be used any more.
  */
-bin_it: boolean, place: string | null, };
+bin_it: boolean, 
+/**
+ * Whether a pH was read at which acid may not protect it.
+ */
+not_acid: boolean, place: string | null, };
 
 /**
  * The answer to [`TraceForward`].

@@ -310,14 +310,17 @@ impl List {
             }
         }
         for (id, jar) in reading.jars_unbottled()? {
-            let judged = Judged::of(reading, &jar)?;
+            let read = reading.ph_of(&id)?;
+            let judged = Judged::with_ph(reading, &jar, read.as_ref())?;
             let strained = reading.strainings(&id)?;
             let Some((_, first)) = strained.first() else {
                 continue;
             };
-            let Some(last) = last_day(reading, &jar, &judged, first.at.date_naive())? else {
+            let not_acid = read.filter(|read| !read.ph.is_acid_enough());
+            let last = last_day(reading, &jar, &judged, first.at.date_naive())?;
+            if last.is_none() && not_acid.is_none() {
                 continue;
-            };
+            }
             let rest = reading.left(Source::Jar(id))?.get();
             let title = format!(
                 "{}, the {} mL left in the jar",
@@ -330,7 +333,11 @@ impl List {
                 title: &title,
                 at: None,
             };
-            self.use_by(last, judged.only_the_date_counts, true, &about);
+            if let Some(read) = not_acid {
+                self.not_acid(read.at.date_naive(), &about);
+            } else if let Some(last) = last {
+                self.use_by(last, judged.only_the_date_counts, true, &about);
+            }
         }
         Ok(())
     }
@@ -352,6 +359,14 @@ impl List {
                 format!("Use it by {last}."),
             );
         }
+    }
+
+    /// How many days it keeps was not found, so it is due from the day on which its pH was read.
+    fn not_acid(&mut self, read_on: NaiveDate, about: &About<'_>) {
+        let text = format!(
+            "It may not be acid enough to keep, by the pH that was read on {read_on}: keep it cold and use it within days, or throw it away."
+        );
+        self.add(DueWhat::UseBefore, read_on, 3, about, text);
     }
 
     fn bottles(&mut self, reading: &Reading<'_>) -> Result<(), Failure> {
@@ -376,6 +391,10 @@ impl List {
             if let Some(on) = bottle.found_bad_on {
                 let text = "It was found bad: throw it away.".to_owned();
                 self.add(DueWhat::Bin, on, 3, &about, text);
+                continue;
+            }
+            if let Some(on) = bottle.not_acid_on {
+                self.not_acid(on, &about);
                 continue;
             }
             // Once its last day has come nobody needs to look at it any more.

@@ -25,6 +25,7 @@ mod herb;
 mod jar;
 mod label;
 mod mixture;
+mod ph;
 mod photo;
 mod safe;
 mod search;

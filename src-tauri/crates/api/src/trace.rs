@@ -140,6 +140,8 @@ pub struct TracedBottle {
     pub best_before: Option<String>,
     /// Whether it must not be used any more.
     pub bin_it: bool,
+    /// Whether a pH was read at which acid may not protect it.
+    pub not_acid: bool,
     pub place: Option<String>,
 }
 
@@ -342,6 +344,7 @@ fn traced(bottle: CameBottle, name: &str, today: NaiveDate) -> TracedBottle {
         state: BottleState::Given,
         best_before: None,
         bin_it: false,
+        not_acid: false,
         place: bottle.place,
     };
     match bottle.fate {
@@ -351,8 +354,9 @@ fn traced(bottle: CameBottle, name: &str, today: NaiveDate) -> TracedBottle {
         Fate::Stands(row) => {
             let last = row.last_check.as_ref();
             traced.left_ml = row.left_ml.max(0.0);
-            traced.state = row.bottle.state(row.is_open, last, today).into();
-            traced.best_before = row.bottle.best_before.map(|day| day.to_string());
+            traced.state = row.state(today).into();
+            traced.best_before = row.last_day().map(|day| day.to_string());
+            traced.not_acid = row.is_not_acid();
             traced.bin_it = row.bottle.is_to_be_binned(last, today);
         }
     }

@@ -36,7 +36,7 @@ pub use noun::dropper::Dropper;
 pub use noun::harvest::{Harvest, HarvestState, Surface, TimeFrom, Weighed};
 pub use noun::herb::Herb;
 pub use noun::jar::{Added, Failed, Jar, JarState, Plant, Pour, SteepDays};
-pub use noun::look::{Check, Outcome};
+pub use noun::look::{Check, Outcome, PhRead};
 pub use noun::photo::{Photo, Place};
 pub use noun::recipe::{Recipe, RecipePlant};
 pub use noun::setting::{Scheme, Setting, Units};

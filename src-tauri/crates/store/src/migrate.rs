@@ -13,6 +13,7 @@ const APPLICATION_ID: i32 = i32::from_be_bytes(*b"TRUG");
 const MIGRATIONS: &[&str] = &[
     include_str!("../migrations/0001_log.sql"),
     include_str!("../migrations/0002_pantry.sql"),
+    include_str!("../migrations/0003_ph.sql"),
 ];
 
 /// Raised when the tables that are made from the log are filled differently
@@ -195,7 +196,7 @@ mod tests {
         drop(open(&path));
         // SQLite file format 1.3: user version at 60, application id at 68, both big-endian.
         let bytes = std::fs::read(&path).unwrap();
-        assert_eq!(bytes[60..64], 2_u32.to_be_bytes());
+        assert_eq!(bytes[60..64], 3_u32.to_be_bytes());
         assert_eq!(&bytes[68..72], b"TRUG");
     }
 }

@@ -1,7 +1,7 @@
 //! The tables of what is left, in the order in which lists show it.
 
 use journal::{Noun, Outcome, Source};
-use rusqlite::{Connection, OptionalExtension, params};
+use rusqlite::{Connection, params};
 
 use crate::Failure;
 use crate::noun::bottle::{ROW, bottle_row};
@@ -31,19 +31,25 @@ pub(crate) fn follow(conn: &Connection, noun: Noun, id: &str) -> Result<(), Fail
         .try_for_each(|tray| lot(conn, Noun::Tray, tray))
 }
 
-/// The bottle that was looked at.
-pub(crate) fn looked_at(
-    conn: &Connection,
-    noun: Noun,
-    id: &str,
-) -> Result<Option<String>, Failure> {
-    if noun != Noun::Check {
-        return Ok(None);
-    }
-    Ok(conn
-        .prepare_cached("SELECT bottle FROM \"check\" WHERE id = ?1")?
-        .query_row([id], |row| row.get(0))
-        .optional()?)
+/// The bottles of which something was found out: the one that was looked at, and all that hold the
+/// liquid of which the pH was read.
+pub(crate) fn looked_at(conn: &Connection, noun: Noun, id: &str) -> Result<Vec<String>, Failure> {
+    let sql = match noun {
+        Noun::Check => {
+            "SELECT \"check\".bottle FROM \"check\" WHERE id = ?1
+             UNION SELECT mate.id FROM \"check\" CROSS JOIN bottle ON bottle.id = \"check\".bottle
+             CROSS JOIN bottle AS mate ON mate.jar = bottle.jar
+             WHERE \"check\".id = ?1 AND \"check\".reads_ph"
+        }
+        Noun::Straining => {
+            "SELECT bottle.id FROM straining CROSS JOIN bottle ON bottle.jar = straining.jar
+             WHERE straining.id = ?1 AND straining.reads_ph"
+        }
+        _ => return Ok(Vec::new()),
+    };
+    let mut found = conn.prepare_cached(sql)?;
+    let found = found.query_map([id], |row| row.get(0))?;
+    Ok(found.collect::<Result<_, _>>()?)
 }
 
 fn lot(conn: &Connection, noun: Noun, id: &str) -> Result<(), Failure> {
@@ -71,12 +77,12 @@ pub(crate) fn bottle(conn: &Connection, id: &str) -> Result<(), Failure> {
         return Ok(());
     };
     let remains: i64 = row.get(3)?;
-    let row = bottle_row(row)?;
+    let row = bottle_row(conn, row)?;
     let last = row.last_check.as_ref();
     conn.prepare_cached(
         "INSERT INTO shelf (bottle, jar, code, remains, is_open, is_bad, only_the_date,
-                            best_before, next_check)
-         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9)",
+                            best_before, next_check, not_acid_on)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10)",
     )?
     .execute(params![
         id,
@@ -86,8 +92,11 @@ pub(crate) fn bottle(conn: &Connection, id: &str) -> Result<(), Failure> {
         row.is_open,
         last.is_some_and(|check| check.outcome == Outcome::Bad),
         row.bottle.only_the_date_counts,
-        row.bottle.best_before.map(|day| day.to_string()),
+        row.last_day().map(|day| day.to_string()),
         row.bottle.next_check(last).map(|day| day.to_string()),
+        row.ph
+            .filter(|_| row.is_not_acid())
+            .map(|read| read.at.date_naive().to_string()),
     ])?;
     Ok(())
 }

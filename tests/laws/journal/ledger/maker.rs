@@ -240,6 +240,7 @@ impl Maker {
                     came_out_g: None,
                     liquid_ml: Interval::exact(came_out_ml + 10.0),
                     dry_matter_g: Interval::exact(20.0),
+                    ph: None,
                     note: None,
                 };
                 self.perform(|w| w.record(&StrainingId(id), &straining))

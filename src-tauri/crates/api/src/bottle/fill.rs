@@ -33,7 +33,7 @@ impl Command for FillBottles {
                 return Err(Failure::invalid("jar", message));
             };
             refuse_more_than_came_out(writing, &jar_id, &sizes)?;
-            let judged = Judged::of(writing, &jar)?;
+            let judged = Judged::with_ph(writing, &jar, writing.ph_of(&jar_id)?.as_ref())?;
             let strained_on = first.at.date_naive();
             let dates = judged.dates_at(writing, &jar, strained_on, self.stored_at_c)?;
             if let Some(last) = dates.best_before

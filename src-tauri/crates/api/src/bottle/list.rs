@@ -54,10 +54,14 @@ impl Shown {
             } else {
                 row.left_ml.max(0.0)
             },
-            state: bottle.state(row.is_open, last, today).into(),
-            best_before: bottle.best_before.map(|day| day.to_string()),
-            check_on: bottle.next_check(last).map(|day| day.to_string()),
+            state: row.state(today).into(),
+            best_before: row.last_day().map(|day| day.to_string()),
+            check_on: bottle
+                .next_check(last)
+                .filter(|_| !row.is_not_acid())
+                .map(|day| day.to_string()),
             bin_it: bottle.is_to_be_binned(last, today),
+            not_acid: bottle.end.is_none() && row.is_not_acid(),
             only_the_date_counts: bottle.only_the_date_counts,
             place: bottle.place.clone(),
             strength_percent_vol: self.strength.into(),

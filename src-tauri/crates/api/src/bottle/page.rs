@@ -12,7 +12,7 @@ use crate::jar::{DriedEquivalent, Judged};
 use crate::mixture::Liquid;
 use crate::trace;
 use crate::wire::{Interval, Note, Status};
-use crate::{App, Command, Failure, asked};
+use crate::{App, Command, Failure, asked, ph};
 
 impl Command for ShowBottle {
     const NAME: &'static str = "bottle.show";
@@ -47,7 +47,7 @@ fn by_code(reading: &Reading<'_>, text: &str) -> Result<BottleId, Failure> {
 pub(super) fn page(app: &App, reading: &Reading<'_>, id: &BottleId) -> Result<BottlePage, Failure> {
     let row = reading.bottle(id)?;
     let jar = reading.get::<Jar>(&row.bottle.jar)?;
-    let judged = Judged::of(reading, &jar)?;
+    let judged = Judged::with_ph(reading, &jar, row.ph.as_ref())?;
     let strainings = reading.strainings(&row.bottle.jar)?;
     let card = Shown::of(reading, &jar)?.card(&row, app.now().date_naive());
     let uses = reading.uses(id)?.into_iter().map(|(id, it)| UseLine {
@@ -60,6 +60,8 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &BottleId) -> Result<Bo
         id: id.to_string(),
         at: it.at.to_rfc3339(),
         outcome: it.outcome.into(),
+        ph: it.ph.map(|ph| ph.value),
+        read_with: it.ph.and_then(|ph| ph.read_with).map(Into::into),
         note: it.note,
     });
     let end = row.bottle.end.clone();
@@ -82,7 +84,7 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &BottleId) -> Result<Bo
             came_out(&strainings),
         )?,
         storage: storage(&judged),
-        signs: signs(&judged, row.bottle.best_before),
+        signs: signs(&judged, row.last_day()),
         uses: uses.collect(),
         checks: checks.collect(),
         given_to,
@@ -92,6 +94,8 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &BottleId) -> Result<Bo
             .and_then(|end| end.reason),
         chain: trace::chain(app, reading, &row.bottle.jar, Some(card.clone()))?,
         card,
+        takes_ph: judged.preparation.is_kept_by_acid(),
+        ph: ph::shown(reading, row.ph, Some(id))?,
         liquid: Liquid::from(&judged.poured.liquid),
         keeping: judged.poured.keeping.into(),
         cautions: judged.poured.cautions.into_iter().map(Note::from).collect(),

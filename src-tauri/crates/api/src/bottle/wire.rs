@@ -4,6 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use crate::jar::Keeping;
 use crate::mixture::Liquid;
+use crate::ph::{PhShown, ReadWith};
 use crate::trace::Chain;
 use crate::wire::{Changed, Interval, Note};
 
@@ -79,13 +80,15 @@ pub struct GiveBottle {
     pub note: Option<String>,
 }
 
-/// It was looked at.
+/// It was looked at. A pH is taken of what acid keeps; `read_with` is what it was read with.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
 pub struct CheckBottle {
     pub bottle: String,
     pub outcome: Outcome,
+    pub ph: Option<f64>,
+    pub read_with: Option<ReadWith>,
     pub note: Option<String>,
     pub at: Option<String>,
 }
@@ -167,6 +170,8 @@ pub struct BottleCard {
     pub check_on: Option<String>,
     /// Whether it must not be used any more.
     pub bin_it: bool,
+    /// Whether a pH was read at which acid may not protect it.
+    pub not_acid: bool,
     pub only_the_date_counts: bool,
     pub place: Option<String>,
     pub strength_percent_vol: Interval,
@@ -246,6 +251,8 @@ pub struct CheckLine {
     pub id: String,
     pub at: String,
     pub outcome: Outcome,
+    pub ph: Option<f64>,
+    pub read_with: Option<ReadWith>,
     pub note: Option<String>,
 }
 
@@ -269,6 +276,9 @@ pub struct BottlePage {
     pub storage: Vec<Note>,
     pub signs: Vec<Note>,
     pub cautions: Vec<Note>,
+    /// Whether its pH is worth reading, for acid keeps it.
+    pub takes_ph: bool,
+    pub ph: Option<PhShown>,
     pub arithmetic: BottleSums,
     pub uses: Vec<UseLine>,
     pub checks: Vec<CheckLine>,

@@ -13,8 +13,9 @@ use super::wire::{
     UseBottle,
 };
 use crate::failure::At;
+use crate::jar::preparation_of;
 use crate::wire::Changed;
-use crate::{App, Code, Command, Failure, asked, words};
+use crate::{App, Code, Command, Failure, asked, ph, words};
 
 /// A teaspoon and a tablespoon of a label, mL: 21 CFR 101.9(b)(5)(viii).
 const TEASPOON_ML: f64 = 5.0;
@@ -177,10 +178,12 @@ impl Command for CheckBottle {
                 let message = "No look, smell or taste can tell whether fresh herb in oil is safe; only its date counts.";
                 return Err(Failure::invalid("outcome", message));
             }
-            let check = Check { bottle: bottle_id, at, outcome: self.outcome.into(), note: asked::text(self.note) };
+            let jar = writing.get::<Jar>(&bottle.jar)?;
+            let ph = ph::asked(self.ph, self.read_with, preparation_of(&jar))?;
+            let check = Check { bottle: bottle_id, at, outcome: self.outcome.into(), ph, note: asked::text(self.note) };
             writing.record(&id, &check)?;
             let (name, outcome) = (called(writing, &bottle)?, check.outcome.as_str());
-            Ok((format!("Looked at {name}: {outcome}"), ()))
+            Ok((format!("Looked at {name}: {outcome}{}", ph::added(ph)), ()))
         })?;
         written(app, done, &bottle_id)
     }

@@ -4,7 +4,7 @@ use chrono::{Days, NaiveDate};
 use formulary::compose::{self, AsPoured, as_poured};
 use formulary::keep;
 use formulary::preparations::{self, PlantState as State, Preparation, Solvent};
-use journal::{Interval, Jar, PlantState, Stock, Supply, SupplyId};
+use journal::{Interval, Jar, PhRead, PlantState, Stock, Supply, SupplyId};
 use physics::quantity::grams;
 use store::Reading;
 
@@ -35,6 +35,15 @@ pub(crate) struct BottleDates {
 impl Judged {
     /// Judges a jar by what went into it.
     pub fn of(reading: &Reading<'_>, jar: &Jar) -> Result<Self, Failure> {
+        Self::with_ph(reading, jar, None)
+    }
+
+    /// As [`Self::of`], and by the pH that was read of what came of it.
+    pub fn with_ph(
+        reading: &Reading<'_>,
+        jar: &Jar,
+        read: Option<&PhRead>,
+    ) -> Result<Self, Failure> {
         let preparation = preparation_of(jar).ok_or_else(|| {
             let message = format!(
                 "This jar is a preparation that this version does not know, {:?}; update the app to see it.",
@@ -68,7 +77,17 @@ impl Judged {
                 oil_ml += pour.ml;
             }
         }
-        let poured = as_poured(preparation, &poured, &plants)?;
+        let read = read.filter(|_| preparation.is_kept_by_acid());
+        let mut poured = as_poured(preparation, &poured, &plants, read.map(|read| read.ph))?;
+        if let Some(read) = read {
+            let told = keep::told(read.ph, read.at.date_naive());
+            poured
+                .cautions
+                .retain(|note| note.code != keep::IS_MEASURED);
+            if !read.ph.is_acid_enough() {
+                poured.cautions.insert(0, told);
+            }
+        }
         let is_oil = preparation.grade == Solvent::Oil;
         let liquid_ml = if is_oil {
             // The herb's water does not come out with the oil.

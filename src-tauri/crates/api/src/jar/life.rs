@@ -11,8 +11,9 @@ use super::judged::Judged;
 use super::proposal::Verdict;
 use super::wire::JarWritten;
 use crate::mixture::{self, StockItem, label_of};
+use crate::ph::ReadWith;
 use crate::wire::Interval;
-use crate::{App, Command, Failure, asked, words};
+use crate::{App, Command, Failure, asked, ph, words};
 
 /// The jar was shaken.
 #[derive(Debug, Clone, Deserialize)]
@@ -53,7 +54,8 @@ pub enum How {
     Pressed,
 }
 
-/// The jar was strained: exactly one of `came_out_ml` and `came_out_g`.
+/// The jar was strained: exactly one of `came_out_ml` and `came_out_g`. A pH is taken of what acid
+/// keeps, of all that came out; `read_with` is what it was read with.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
@@ -62,6 +64,8 @@ pub struct StrainJar {
     pub came_out_ml: Option<f64>,
     pub came_out_g: Option<f64>,
     pub how: How,
+    pub ph: Option<f64>,
+    pub read_with: Option<ReadWith>,
     pub at: Option<String>,
     pub note: Option<String>,
 }
@@ -85,6 +89,8 @@ pub struct StrainingLine {
     pub came_out_g: Option<f64>,
     pub retained_ml: Interval,
     pub retained_ml_per_g_dry: Option<Interval>,
+    pub ph: Option<f64>,
+    pub read_with: Option<ReadWith>,
     pub note: Option<String>,
 }
 
@@ -206,6 +212,7 @@ impl Command for StrainJar {
                 .map(|(_, it)| it.came_out_ml)
                 .sum();
             refuse_more_than_there_can_be(&jar, before, came_out_ml)?;
+            let ph = ph::asked(self.ph, self.read_with, Some(judged.preparation))?;
             let straining = Straining {
                 jar: jar_id,
                 at,
@@ -214,12 +221,18 @@ impl Command for StrainJar {
                 came_out_g: self.came_out_g,
                 liquid_ml: judged.liquid_ml,
                 dry_matter_g: judged.dry_matter_g,
+                ph,
                 note: asked::text(self.note),
             };
             writing.record(&id, &straining)?;
             let out = words::figure(came_out_ml);
             Ok((
-                format!("Strained {out} mL off {} ({})", jar.name, jar.code),
+                format!(
+                    "Strained {out} mL off {} ({}){}",
+                    jar.name,
+                    jar.code,
+                    ph::added(ph)
+                ),
                 (),
             ))
         })?;
@@ -307,6 +320,8 @@ pub(super) fn strainings(reading: &Reading<'_>, id: &JarId) -> Result<Vec<Strain
             came_out_g: it.came_out_g,
             retained_ml: it.retained_ml(out).into(),
             retained_ml_per_g_dry: it.retained_ml_per_g_dry(out).map(Interval::from),
+            ph: it.ph.map(|ph| ph.value),
+            read_with: it.ph.and_then(|ph| ph.read_with).map(Into::into),
             note: it.note,
         }
     });

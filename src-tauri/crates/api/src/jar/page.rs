@@ -15,7 +15,7 @@ use super::{life, rest, retention};
 use crate::herb::Known;
 use crate::mixture::{self, Liquid};
 use crate::wire::{Interval, Lot, Note, Status};
-use crate::{App, Command, Failure, asked, bottle};
+use crate::{App, Command, Failure, asked, bottle, ph};
 
 impl Command for ListJars {
     const NAME: &'static str = "jar.list";
@@ -110,7 +110,8 @@ pub(crate) fn card(
 pub(super) fn page(app: &App, reading: &Reading<'_>, id: &JarId) -> Result<JarPage, Failure> {
     let row = reading.jar(id)?;
     let jar = &row.jar;
-    let judged = Judged::of(reading, jar)?;
+    let read = reading.ph_of(id)?;
+    let judged = Judged::with_ph(reading, jar, read.as_ref())?;
     let mut plants = Vec::new();
     for (plant, known) in jar.plants.iter().zip(&judged.known) {
         plants.push(with_its_chain(reading, plant, known)?);
@@ -157,6 +158,8 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &JarId) -> Result<JarPa
         dried_equivalent_g_per_ml: equivalent.map(|it| it.alone_g_per_ml),
         dried_equivalent_with_plant_water_g_per_ml: equivalent
             .map(|it| it.with_plant_water_g_per_ml),
+        takes_ph: judged.preparation.is_kept_by_acid(),
+        ph: ph::shown(reading, read, None)?,
         keeping: judged.poured.keeping.into(),
         cautions: judged.poured.cautions.into_iter().map(Note::from).collect(),
         reasons,

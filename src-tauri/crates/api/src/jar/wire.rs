@@ -9,6 +9,7 @@ use super::rest::RestLine;
 use super::retention::ExpectedOut;
 use crate::bottle::BottleCard;
 use crate::mixture::Liquid;
+use crate::ph::PhShown;
 use crate::wire::{Changed, Interval, Lot, Note, PlantState, Status, bare_request};
 
 /// Lots with grams left, fresh before dried, the latest picking first; `after` is the last one seen.
@@ -200,6 +201,9 @@ pub struct JarPage {
     /// The same to a millilitre of what there is with the plant's own water.
     pub dried_equivalent_with_plant_water_g_per_ml: Option<Interval>,
     pub cautions: Vec<Note>,
+    /// Whether its pH is worth reading, for acid keeps it.
+    pub takes_ph: bool,
+    pub ph: Option<PhShown>,
     pub reasons: Vec<Note>,
     pub steps: Vec<Step>,
     pub note: Option<String>,

@@ -60,7 +60,7 @@ pub(super) fn of_jar(
         return Err(Failure::invalid("gift", message));
     }
     let jar = &row.jar;
-    let judged = Judged::of(reading, jar)?;
+    let judged = Judged::with_ph(reading, jar, reading.ph_of(id)?.as_ref())?;
     let mut record = record(reading, jar, &judged, Kind::Jar, wanted, setting)?;
     let label = &mut record.label;
     let (from, to) = jar.due();
@@ -87,7 +87,7 @@ pub(super) fn of_bottle(
         .map_err(|why| Failure::from(why).renamed("bottle"))?;
     let bottle = &row.bottle;
     let jar = reading.get::<Jar>(&bottle.jar)?;
-    let judged = Judged::of(reading, &jar)?;
+    let judged = Judged::with_ph(reading, &jar, row.ph.as_ref())?;
     let kind = if wanted.gift {
         Kind::Gift
     } else {
@@ -101,7 +101,10 @@ pub(super) fn of_bottle(
         .first()
         .map(|(_, straining)| straining.at.date_naive());
     label.bottled_on = Some(bottle.filled_at.date_naive());
-    label.best_before = bottle.best_before;
+    label.best_before = row.last_day();
+    if label.best_before.is_none() && judged.poured.keeping.verdict == Verdict::UseNow {
+        label.storage = Some("Keep it in the fridge, and use it within days.".to_owned());
+    }
     let holds_ml = if row.is_open && bottle.end.is_none() {
         row.left_ml.max(0.0)
     } else {

@@ -103,6 +103,7 @@ impl Garden {
                 value: dry,
                 high: dry * 1.1,
             },
+            ph: None,
             note: None,
         };
         self.deed(
@@ -167,6 +168,7 @@ impl Garden {
                 bottle: id,
                 at,
                 outcome: Outcome::Good,
+                ph: None,
                 note: None,
             };
             self.deed(

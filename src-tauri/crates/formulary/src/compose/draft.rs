@@ -1,6 +1,9 @@
 //! The liquid and its keeping, before the jar, the cautions and the helps.
 
-use physics::mixture::{Kind, Liquid};
+use physics::{
+    Interval,
+    mixture::{Kind, Liquid},
+};
 
 use super::{
     Composition, Controls, PlantLine, PourLine, Refusal, Shortfall, controls,
@@ -55,7 +58,7 @@ pub(crate) fn draft(
     let wishes = controls::wishes(preparation, composition, &plants)?;
     let mut poured = pours::pour(preparation, composition, &plants, &wishes)?;
     let mut reasons = wishes.reasons.clone();
-    let mut keeping = judge(preparation, &plants, &poured);
+    let mut keeping = judge(preparation, &plants, &poured, None);
 
     // A published strength right on the limit of keeping is raised by what the plant's water may take from it.
     let mut wishes = wishes;
@@ -63,7 +66,7 @@ pub(crate) fn draft(
         let mut again = wishes.clone();
         again.strength = Some(raised);
         let better = pours::pour(preparation, composition, &plants, &again)?;
-        let judged = judge(preparation, &plants, &better);
+        let judged = judge(preparation, &plants, &better, None);
         if judged.verdict < keeping.verdict {
             reasons.push(Note::computed(
                 "strength-raised",
@@ -96,6 +99,7 @@ pub(super) fn judge(
     preparation: &Preparation,
     plants: &[PlantLine],
     poured: &pours::Poured,
+    measured_ph: Option<Interval>,
 ) -> Keeping {
     let acidity = poured
         .lines
@@ -115,6 +119,7 @@ pub(super) fn judge(
             liquid: Some(&poured.liquid),
             vinegar_acidity_g_per_100ml: acidity.min_by(f64::total_cmp),
             herb_water_percent: dampest,
+            measured_ph,
             state: if fresh {
                 PlantState::Fresh
             } else {

@@ -229,7 +229,7 @@ fn water_poured_on_top_never_makes_a_jar_keep_better() {
                 .collect();
             let water = physics::quantity::grams(f64::from(water_g));
             poured.push((Ingredient::water(), water));
-            let verdict = as_poured(preparation, &poured, &wish.plants)
+            let verdict = as_poured(preparation, &poured, &wish.plants, None)
                 .unwrap()
                 .keeping
                 .verdict;

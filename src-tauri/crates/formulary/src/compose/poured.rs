@@ -1,7 +1,7 @@
 //! A jar that was poured: judged by what went into it, not by what would be proposed today.
 
 use physics::{
-    mixture::{self, Ingredient, Liquid},
+    mixture::{self, Ingredient, Liquid, ph::PhReading},
     quantity::{Mass, celsius, grams_of, millilitres_of},
 };
 
@@ -26,7 +26,7 @@ pub struct AsPoured {
     pub cautions: Vec<Note>,
 }
 
-/// Judges a jar by its recipe as poured.
+/// Judges a jar by its recipe as poured, and by the pH of what came of it where that was read.
 ///
 /// # Errors
 /// [`Refusal`] when nothing liquid is in it, or a plant or an amount is impossible.
@@ -34,6 +34,7 @@ pub fn as_poured(
     preparation: &Preparation,
     poured: &[(Ingredient, Mass)],
     plants: &[Plant],
+    ph: Option<PhReading>,
 ) -> Result<AsPoured, Refusal> {
     let stock = |error: String| Refusal::new("stock", sentence(&error));
     let composition = Composition {
@@ -73,7 +74,7 @@ pub fn as_poured(
         short_of: Vec::new(),
         reasons: Vec::new(),
     };
-    let mut keeping = judge(preparation, &plants, &poured);
+    let mut keeping = judge(preparation, &plants, &poured, ph.map(PhReading::interval));
     if let Some(text) = forbidden(preparation, &plants) {
         keeping = keeping.refused(text);
     }
@@ -120,7 +121,7 @@ mod tests {
             .map(|pour| (pour.ingredient, grams(pour.g)))
             .collect();
         let preparation = find("glycerite", PlantState::Fresh).unwrap();
-        let jar = as_poured(preparation, &poured, &[plant]).unwrap();
+        let jar = as_poured(preparation, &poured, &[plant], None).unwrap();
         assert_eq!(jar.keeping.verdict, proposal.keeping.verdict);
         assert_eq!(jar.keeping.text, proposal.keeping.text);
         assert_eq!(jar.cautions, proposal.cautions);

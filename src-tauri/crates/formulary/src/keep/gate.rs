@@ -56,6 +56,8 @@ impl Row {
                 .map(Interval::exact)
                 .or(Some(none)),
             "herb_water_percent" => prospect.herb_water_percent,
+            // It stands beside the floor that is computed, so it can only worsen the verdict.
+            "measured_ph" => prospect.measured_ph,
             "days" | "soak_hours" => Some(Interval::exact(self.keeps)),
             quantity => {
                 let liquid = prospect.liquid?;

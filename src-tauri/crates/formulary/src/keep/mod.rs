@@ -2,6 +2,7 @@
 
 mod dates;
 mod gate;
+mod ph;
 
 use physics::{Interval, mixture::Liquid};
 use serde::Serialize;
@@ -9,6 +10,8 @@ use serde::Serialize;
 pub use dates::{
     Dates, ShelfLife, best_before_days, dates, modifiers, oil_ageing, oil_lasts_until, shelf_life,
 };
+
+pub use ph::{IS_MEASURED, told};
 
 use crate::{
     note::Status,
@@ -24,6 +27,8 @@ pub struct Prospect<'a> {
     pub vinegar_acidity_g_per_100ml: Option<f64>,
     /// Water in the herb, % of its weight; for several herbs the dampest.
     pub herb_water_percent: Option<Interval>,
+    /// Where the pH lies by a strip or a meter; none where nobody measured it.
+    pub measured_ph: Option<Interval>,
     /// Fresh if any herb is.
     pub state: PlantState,
 }

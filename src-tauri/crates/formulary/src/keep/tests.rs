@@ -31,6 +31,7 @@ fn judged(key: &str, pours: &[Pour]) -> Keeping {
             liquid: Some(&liquid),
             vinegar_acidity_g_per_100ml: Some(5.0),
             herb_water_percent: None,
+            measured_ph: None,
             state: PlantState::Dried,
         },
     )
@@ -86,6 +87,7 @@ fn the_bad_end_of_the_interval_is_judged() {
         liquid: Some(&liquid),
         vinegar_acidity_g_per_100ml: None,
         herb_water_percent: None,
+        measured_ph: None,
         state: PlantState::Fresh,
     };
     let tincture = preparations::find("tincture", PlantState::Fresh).unwrap();
@@ -114,6 +116,7 @@ fn more_water_never_improves_keeping() {
                     liquid: Some(&liquid),
                     vinegar_acidity_g_per_100ml: Some(5.0),
                     herb_water_percent: Some(Interval::exact(f64::from(water))),
+                    measured_ph: None,
                     state: PlantState::Fresh,
                 },
             );

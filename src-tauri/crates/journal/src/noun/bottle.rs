@@ -6,7 +6,8 @@ use serde::{Deserialize, Serialize};
 use crate::log::worded;
 use crate::refusal::{note, text};
 use crate::{
-    Amount, BottleId, Check, Draw, JarId, Kept, LotCode, Noun, Outcome, Refusal, RowRef, Source,
+    Amount, BottleId, Check, Draw, JarId, Kept, LotCode, Noun, Outcome, PhRead, Refusal, RowRef,
+    Source,
 };
 
 worded!(
@@ -97,6 +98,11 @@ impl Bottle {
         Amount::of(self.size_ml)
     }
 
+    /// The last day on which it should be used. It stands no more once acid may not protect it.
+    pub fn last_day(&self, ph: Option<&PhRead>) -> Option<NaiveDate> {
+        self.best_before.filter(|_| is_acid_enough(ph))
+    }
+
     /// The day on which it should next be looked at, after the last look at it.
     ///
     /// The first day was set when it was filled. A good bottle is looked at again half way to its
@@ -134,7 +140,13 @@ impl Bottle {
     }
 
     /// Where it is in its life on a day.
-    pub fn state(&self, is_open: bool, last: Option<&Check>, today: NaiveDate) -> BottleState {
+    pub fn state(
+        &self,
+        is_open: bool,
+        last: Option<&Check>,
+        ph: Option<&PhRead>,
+        today: NaiveDate,
+    ) -> BottleState {
         match self.end.as_ref().map(|end| end.kind) {
             Some(EndKind::Finished) => return BottleState::Finished,
             Some(EndKind::Binned) => return BottleState::Binned,
@@ -142,7 +154,7 @@ impl Bottle {
             None => {}
         }
         let is_due = self.next_check(last).is_some_and(|day| day <= today);
-        if is_due || self.is_to_be_binned(last, today) {
+        if is_due || self.is_to_be_binned(last, today) || !is_acid_enough(ph) {
             BottleState::ToCheck
         } else if is_open {
             BottleState::Open
@@ -150,6 +162,11 @@ impl Bottle {
             BottleState::OnTheShelf
         }
     }
+}
+
+/// What nobody read stays with what was reckoned.
+fn is_acid_enough(ph: Option<&PhRead>) -> bool {
+    ph.is_none_or(|read| read.ph.is_acid_enough())
 }
 
 impl Kept for Bottle {
@@ -214,6 +231,7 @@ mod tests {
             bottle: BottleId(Uuid::from_u128(2)),
             at: at(on),
             outcome,
+            ph: None,
             note: None,
         }
     }
@@ -254,7 +272,7 @@ mod tests {
     #[test]
     fn a_bottle_goes_from_the_shelf_to_its_end() {
         let mut bottle = bottle();
-        let state = |bottle: &Bottle, open, on: &str| bottle.state(open, None, day(on));
+        let state = |bottle: &Bottle, open, on: &str| bottle.state(open, None, None, day(on));
         assert_eq!(state(&bottle, false, "2026-08-01"), BottleState::OnTheShelf);
         assert_eq!(state(&bottle, true, "2026-08-01"), BottleState::Open);
         assert_eq!(state(&bottle, true, "2027-01-01"), BottleState::ToCheck);

@@ -19,6 +19,8 @@ pub(crate) mod usage;
 pub(crate) mod weighing;
 pub(crate) mod wish;
 
+use physics::mixture::ph::PhReading;
+
 use crate::Refusal;
 use crate::refusal::{note, number, text};
 
@@ -31,6 +33,13 @@ pub(crate) fn name(value: &str) -> Result<(), Refusal> {
 
 pub(crate) fn remark(value: Option<&str>) -> Result<(), Refusal> {
     note("note", "The note", value, LONGEST_NOTE)
+}
+
+/// A pH on its scale.
+pub(crate) fn ph(read: Option<PhReading>) -> Result<(), Refusal> {
+    read.map_or(Ok(()), |ph| {
+        number("ph", "the pH", ph.value, 0.0, 14.0, "between 0 and 14")
+    })
 }
 
 /// Any weight a kitchen scale can show. The tenth of a gram is the finest step

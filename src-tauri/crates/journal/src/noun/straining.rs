@@ -2,6 +2,7 @@
 
 use chrono::{DateTime, FixedOffset};
 use physics::interval::Interval;
+use physics::mixture::ph::PhReading;
 use serde::{Deserialize, Serialize};
 
 use crate::log::worded;
@@ -38,6 +39,9 @@ pub struct Straining {
     pub liquid_ml: Interval,
     /// The dry matter of the plants, as it was reckoned.
     pub dry_matter_g: Interval,
+    /// The pH that was read of all that came out.
+    #[serde(default)]
+    pub ph: Option<PhReading>,
     /// Anything else.
     #[serde(default)]
     pub note: Option<String>,
@@ -83,6 +87,7 @@ impl Kept for Straining {
         for end in [self.dry_matter_g.low, self.dry_matter_g.high] {
             number("jar", "the dry matter", end, 0.0, 1e7, "between 0 and 10 t")?;
         }
+        super::ph(self.ph)?;
         super::remark(self.note.as_deref())
     }
 

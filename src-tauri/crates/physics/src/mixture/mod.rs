@@ -15,6 +15,7 @@ pub mod icumsa1986;
 mod ingredient;
 pub mod oil;
 pub mod oiml1975;
+pub mod ph;
 mod pour;
 mod remark;
 pub mod sugar;

@@ -1,9 +1,12 @@
 //! Bottles.
 
-use journal::{Amount, Bottle, BottleId, Check, EndKind, JarId, LotCode, Noun};
+use chrono::NaiveDate;
+use journal::{
+    Amount, Bottle, BottleId, BottleState, Check, EndKind, JarId, LotCode, Noun, PhRead,
+};
 use rusqlite::{Connection, OptionalExtension, Row, params};
 
-use super::{Table, parsed};
+use super::{Table, parsed, ph};
 use crate::{Failure, Reading};
 
 /// A bottle with what lists show of it.
@@ -19,6 +22,26 @@ pub struct BottleRow {
     pub is_open: bool,
     /// The last look at it.
     pub last_check: Option<Check>,
+    /// The pH that counts for it.
+    pub ph: Option<PhRead>,
+}
+
+impl BottleRow {
+    /// Where it is in its life on a day.
+    pub fn state(&self, today: NaiveDate) -> BottleState {
+        let (last, ph) = (self.last_check.as_ref(), self.ph.as_ref());
+        self.bottle.state(self.is_open, last, ph, today)
+    }
+
+    /// Whether a pH was read at which acid may not protect it.
+    pub fn is_not_acid(&self) -> bool {
+        self.ph.is_some_and(|read| !read.ph.is_acid_enough())
+    }
+
+    /// The last day on which it should be used.
+    pub fn last_day(&self) -> Option<NaiveDate> {
+        self.bottle.last_day(self.ph.as_ref())
+    }
 }
 
 impl Table for Bottle {
@@ -52,11 +75,14 @@ pub(crate) const ROW: &str = "SELECT bottle.id, bottle.body, lot.came_in, lot.re
          ORDER BY at_ms DESC, \"check\".id DESC LIMIT 1)
     FROM bottle CROSS JOIN lot ON lot.noun = 'bottle' AND lot.id = bottle.id";
 
-pub(crate) fn bottle_row(row: &Row<'_>) -> Result<BottleRow, Failure> {
+pub(crate) fn bottle_row(conn: &Connection, row: &Row<'_>) -> Result<BottleRow, Failure> {
     let (came_in, remains): (i64, i64) = (row.get(2)?, row.get(3)?);
+    let id: BottleId = row.get::<_, String>(0)?.parse()?;
+    let bottle: Bottle = parsed(row.get_ref(1)?.as_str().unwrap_or_default())?;
     Ok(BottleRow {
-        id: row.get::<_, String>(0)?.parse()?,
-        bottle: parsed(row.get_ref(1)?.as_str().unwrap_or_default())?,
+        id,
+        ph: ph::that_counts(conn, &bottle.jar, Some(id))?,
+        bottle,
         left_ml: Amount::from_thousandths(remains).get(),
         is_open: remains != came_in,
         last_check: row
@@ -76,7 +102,7 @@ impl Reading<'_> {
         let mut rows = statement.query(params)?;
         let mut bottles = Vec::new();
         while let Some(row) = rows.next()? {
-            bottles.push(bottle_row(row)?);
+            bottles.push(bottle_row(self.conn, row)?);
         }
         Ok(bottles)
     }

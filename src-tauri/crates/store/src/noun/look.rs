@@ -9,13 +9,14 @@ use crate::{Failure, Reading};
 impl Table for Check {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
-            "INSERT INTO \"check\" (id, body, bottle, at_ms) VALUES (?1, ?2, ?3, ?4)",
+            "INSERT INTO \"check\" (id, body, bottle, at_ms, reads_ph) VALUES (?1, ?2, ?3, ?4, ?5)",
         )?
         .execute(params![
             id,
             body,
             self.bottle.to_string(),
-            self.at.timestamp_millis()
+            self.at.timestamp_millis(),
+            self.ph.is_some(),
         ])?;
         Ok(())
     }

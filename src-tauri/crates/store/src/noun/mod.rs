@@ -12,6 +12,7 @@ pub(crate) mod jar;
 pub(crate) mod kind;
 pub(crate) mod look;
 pub(crate) mod lot;
+pub(crate) mod ph;
 pub(crate) mod photo;
 pub(crate) mod recipe;
 pub(crate) mod setting;

@@ -40,13 +40,15 @@ pub struct BottleDue {
     pub next_check: Option<NaiveDate>,
     /// When it was found bad.
     pub found_bad_on: Option<NaiveDate>,
+    /// When a pH was read at which acid may not protect it.
+    pub not_acid_on: Option<NaiveDate>,
 }
 
 /// The shelf with what it is sorted by: to be thrown away, to look at, open, closed; the last day.
 const SHELF: &str = "SELECT bottle, jar, code, coalesce(best_before, '') AS day,
         NOT (is_bad OR (only_the_date AND coalesce(best_before < ?, 0))) AS keeps,
         CASE WHEN is_bad OR (only_the_date AND coalesce(best_before < ?, 0))
-                  OR coalesce(next_check <= ?, 0) THEN 0
+                  OR coalesce(next_check <= ?, 0) OR not_acid_on IS NOT NULL THEN 0
              WHEN is_open THEN 1 ELSE 2 END AS state
     FROM shelf";
 
@@ -168,8 +170,9 @@ impl Reading<'_> {
     /// A failure to read.
     pub fn bottles_due(&self, until: NaiveDate) -> Result<Vec<BottleDue>, Failure> {
         let mut statement = self.conn.prepare_cached(
-            "SELECT bottle, jar, code, only_the_date, best_before, next_check, is_bad FROM shelf
-             WHERE is_bad OR next_check <= ?1 OR best_before <= ?1",
+            "SELECT bottle, jar, code, only_the_date, best_before, next_check, is_bad, not_acid_on
+             FROM shelf
+             WHERE is_bad OR next_check <= ?1 OR best_before <= ?1 OR not_acid_on IS NOT NULL",
         )?;
         let mut rows = statement.query([until.to_string()])?;
         let mut bottles = Vec::new();
@@ -196,6 +199,7 @@ impl Reading<'_> {
                 best_before: day(4)?,
                 next_check: day(5)?,
                 found_bad_on: last.map(|(_, check)| check.at.date_naive()),
+                not_acid_on: day(7)?,
             });
         }
         Ok(bottles)

@@ -20,7 +20,8 @@ pub struct MarcKept {
 impl Table for Straining {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
-            "INSERT INTO straining (id, body, jar, at_ms, out) VALUES (?1, ?2, ?3, ?4, ?5)",
+            "INSERT INTO straining (id, body, jar, at_ms, out, reads_ph)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
         )?
         .execute(params![
             id,
@@ -28,6 +29,7 @@ impl Table for Straining {
             self.jar.to_string(),
             self.at.timestamp_millis(),
             self.out().thousandths(),
+            self.ph.is_some(),
         ])?;
         Ok(())
     }

@@ -3,8 +3,10 @@ CREATE TABLE straining (
     body  TEXT NOT NULL,
     jar   TEXT NOT NULL,
     at_ms INTEGER NOT NULL,
-    out   INTEGER NOT NULL
+    out   INTEGER NOT NULL,
+    reads_ph INTEGER NOT NULL
 ) STRICT, WITHOUT ROWID;
+CREATE INDEX straining_ph ON straining (jar) WHERE reads_ph;
 CREATE INDEX straining_of_jar ON straining (jar, at_ms, out);
 
 -- The jars that stand on their plants, found without reading those of twenty years.
