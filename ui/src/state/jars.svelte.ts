@@ -23,7 +23,7 @@ export class Jars {
   }
 
   page(id: string) {
-    return hold(this.desk, new Held(this.desk, "jar.show", { id }, ["jar", "harvest", "shake", "straining", "bottle", "use", "recipe"]));
+    return hold(this.desk, new Held(this.desk, "jar.show", { id }, ["jar", "harvest", "shake", "straining", "bottle", "use", "check", "recipe"]));
   }
 
   lots() {

@@ -231,6 +231,16 @@ export const bottled = {
       "on the shelf": "Im Regal",
     },
   },
+  ph: {
+    label: "pH, falls gemessen",
+    hint: "In der abgeseihten Flüssigkeit, bei Zimmertemperatur. Ein Messgerät am selben Tag kalibrieren; eines für zu Hause kann weit danebenliegen.",
+    readWith: "Gemessen mit",
+    ways: { strip: "Streifen", meter: "Messgerät" },
+    measured: "pH, gemessen",
+    line: (value: string) => `pH ${value}`,
+    readIn: (code: string) => `in der Flasche ${code}`,
+    doubt: "Auf die Säure ist kein Verlass",
+  },
   dropper: {
     title: "Pipetten",
     countTitle: "Pipette auszählen",

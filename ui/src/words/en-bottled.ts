@@ -228,6 +228,16 @@ export const bottled = {
       "on the shelf": "On the shelf",
     },
   },
+  ph: {
+    label: "pH, if you measured it",
+    hint: "Of the strained liquid, at room temperature. Calibrate a meter the same day; one for the home can be far out.",
+    readWith: "Read with",
+    ways: { strip: "Strip", meter: "Meter" },
+    measured: "pH as measured",
+    line: (value: string) => `pH ${value}`,
+    readIn: (code: string) => `in the bottle ${code}`,
+    doubt: "Do not count on the acid",
+  },
   dropper: {
     title: "Droppers",
     countTitle: "Count a dropper",
