@@ -48,6 +48,7 @@ impl Lists {
             ));
         }
         bottles.sort();
+        same_counts(world);
         let mut counted: Vec<(String, usize)> = Vec::new();
         for state in bottles {
             match counted.last_mut() {
@@ -90,4 +91,19 @@ impl Lists {
 
 fn state(row: &Value) -> String {
     text(row, "/state").to_owned()
+}
+
+/// The first line and the counts are those of the whole list.
+fn same_counts(world: &World) {
+    let all = world.call("due.list", json!({"days": 30}));
+    let first = world.call("due.list", json!({"days": 30, "limit": 1}));
+    let today = world.call("due.list", json!({"days": 0}));
+    let lines = |reply: &Value| reply["due"].as_array().unwrap().clone();
+    let harmful = lines(&today).iter().filter(|it| it["harm"] == 3).count();
+    assert_eq!(lines(&first), lines(&all)[..lines(&all).len().min(1)]);
+    for reply in [&all, &first] {
+        assert_eq!(reply["in_all"], lines(&all).len());
+        assert_eq!(reply["now"], lines(&today).len());
+        assert_eq!(reply["harmful_now"], harmful);
+    }
 }

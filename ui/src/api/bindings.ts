@@ -529,7 +529,15 @@ export type DryingEstimated = { dry_matter_g: Interval, target_mass_g: Interval,
 /**
  * The answer to [`ListDue`], by harm and then by day.
  */
-export type Due = { due: Array<DueLine>, };
+export type Due = { due: Array<DueLine>, in_all: number, 
+/**
+ * How many of all ask for the maker by the day itself.
+ */
+now: number, 
+/**
+ * How many of those can hurt somebody.
+ */
+harmful_now: number, };
 
 /**
  * One thing to do. Harm: 3 it can hurt somebody, 2 a batch is lost, 1 it grows worse, 0 habit.
@@ -969,7 +977,11 @@ export type ListDroppers = Record<symbol, never>;
 /**
  * Everything that is due by a day, today if none is named, and in the days after it.
  */
-export type ListDue = { on?: string, days?: number, };
+export type ListDue = { on?: string, days?: number, 
+/**
+ * At most so many lines, the first that there are; what is counted counts them all.
+ */
+limit?: number, };
 
 /**
  * Harvests, the latest first; `before` is the id of the last one seen.

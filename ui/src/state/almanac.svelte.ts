@@ -9,8 +9,9 @@ export class Almanac {
 
   constructor(private readonly desk: Desk) {}
 
-  due() {
-    return hold(this.desk, new Held(this.desk, "due.list", {}, everyNoun));
+  /** What is due: all of it, or the first lines and how many there are. */
+  due(limit?: number) {
+    return hold(this.desk, new Held(this.desk, "due.list", limit === undefined ? {} : { limit }, everyNoun));
   }
 
   forward(request: Request<"trace.forward">) {

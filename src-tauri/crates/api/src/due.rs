@@ -24,6 +24,8 @@ use crate::{App, Command, Failure, asked, words};
 pub struct ListDue {
     pub on: Option<String>,
     pub days: Option<u32>,
+    /// At most so many lines, the first that there are; what is counted counts them all.
+    pub limit: Option<u32>,
 }
 
 /// What is to be done.
@@ -64,11 +66,22 @@ pub struct DueLine {
     pub at: Option<String>,
 }
 
+impl DueLine {
+    fn has_come(&self, today: &str) -> bool {
+        self.overdue_days > 0 || self.on.as_str() <= today
+    }
+}
+
 /// The answer to [`ListDue`], by harm and then by day.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Due {
     pub due: Vec<DueLine>,
+    pub in_all: usize,
+    /// How many of all ask for the maker by the day itself.
+    pub now: usize,
+    /// How many of those can hurt somebody.
+    pub harmful_now: usize,
 }
 
 impl Command for ListDue {
@@ -97,6 +110,7 @@ impl Command for ListDue {
             list.jars(reading, app.now())?;
             list.bottles(reading)?;
             let mut due = list.lines;
+            let today = today.to_string();
             due.sort_by(|a, b| {
                 (3 - a.harm, &a.on, a.what, &a.title, &a.id).cmp(&(
                     3 - b.harm,
@@ -106,7 +120,20 @@ impl Command for ListDue {
                     &b.id,
                 ))
             });
-            Ok(Due { due })
+            let now = due.iter().filter(|line| line.has_come(&today));
+            let (now, harmful_now) = now.fold((0, 0), |(now, harmful), line| {
+                (now + 1, harmful + usize::from(line.harm == 3))
+            });
+            let in_all = due.len();
+            if let Some(limit) = self.limit {
+                due.truncate(usize::try_from(limit).unwrap_or(usize::MAX));
+            }
+            Ok(Due {
+                due,
+                in_all,
+                now,
+                harmful_now,
+            })
         })
     }
 }

@@ -29,8 +29,9 @@ impl Command for ExportDue {
         let list = ListDue {
             on: None,
             days: self.days,
+            limit: None,
         };
-        let Due { due } = list.run(app)?;
+        let Due { due, .. } = list.run(app)?;
         if due.is_empty() {
             let days = self.days.unwrap_or(30);
             let message = format!(
