@@ -11,7 +11,7 @@ use std::path::Path;
 use chrono::{DateTime, Days, FixedOffset};
 use journal::{
     Act, Bed, BedId, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Kept, LotCode, RowId,
-    Stock, Supply, SupplyId,
+    Setting, Stock, Supply, SupplyId,
 };
 use serde_json::Value;
 use store::Store;
@@ -163,6 +163,13 @@ impl Garden {
     /// from April on.
     fn year(&mut self, start: DateTime<FixedOffset>, is_recent: bool, jars: u32) {
         if self.beds.is_empty() {
+            // Whoever kept the book for years is not met by its first words.
+            let read = Setting {
+                cautions_seen: true,
+                ..Setting::default()
+            };
+            let change = recorded(&self.device, &read);
+            self.deed(start, "Read the cautions".into(), vec![change]);
             self.lay_out(start);
         }
         let supplies = self.buy(start, jars);
