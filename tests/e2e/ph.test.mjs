@@ -97,6 +97,11 @@ for (const { dark, text } of [
     const terms = () => [...document.querySelectorAll("dt")].find((node) => node.textContent === "pH, gemessen");
     await app.evaluate(`(${terms})().scrollIntoView()`);
     await look("ph-other-bottle-facts");
+    await open(app, `/give/${ids.sour[1]}`);
+    await app.reads("Auf die Säure ist kein Verlass");
+    await look("ph-give");
+    await open(app, `/use/${ids.sour[1]}`);
+    await app.reads("Auf die Säure ist kein Verlass");
     await open(app, `/jar/${ids.jar}`);
     await app.reads("Auf die Säure ist kein Verlass");
     await look("ph-jar");

@@ -7,6 +7,7 @@ use journal::{
     Straining, StrainingId, Supply, SupplyId, Surface, TakenDown, TimeFrom, Tray, TrayId, Use,
     UseId, Weighed, Weighing, WeighingId,
 };
+use physics::mixture::ph::PhReading;
 use store::{Failure, Store, Writing};
 use uuid::Uuid;
 
@@ -240,7 +241,8 @@ impl Maker {
                     came_out_g: None,
                     liquid_ml: Interval::exact(came_out_ml + 10.0),
                     dry_matter_g: Interval::exact(20.0),
-                    ph: None,
+                    // One at which acid does not protect, so that the shelf must hear of it.
+                    ph: (n % 2 == 0).then(|| PhReading::new(4.8, None).unwrap()),
                     note: None,
                 };
                 self.perform(|w| w.record(&StrainingId(id), &straining))
