@@ -5,17 +5,17 @@ use serde_json::{Value, json};
 use crate::world::{World, number, text};
 
 /// 300 g of peppermint leaf picked in the lower bank, 200 g of it dried to 40 g a week later.
-struct Dried {
-    world: World,
-    harvest: Value,
-    tray: Value,
+pub struct Lot {
+    pub world: World,
+    pub harvest: Value,
+    pub tray: Value,
 }
 
 const TAKEN_DOWN: &str = "2026-07-21T09:00:00+02:00";
 const LATER: &str = "2027-10-02T18:30:00+02:00";
 
-impl Dried {
-    fn drying() -> Self {
+impl Lot {
+    pub fn drying() -> Self {
         let world = World::new();
         let request = json!({"herb": "peppermint", "part": "leaf", "gross_g": 300, "surface": "dry",
             "bed_name": "Lower bank"});
@@ -50,7 +50,7 @@ impl Dried {
 
 #[test]
 fn fresh_plant_that_is_thrown_away_is_an_entry_of_the_ledger() {
-    let Dried { world, harvest, .. } = Dried::drying();
+    let Lot { world, harvest, .. } = Lot::drying();
     let request = json!({"id": harvest, "mass_g": 30, "reason": "  mould "});
     let reply = world.call("harvest.bin", request);
     assert_eq!(number(&reply, "/harvest/fresh_left_g"), 70.0);
@@ -101,7 +101,7 @@ fn fresh_plant_that_is_thrown_away_is_an_entry_of_the_ledger() {
 
 #[test]
 fn a_dried_lot_is_thrown_away_in_part_or_whole_and_taken_back() {
-    let lot = Dried::dry();
+    let lot = Lot::dry();
     let part = lot.bin(
         json!({"id": lot.tray, "mass_g": 12.5, "reason": "mouldy corner",
         "at": "2027-10-01T10:00:00+02:00"}),
@@ -140,7 +140,7 @@ fn a_dried_lot_is_thrown_away_in_part_or_whole_and_taken_back() {
 
 #[test]
 fn a_dried_lot_gives_no_more_than_it_has() {
-    let lot = Dried::dry();
+    let lot = Lot::dry();
     let refused = |request: Value| lot.world.refused("tray.bin", request);
     refused(json!({"id": lot.tray, "mass_g": 40.5, "reason": "mouldy"}))
         .of("not_enough", "mass_g")
@@ -156,7 +156,7 @@ fn a_dried_lot_gives_no_more_than_it_has() {
 
 #[test]
 fn taking_down_is_not_taken_back_before_what_was_thrown_away_of_it() {
-    let lot = Dried::drying();
+    let lot = Lot::drying();
     lot.world.at(TAKEN_DOWN);
     let request = json!({"tray": lot.tray, "gross_g": 140});
     let down = lot.world.call("tray.take_down", request);
@@ -173,7 +173,7 @@ fn taking_down_is_not_taken_back_before_what_was_thrown_away_of_it() {
 
 #[test]
 fn what_is_drunk_as_tea_is_told_apart_from_what_is_thrown_away() {
-    let lot = Dried::dry();
+    let lot = Lot::dry();
     let some = lot.bin(json!({"id": lot.tray, "mass_g": 5, "went_to": "used"}));
     assert_eq!(number(&some, "/tray/dried_left_g"), 35.0);
     assert_eq!(some["tray"]["binned"][0]["went_to"], "used");
@@ -189,7 +189,7 @@ fn what_is_drunk_as_tea_is_told_apart_from_what_is_thrown_away() {
 
 #[test]
 fn the_trace_and_the_season_say_what_was_thrown_away() {
-    let lot = Dried::dry();
+    let lot = Lot::dry();
     let world = &lot.world;
     let binned = |year: i32| world.call("season.show", json!({"year": year}))["binned"].clone();
     assert_eq!(binned(2027), json!({"fresh_g": 0.0, "dry_g": 0.0}));

@@ -2,36 +2,23 @@
 
 use serde_json::{Value, json};
 
-use crate::world::{World, number, text};
-
-/// 300 g of peppermint leaf, 200 g of it on a tray of 100 g, weighed once a day later.
-struct Drying {
-    world: World,
-    harvest: Value,
-    tray: Value,
-}
+use crate::bin::Lot;
+use crate::world::{number, text};
 
 const WEIGHED: &str = "2026-07-15T09:00:00+02:00";
 const FOUND: &str = "2026-07-17T18:30:00+02:00";
 
-impl Drying {
-    fn begin() -> Self {
-        let world = World::new();
-        let request = json!({"herb": "peppermint", "part": "leaf", "gross_g": 300, "surface": "dry",
-            "bed_name": "Lower bank"});
-        let harvest = world.call("harvest.record", request)["harvest"]["id"].clone();
-        let request = json!({"harvest": harvest, "mass_g": 200, "tare_g": 100});
-        let tray = world.call("tray.start", request)["tray"]["id"].clone();
-        world.at(WEIGHED);
-        world.call("tray.weigh", json!({"tray": tray, "gross_g": 190}));
-        world.at(FOUND);
-        Self {
-            world,
-            harvest,
-            tray,
-        }
-    }
+/// The tray of 200 g, weighed once a day later.
+fn drying() -> Lot {
+    let lot = Lot::drying();
+    lot.world.at(WEIGHED);
+    let request = json!({"tray": lot.tray, "gross_g": 190});
+    lot.world.call("tray.weigh", request);
+    lot.world.at(FOUND);
+    lot
+}
 
+impl Lot {
     fn lose(&self) -> Value {
         self.world.call(
             "tray.bin",
@@ -55,7 +42,7 @@ impl Drying {
 
 #[test]
 fn a_tray_that_goes_mouldy_leaves_the_rack_and_says_why() {
-    let lot = Drying::begin();
+    let lot = drying();
     assert_eq!(lot.due().len(), 1, "a drying tray is to be weighed");
     let before = lot.page();
     let reply = lot.lose();
@@ -117,7 +104,7 @@ fn a_tray_that_goes_mouldy_leaves_the_rack_and_says_why() {
 
 #[test]
 fn one_undo_brings_it_back_drying_with_its_weigh_ins() {
-    let lot = Drying::begin();
+    let lot = drying();
     let (before, due) = (lot.page(), lot.due());
     let lost = lot.lose();
     lot.world.call("deed.undo", json!({"deed": lost["deed"]}));
@@ -130,10 +117,10 @@ fn one_undo_brings_it_back_drying_with_its_weigh_ins() {
 
 #[test]
 fn it_survives_the_next_start_of_the_program() {
-    let lot = Drying::begin();
+    let lot = drying();
     lot.lose();
     let page = lot.page();
-    let Drying { world, tray, .. } = lot;
+    let Lot { world, tray, .. } = lot;
     let world = world.reopened();
     let again = world.call("tray.show", json!({"id": tray}));
     assert_eq!(again["tray"], page);
@@ -142,7 +129,7 @@ fn it_survives_the_next_start_of_the_program() {
 
 #[test]
 fn a_running_tray_goes_whole_with_a_reason_and_not_before_it_was_weighed() {
-    let lot = Drying::begin();
+    let lot = drying();
     let refused = |more: Value| {
         let mut request = json!({"id": lot.tray, "reason": "mould"});
         for (name, value) in more.as_object().unwrap() {
@@ -170,7 +157,7 @@ fn a_running_tray_goes_whole_with_a_reason_and_not_before_it_was_weighed() {
 
 #[test]
 fn nothing_is_weighed_taken_down_or_poured_of_what_was_thrown_away() {
-    let lot = Drying::begin();
+    let lot = drying();
     lot.lose();
     let world = &lot.world;
     let refused = |command: &str, request: Value| world.refused(command, request);
@@ -205,7 +192,7 @@ fn nothing_is_weighed_taken_down_or_poured_of_what_was_thrown_away() {
 
 #[test]
 fn the_forecast_learns_nothing_from_it() {
-    let lot = Drying::begin();
+    let lot = drying();
     let world = &lot.world;
     let next = |herb: &str| {
         let request = json!({"herb": herb, "part": "leaf", "gross_g": 100, "surface": "dry"});
@@ -229,7 +216,7 @@ fn the_forecast_learns_nothing_from_it() {
 
 #[test]
 fn the_trace_and_the_season_count_what_was_laid_out_fresh() {
-    let lot = Drying::begin();
+    let lot = drying();
     let world = &lot.world;
     let binned = |year: i32| world.call("season.show", json!({"year": year}))["binned"].clone();
     let traced =

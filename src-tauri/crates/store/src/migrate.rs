@@ -13,7 +13,7 @@ const APPLICATION_ID: i32 = i32::from_be_bytes(*b"TRUG");
 const MIGRATIONS: &[&str] = &[
     include_str!("../migrations/0001_log.sql"),
     include_str!("../migrations/0002_pantry.sql"),
-    include_str!("../migrations/0003_ph.sql"),
+    include_str!("../migrations/0003_ph_and_lost.sql"),
 ];
 
 /// Raised when the tables that are made from the log are filled differently
