@@ -24,6 +24,10 @@ const CANDIDATES = {
   textbox: "input, textarea",
 };
 
+/** What the driver says of a control when the page drew itself anew, grew, or put its foot over it, and nothing was done
+ * with it. A finger would scroll and try again. */
+const MOVED = ["StaleElementReferenceError", "ElementClickInterceptedError", "ElementNotInteractableError"];
+
 /** Opens the app on the journal in `folder`; `args` are given to it instead of the journal's own, which it then hears by the environment. */
 export async function open({ folder, width, height, dark, application = built("debug", "trugbook"), args = ["--journal", folder] }) {
   const [port, nativePort, own] = [await freePort(), await freePort(), await freshFolder()];
@@ -96,21 +100,26 @@ export async function open({ folder, width, height, dark, application = built("d
           await element.click();
           return true;
         } catch (error) {
-          // The page drew itself anew between finding and pressing, and nothing was pressed.
-          if (error.name === "StaleElementReferenceError") return undefined;
-          // The driver presses what lies under the foot where it lies; a finger would scroll first.
-          if (error.name !== "ElementClickInterceptedError") throw error;
-          await session.executeScript("arguments[0].scrollIntoView({ block: 'center' })", element);
+          if (!MOVED.includes(error.name)) throw error;
+          await session.executeScript("arguments[0].scrollIntoView({ block: 'center' })", element).catch(() => {});
           return undefined;
         }
       }),
-    async fill(role, name, text) {
-      const element = await find(role, name);
-      await element.clear();
-      if (text !== "") return element.sendKeys(text);
-      // The driver types nothing of no text, and cleared by it alone the field would not tell the page.
-      await session.executeScript("arguments[0].dispatchEvent(new Event('input', { bubbles: true }))", element);
-    },
+    fill: (role, name, text) =>
+      until(`${role} ${name} filled`, async () => {
+        const element = await find(role, name);
+        try {
+          await element.clear();
+          // The driver types nothing of no text, and cleared by it alone the field would not tell the page.
+          if (text === "") await session.executeScript("arguments[0].dispatchEvent(new Event('input', { bubbles: true }))", element);
+          else await element.sendKeys(text);
+          return true;
+        } catch (error) {
+          if (!MOVED.includes(error.name)) throw error;
+          await session.executeScript("arguments[0].scrollIntoView({ block: 'center' })", element).catch(() => {});
+          return undefined;
+        }
+      }),
     async choose(role, name, option) {
       // This engine has a role of its own for a list that drops down.
       const element = await until(`${role} ${name}`, async () => {
