@@ -66,12 +66,6 @@ pub struct DueLine {
     pub at: Option<String>,
 }
 
-impl DueLine {
-    fn has_come(&self, today: &str) -> bool {
-        self.overdue_days > 0 || self.on.as_str() <= today
-    }
-}
-
 /// The answer to [`ListDue`], by harm and then by day.
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
@@ -120,7 +114,7 @@ impl Command for ListDue {
                     &b.id,
                 ))
             });
-            let now = due.iter().filter(|line| line.has_come(&today));
+            let now = due.iter().filter(|line| line.on <= today);
             let (now, harmful_now) = now.fold((0, 0), |(now, harmful), line| {
                 (now + 1, harmful + usize::from(line.harm == 3))
             });
