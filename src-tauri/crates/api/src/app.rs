@@ -109,6 +109,15 @@ impl App {
         held(&self.keep.reader).read(body)
     }
 
+    /// Reads what was just written, through the connection that wrote it: the other one has to fetch
+    /// anew whatever it held.
+    pub(crate) fn read_back<T>(
+        &self,
+        body: impl FnOnce(&Reading<'_>) -> Result<T, Failure>,
+    ) -> Result<T, Failure> {
+        held(&self.keep.writer).read(body)
+    }
+
     /// Writes one deed: what `body` writes, under the line that it returns.
     pub(crate) fn perform<T>(
         &self,

@@ -83,48 +83,70 @@ pub(crate) fn noted(conn: &Connection, source: Source) -> Result<Option<Holding>
 
 /// What a lot holds by its row and the entries that draw from it.
 pub(crate) fn counted(conn: &Connection, source: Source) -> Result<Option<Holding>, Failure> {
+    Ok(lot(conn, source)?.map(|lot| lot.holding))
+}
+
+/// A lot by its row and the entries that draw from it.
+struct Counted {
+    holding: Holding,
+    picked_ms: Option<i64>,
+    herb: Option<String>,
+}
+
+fn lot(conn: &Connection, source: Source) -> Result<Option<Counted>, Failure> {
     let (noun, id) = source.row();
     let sql = match source {
-        Source::Harvest(_) => "SELECT fresh FROM harvest WHERE id = ?1",
-        Source::Tray(_) => "SELECT dried FROM tray WHERE id = ?1",
-        Source::Supply(_) => "SELECT size FROM supply WHERE id = ?1",
+        Source::Harvest(_) => "SELECT fresh, picked_ms, herb FROM harvest WHERE id = ?1",
+        Source::Tray(_) => {
+            "SELECT dried, picked_ms, herb
+             FROM tray LEFT JOIN harvest ON harvest.id = tray.harvest WHERE tray.id = ?1"
+        }
+        Source::Supply(_) => "SELECT size, NULL, NULL FROM supply WHERE id = ?1",
         Source::Jar(_) => {
-            "SELECT coalesce((SELECT sum(out) FROM straining WHERE jar = ?1), 0)
+            "SELECT coalesce((SELECT sum(out) FROM straining WHERE jar = ?1), 0), NULL, NULL
              FROM jar WHERE id = ?1"
         }
-        Source::Bottle(_) => "SELECT size FROM bottle WHERE id = ?1",
+        Source::Bottle(_) => "SELECT size, NULL, NULL FROM bottle WHERE id = ?1",
     };
-    let came_in: Option<i64> = conn
+    let row: Option<(i64, Option<i64>, Option<String>)> = conn
         .prepare_cached(sql)?
-        .query_row([&id], |row| row.get(0))
+        .query_row([&id], |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)))
         .optional()?;
-    let Some(came_in) = came_in.map(Amount::from_thousandths) else {
+    let Some((came_in, picked_ms, herb)) = row else {
         return Ok(None);
     };
+    let came_in = Amount::from_thousandths(came_in);
     let drawn: i64 = conn
         .prepare_cached(
             "SELECT coalesce(sum(amount), 0) FROM draw WHERE source_noun = ?1 AND source = ?2",
         )?
         .query_row([noun.as_str(), &id], |row| row.get(0))?;
-    Ok(Some(Holding {
-        came_in,
-        left: left(came_in, [Amount::from_thousandths(drawn)]),
+    Ok(Some(Counted {
+        holding: Holding {
+            came_in,
+            left: left(came_in, [Amount::from_thousandths(drawn)]),
+        },
+        picked_ms,
+        herb,
     }))
 }
 
 /// Counts a lot and notes what it holds.
 pub(crate) fn recount(conn: &Connection, source: Source) -> Result<(), Failure> {
     let (noun, id) = source.row();
-    match counted(conn, source)? {
-        Some(holding) => conn
+    match lot(conn, source)? {
+        Some(lot) => conn
             .prepare_cached(
-                "INSERT OR REPLACE INTO lot (noun, id, came_in, remains) VALUES (?1, ?2, ?3, ?4)",
+                "INSERT OR REPLACE INTO lot (noun, id, came_in, remains, picked_ms, herb)
+                 VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
             )?
             .execute(params![
                 noun.as_str(),
                 id,
-                holding.came_in.thousandths(),
-                holding.left.thousandths()
+                lot.holding.came_in.thousandths(),
+                lot.holding.left.thousandths(),
+                lot.picked_ms,
+                lot.herb,
             ])?,
         None => conn
             .prepare_cached("DELETE FROM lot WHERE noun = ?1 AND id = ?2")?

@@ -21,6 +21,10 @@ CREATE TABLE lot (
     id      TEXT NOT NULL,
     came_in INTEGER NOT NULL,
     remains INTEGER NOT NULL,
+    -- Of plant, fresh or dried; nothing of a liquid.
+    picked_ms INTEGER,
+    herb    TEXT,
     PRIMARY KEY (noun, id)
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX lot_in_stock ON lot (noun, id) WHERE remains > 0;
+-- What there is, plant by its picking, found without reading the lots of twenty years.
+CREATE INDEX lot_in_stock ON lot (noun, picked_ms, id, herb, remains) WHERE remains > 0;

@@ -199,15 +199,18 @@ pub(crate) fn rebuild(conn: &Connection) -> Result<(), Failure> {
         place(conn, noun, &id, &row)?;
     }
     conn.execute(
-        "INSERT INTO lot (noun, id, came_in, remains)
+        "INSERT INTO lot (noun, id, came_in, remains, picked_ms, herb)
          SELECT noun, id, came_in, came_in - coalesce(
-             (SELECT sum(amount) FROM draw WHERE source_noun = noun AND source = id), 0)
-         FROM (SELECT 'harvest' AS noun, id, fresh AS came_in FROM harvest
-               UNION ALL SELECT 'tray', id, dried FROM tray
-               UNION ALL SELECT 'supply', id, size FROM supply
-               UNION ALL SELECT 'bottle', id, size FROM bottle
+             (SELECT sum(amount) FROM draw WHERE source_noun = noun AND source = id), 0),
+             picked_ms, herb
+         FROM (SELECT 'harvest' AS noun, id, fresh AS came_in, picked_ms, herb FROM harvest
+               UNION ALL SELECT 'tray', tray.id, dried, picked_ms, herb
+                   FROM tray LEFT JOIN harvest ON harvest.id = tray.harvest
+               UNION ALL SELECT 'supply', id, size, NULL, NULL FROM supply
+               UNION ALL SELECT 'bottle', id, size, NULL, NULL FROM bottle
                UNION ALL SELECT 'jar', id, coalesce(
-                   (SELECT sum(out) FROM straining WHERE straining.jar = jar.id), 0) FROM jar)",
+                   (SELECT sum(out) FROM straining WHERE straining.jar = jar.id), 0), NULL, NULL
+                   FROM jar)",
         params![],
     )?;
     shelf::rebuild(conn)

@@ -1,23 +1,24 @@
-//! The tables of what is left, in the order in which lists show it.
+//! The tables that put side by side what several rows say: what stands of a bottle, and what a
+//! finished drying run tells of the next.
 
 use journal::{Noun, Outcome, Source};
 use rusqlite::{Connection, params};
 
-use crate::Failure;
 use crate::noun::bottle::{ROW, bottle_row};
+use crate::{Failure, ledger};
 
-/// Notes anew what stands of a lot or a bottle.
+/// Notes anew what stands of a bottle, or what a tray tells.
 pub(crate) fn put(conn: &Connection, source: Source) -> Result<(), Failure> {
-    let (noun, id) = source.row();
+    let (_, id) = source.row();
     match source {
-        Source::Harvest(_) | Source::Tray(_) => lot(conn, noun, &id),
+        Source::Tray(_) => batch(conn, &id),
         Source::Bottle(_) => bottle(conn, &id),
-        Source::Supply(_) | Source::Jar(_) => Ok(()),
+        Source::Harvest(_) | Source::Supply(_) | Source::Jar(_) => Ok(()),
     }
 }
 
-/// Notes anew what shows a row without drawing from it: the trays of a harvest tell its day and
-/// herb, a bottle tells of the last look at it.
+/// Notes anew what shows a row without drawing from it: the trays of a harvest and what came of
+/// them tell its day and herb.
 pub(crate) fn follow(conn: &Connection, noun: Noun, id: &str) -> Result<(), Failure> {
     if noun != Noun::Harvest {
         return Ok(());
@@ -26,9 +27,11 @@ pub(crate) fn follow(conn: &Connection, noun: Noun, id: &str) -> Result<(), Fail
     let trays: Vec<String> = trays
         .query_map([id], |row| row.get(0))?
         .collect::<Result<_, _>>()?;
-    trays
-        .iter()
-        .try_for_each(|tray| lot(conn, Noun::Tray, tray))
+    for source in trays.iter().filter_map(|id| Source::of(Noun::Tray, id)) {
+        ledger::recount(conn, source)?;
+        put(conn, source)?;
+    }
+    Ok(())
 }
 
 /// The bottles of which something was found out: the one that was looked at, and all that hold the
@@ -52,19 +55,19 @@ pub(crate) fn looked_at(conn: &Connection, noun: Noun, id: &str) -> Result<Vec<S
     Ok(found.collect::<Result<_, _>>()?)
 }
 
-fn lot(conn: &Connection, noun: Noun, id: &str) -> Result<(), Failure> {
-    conn.prepare_cached("DELETE FROM stock WHERE noun = ?1 AND id = ?2")?
-        .execute([noun.as_str(), id])?;
-    conn.prepare_cached(&format!("{STOCK} AND lot.noun = ?1 AND lot.id = ?2"))?
-        .execute([noun.as_str(), id])?;
+const BATCH: &str = "INSERT INTO batch
+    SELECT tray.id, herb, part, picked_ms, tray.dried, tray.fresh_g, tray.sample_fresh_g,
+           tray.sample_dry_g
+    FROM tray CROSS JOIN harvest ON harvest.id = tray.harvest
+    WHERE tray.dried > 0 AND harvest.surface = 'dry'";
+
+fn batch(conn: &Connection, tray: &str) -> Result<(), Failure> {
+    conn.prepare_cached("DELETE FROM batch WHERE tray = ?1")?
+        .execute([tray])?;
+    conn.prepare_cached(&format!("{BATCH} AND tray.id = ?1"))?
+        .execute([tray])?;
     Ok(())
 }
-
-const STOCK: &str = "INSERT INTO stock
-    SELECT lot.noun, lot.id, harvest.picked_ms, harvest.herb, lot.remains
-    FROM lot CROSS JOIN harvest ON harvest.id = CASE lot.noun WHEN 'harvest' THEN lot.id
-        ELSE (SELECT harvest FROM tray WHERE tray.id = lot.id) END
-    WHERE lot.remains > 0";
 
 /// Notes anew what stands of a bottle.
 pub(crate) fn bottle(conn: &Connection, id: &str) -> Result<(), Failure> {
@@ -103,7 +106,7 @@ pub(crate) fn bottle(conn: &Connection, id: &str) -> Result<(), Failure> {
 
 /// Fills both tables when they are empty.
 pub(crate) fn rebuild(conn: &Connection) -> Result<(), Failure> {
-    conn.execute(&format!("{STOCK} AND lot.noun IN ('harvest', 'tray')"), [])?;
+    conn.execute(BATCH, [])?;
     let mut standing = conn.prepare("SELECT id FROM bottle WHERE NOT ended")?;
     let standing: Vec<String> = standing
         .query_map([], |row| row.get(0))?

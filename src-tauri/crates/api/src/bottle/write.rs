@@ -22,7 +22,7 @@ const TEASPOON_ML: f64 = 5.0;
 const TABLESPOON_ML: f64 = 15.0;
 
 fn written(app: &App, done: Changed, id: &BottleId) -> Result<BottleWritten, Failure> {
-    let bottle = app.read(|reading| page(app, reading, id))?;
+    let bottle = app.read_back(|reading| page(app, reading, id))?;
     Ok(BottleWritten { done, bottle })
 }
 

@@ -102,7 +102,7 @@ impl Command for CorrectHarvest {
 }
 
 pub(super) fn written(app: &App, done: Changed, id: &HarvestId) -> Result<HarvestWritten, Failure> {
-    let harvest = app.read(|reading| page(app, reading, id))?;
+    let harvest = app.read_back(|reading| page(app, reading, id))?;
     Ok(HarvestWritten { done, harvest })
 }
 

@@ -48,6 +48,6 @@ impl Command for FailJar {
 }
 
 pub(super) fn written(app: &App, done: Changed, id: &JarId) -> Result<JarWritten, Failure> {
-    let jar = app.read(|reading| page(app, reading, id))?;
+    let jar = app.read_back(|reading| page(app, reading, id))?;
     Ok(JarWritten { done, jar })
 }

@@ -4,8 +4,9 @@ use journal::{Amount, Jar, JarId, Plant, Pour, Source, SteepDays};
 use store::Writing;
 
 use super::compose::Composed;
+use super::correct::written;
 use super::marc;
-use super::page::{self, named};
+use super::page::named;
 use super::proposal::{Days, Verdict};
 use super::wire::{JarWritten, PourJar};
 use crate::mixture::label_of;
@@ -67,8 +68,7 @@ impl Command for PourJar {
                 (),
             ))
         })?;
-        let jar = app.read(|reading| page::page(app, reading, &id))?;
-        Ok(JarWritten { done, jar })
+        written(app, done, &id)
     }
 }
 

@@ -180,6 +180,6 @@ pub(super) fn measured(air: Air) -> Result<journal::Air, Failure> {
 }
 
 pub(super) fn written(app: &App, done: Changed, id: &TrayId) -> Result<TrayWritten, Failure> {
-    let tray = app.read(|reading| page(app, reading, id))?;
+    let tray = app.read_back(|reading| page(app, reading, id))?;
     Ok(TrayWritten { done, tray })
 }

@@ -11,9 +11,9 @@ CREATE TABLE harvest (
     photo     TEXT,
     picked_at TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
--- These hold all that a season, the maker's own batches and a trace ask of a harvest.
+-- These hold all that a season and a trace ask of a harvest.
 CREATE INDEX harvest_by_time ON harvest (picked_ms, id, herb, part, bed, fresh, photo);
-CREATE INDEX harvest_by_herb ON harvest (herb, picked_ms, id, part, surface);
+CREATE INDEX harvest_by_herb ON harvest (herb, picked_ms, id, part);
 CREATE INDEX harvest_by_bed ON harvest (bed, picked_ms, id, code, herb, part, fresh, picked_at);
 CREATE INDEX harvest_by_code ON harvest (code);
 

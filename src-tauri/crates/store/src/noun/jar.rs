@@ -275,7 +275,8 @@ impl Reading<'_> {
             "SELECT preparation, is_fresh, herbs, failed,
                     (SELECT sum(out) FROM straining WHERE straining.jar = jar.id),
                     (SELECT remains FROM lot INDEXED BY lot_in_stock WHERE lot.noun = 'jar'
-                        AND lot.id = jar.id AND remains > 0 AND NOT jar.failed),
+                        AND lot.picked_ms IS NULL AND lot.id = jar.id AND remains > 0
+                        AND NOT jar.failed),
                     (SELECT sum(remains) FROM shelf INDEXED BY shelf_of_jar WHERE shelf.jar = jar.id),
                     count(bottle.id), sum(bottle.size), coalesce(sum(bottle.end_kind IS 'given'), 0)
              FROM jar LEFT JOIN bottle INDEXED BY bottle_of_jar ON bottle.jar = jar.id

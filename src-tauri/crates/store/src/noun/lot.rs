@@ -60,9 +60,10 @@ const DRIED: &str = "SELECT harvest.id, harvest.body, bed.body, lot.remains, tra
     FROM lot JOIN tray ON tray.id = lot.id JOIN harvest ON harvest.id = tray.harvest
     LEFT JOIN bed ON bed.id = harvest.bed
     WHERE lot.noun = 'tray'";
-const IN_STOCK: &str = "SELECT id FROM stock
-    WHERE noun = ?1 AND (?2 IS NULL OR herb = ?2) AND (?3 IS NULL OR (picked_ms, id) <
-        (SELECT picked_ms, id FROM stock WHERE noun = ?1 AND id = ?3))
+const IN_STOCK: &str = "SELECT id FROM lot INDEXED BY lot_in_stock
+    WHERE noun = ?1 AND remains > 0 AND (?2 IS NULL OR herb = ?2)
+      AND (?3 IS NULL OR (picked_ms, id) <
+        (SELECT picked_ms, id FROM lot WHERE noun = ?1 AND id = ?3))
     ORDER BY picked_ms DESC, id DESC LIMIT ?4";
 
 fn lot_row(row: &Row<'_>) -> Result<LotRow, Failure> {
@@ -146,10 +147,10 @@ impl Reading<'_> {
     /// A failure to read.
     pub fn fresh_left(&self, before_ms: i64) -> Result<Vec<FreshLeft>, Failure> {
         let mut statement = self.conn.prepare_cached(
-            "SELECT stock.id, harvest.code, stock.herb, stock.picked_ms, stock.remains
-             FROM stock CROSS JOIN harvest ON harvest.id = stock.id
-             WHERE stock.noun = 'harvest' AND stock.picked_ms < ?1
-             ORDER BY stock.picked_ms, stock.id",
+            "SELECT lot.id, harvest.code, lot.herb, lot.picked_ms, lot.remains
+             FROM lot INDEXED BY lot_in_stock CROSS JOIN harvest ON harvest.id = lot.id
+             WHERE lot.noun = 'harvest' AND lot.remains > 0 AND lot.picked_ms < ?1
+             ORDER BY lot.picked_ms, lot.id",
         )?;
         let mut rows = statement.query([before_ms])?;
         let mut left = Vec::new();
@@ -171,10 +172,10 @@ impl Reading<'_> {
     /// A failure to read.
     pub fn dried_left(&self) -> Result<Vec<(HerbKey, String, Amount)>, Failure> {
         let mut statement = self.conn.prepare_cached(
-            "SELECT harvest.herb, harvest.part, sum(stock.remains)
-             FROM stock CROSS JOIN tray ON tray.id = stock.id
+            "SELECT harvest.herb, harvest.part, sum(lot.remains)
+             FROM lot INDEXED BY lot_in_stock CROSS JOIN tray ON tray.id = lot.id
              CROSS JOIN harvest ON harvest.id = tray.harvest
-             WHERE stock.noun = 'tray' GROUP BY 1, 2",
+             WHERE lot.noun = 'tray' AND lot.remains > 0 GROUP BY 1, 2",
         )?;
         let mut rows = statement.query([])?;
         let mut left = Vec::new();
@@ -192,7 +193,7 @@ impl Reading<'_> {
     pub(crate) fn is_in_stock(&self, noun: Noun, id: &str) -> Result<bool, Failure> {
         Ok(self
             .conn
-            .prepare_cached("SELECT 1 FROM stock WHERE noun = ?1 AND id = ?2")?
+            .prepare_cached("SELECT 1 FROM lot WHERE noun = ?1 AND id = ?2 AND remains > 0")?
             .exists([noun.as_str(), id])?)
     }
 
@@ -205,8 +206,8 @@ impl Reading<'_> {
             let sum = self
                 .conn
                 .prepare_cached(
-                    "SELECT coalesce(sum(remains), 0) FROM stock
-                     WHERE noun = ?1 AND picked_ms >= ?2 AND picked_ms < ?3",
+                    "SELECT coalesce(sum(remains), 0) FROM lot INDEXED BY lot_in_stock
+                     WHERE noun = ?1 AND remains > 0 AND picked_ms >= ?2 AND picked_ms < ?3",
                 )?
                 .query_row(params![noun.as_str(), from_ms, to_ms], |row| row.get(0))?;
             Ok(Amount::from_thousandths(sum))

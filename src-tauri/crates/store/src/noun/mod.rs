@@ -124,7 +124,7 @@ pub(crate) const MADE: &[&str] = &[
     "recipe_herb",
     "dropper",
     "plan",
-    "stock",
+    "batch",
     "shelf",
     "page",
     "tally",

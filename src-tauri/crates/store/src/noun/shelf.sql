@@ -1,14 +1,3 @@
--- What can go into a jar, latest picking first, found without reading the lots of twenty years.
-CREATE TABLE stock (
-    noun      TEXT NOT NULL,
-    id        TEXT NOT NULL,
-    picked_ms INTEGER NOT NULL,
-    herb      TEXT NOT NULL,
-    remains   INTEGER NOT NULL,
-    PRIMARY KEY (noun, id)
-) STRICT, WITHOUT ROWID;
-CREATE INDEX stock_by_time ON stock (noun, picked_ms, id, herb, remains);
-
 -- The bottles that stand on the shelf, with all that decides which asks for the maker first.
 CREATE TABLE shelf (
     bottle        TEXT PRIMARY KEY,

@@ -166,8 +166,9 @@ impl Reading<'_> {
         }
         let room = limit + 1 - ids.len();
         ids.extend(self.listed(
-            "SELECT id FROM stock WHERE noun = 'tray' AND (?1 IS NULL OR (picked_ms, id) <
-                 (SELECT picked_ms, id FROM stock WHERE noun = 'tray' AND id = ?1))
+            "SELECT id FROM lot INDEXED BY lot_in_stock
+             WHERE noun = 'tray' AND remains > 0 AND (?1 IS NULL OR (picked_ms, id) <
+                 (SELECT picked_ms, id FROM lot WHERE noun = 'tray' AND id = ?1))
              ORDER BY picked_ms DESC, id DESC LIMIT ?2",
             params![behind, room as i64],
         )?);
@@ -196,10 +197,9 @@ impl Reading<'_> {
         limit: usize,
     ) -> Result<Vec<OwnDry>, Failure> {
         let mut statement = self.conn.prepare_cached(
-            "SELECT tray.id, tray.fresh_g, tray.dried, tray.sample_fresh_g, tray.sample_dry_g
-             FROM harvest CROSS JOIN tray ON tray.harvest = harvest.id AND tray.dried > 0
-             WHERE harvest.herb = ?1 AND harvest.surface = 'dry' AND harvest.part = ?2
-             ORDER BY harvest.picked_ms DESC, tray.id DESC LIMIT ?3",
+            "SELECT tray, fresh_g, dried, sample_fresh_g, sample_dry_g
+             FROM batch WHERE herb = ?1 AND part = ?2
+             ORDER BY picked_ms DESC, tray DESC LIMIT ?3",
         )?;
         let mut rows = statement.query(params![herb.as_str(), part, limit as i64])?;
         let mut batches = Vec::new();
@@ -251,11 +251,11 @@ impl Reading<'_> {
     ) -> Result<Vec<OwnBatch>, Failure> {
         let mut statement = self.conn.prepare_cached(
             "SELECT tray.id, tray.body, harvest.id, harvest.body, bed.body
-             FROM harvest CROSS JOIN tray ON tray.harvest = harvest.id AND tray.dried > 0
+             FROM batch CROSS JOIN tray ON tray.id = batch.tray
+             CROSS JOIN harvest ON harvest.id = tray.harvest
              LEFT JOIN bed ON bed.id = harvest.bed
-             WHERE harvest.herb = ?1 AND harvest.surface = 'dry'
-               AND (?2 IS NULL OR harvest.part = ?2)
-             ORDER BY harvest.picked_ms DESC, tray.id DESC LIMIT ?3",
+             WHERE batch.herb = ?1 AND (?2 IS NULL OR batch.part = ?2)
+             ORDER BY batch.picked_ms DESC, batch.tray DESC LIMIT ?3",
         )?;
         let mut rows = statement.query(params![herb.as_str(), part, limit as i64])?;
         let mut batches = Vec::new();
