@@ -67,7 +67,7 @@ impl Command for FillBottles {
                 jar,
             ))
         })?;
-        app.read(|reading| {
+        app.read_back(|reading| {
             let filled: Vec<String> = ids.iter().map(ToString::to_string).collect();
             let mut bottles = cards_of(reading, &jar_id, &jar, app.now())?;
             bottles.retain(|card| filled.contains(&card.id));

@@ -127,17 +127,27 @@ impl Reading<'_> {
             }
             let room = (filter.limit + 1).saturating_sub(lots.len());
             let last = after.take().map(|(_, id)| id);
-            let mut statement = self.conn.prepare_cached(IN_STOCK)?;
-            let ids: Vec<String> = statement
-                .query_map(params![noun.as_str(), herb, last, room as i64], |row| {
-                    row.get(0)
-                })?
-                .collect::<Result<_, _>>()?;
-            for id in ids {
+            for id in self.in_stock(noun, herb, last.as_deref(), room)? {
                 lots.extend(self.lot_rows(select, "AND lot.id = ?1", [id])?);
             }
         }
         Ok(Page::of(lots, filter.limit))
+    }
+
+    /// The lots of plant with something left, the latest picking first, from behind `after`.
+    pub(crate) fn in_stock(
+        &self,
+        noun: Noun,
+        herb: Option<&str>,
+        after: Option<&str>,
+        limit: usize,
+    ) -> Result<Vec<String>, Failure> {
+        let mut statement = self.conn.prepare_cached(IN_STOCK)?;
+        let ids = statement
+            .query_map(params![noun.as_str(), herb, after, limit as i64], |row| {
+                row.get(0)
+            })?;
+        Ok(ids.collect::<Result<_, _>>()?)
     }
 
     /// What was picked before a moment and is neither on the rack nor in a jar nor thrown away, the

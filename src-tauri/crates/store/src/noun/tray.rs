@@ -137,12 +137,7 @@ impl Reading<'_> {
         after: Option<TrayId>,
         limit: usize,
     ) -> Result<Page<TrayRow>, Failure> {
-        let mut ids: Vec<String> = self.listed(
-            "SELECT id FROM tray WHERE is_drying
-             ORDER BY coalesce((SELECT max(at_ms) FROM weighing WHERE tray = tray.id), started_ms)
-                 >= ?1, started_ms, id",
-            [forgotten_ms],
-        )?;
+        let mut ids = self.drying(forgotten_ms)?;
         let after = after.map(|id| id.to_string());
         let place = after
             .as_ref()
@@ -165,13 +160,7 @@ impl Reading<'_> {
             return Err(Failure::not_found(Noun::Tray));
         }
         let room = limit + 1 - ids.len();
-        ids.extend(self.listed(
-            "SELECT id FROM lot INDEXED BY lot_in_stock
-             WHERE noun = 'tray' AND remains > 0 AND (?1 IS NULL OR (picked_ms, id) <
-                 (SELECT picked_ms, id FROM lot WHERE noun = 'tray' AND id = ?1))
-             ORDER BY picked_ms DESC, id DESC LIMIT ?2",
-            params![behind, room as i64],
-        )?);
+        ids.extend(self.in_stock(Noun::Tray, None, behind.as_deref(), room)?);
         let mut rows = Vec::new();
         for id in ids {
             rows.extend(self.tray_rows("WHERE tray.id = ?1", [id])?);
@@ -179,9 +168,13 @@ impl Reading<'_> {
         Ok(Page::of(rows, limit))
     }
 
-    fn listed(&self, sql: &str, params: impl rusqlite::Params) -> Result<Vec<String>, Failure> {
-        let mut statement = self.conn.prepare_cached(sql)?;
-        let ids = statement.query_map(params, |row| row.get(0))?;
+    fn drying(&self, forgotten_ms: i64) -> Result<Vec<String>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT id FROM tray WHERE is_drying
+             ORDER BY coalesce((SELECT max(at_ms) FROM weighing WHERE tray = tray.id), started_ms)
+                 >= ?1, started_ms, id",
+        )?;
+        let ids = statement.query_map([forgotten_ms], |row| row.get(0))?;
         Ok(ids.collect::<Result<_, _>>()?)
     }
 

@@ -16,7 +16,7 @@ CREATE TABLE tray (
     name       TEXT NOT NULL,
     started_at TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX tray_of_harvest ON tray (harvest, is_drying, dried, fresh_g, sample_fresh_g, sample_dry_g, started_ms, id, code, name, started_at, lost);
+CREATE INDEX tray_of_harvest ON tray (harvest, is_drying, dried, fresh_g, started_ms, id, code, name, started_at, lost);
 CREATE INDEX tray_drying ON tray (started_ms) WHERE is_drying;
 CREATE INDEX tray_lost ON tray (lost_ms, lost) WHERE lost > 0;
 CREATE INDEX tray_by_code ON tray (code);
