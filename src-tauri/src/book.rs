@@ -27,6 +27,19 @@ impl Book {
         book
     }
 
+    /// Has the core read what the first screen will ask for, while the web view is still starting: in a journal of many
+    /// years that alone fills the caches, and takes longer than all that the screen waits for otherwise.
+    pub fn read_ahead(self: &Arc<Self>) {
+        let book = Arc::clone(self);
+        thread::spawn(move || {
+            if let Ok(app) = book.app() {
+                // What goes wrong here goes wrong again when the page asks, and is said there.
+                let _ = api::call(app, "harvest.list", r#"{"limit": 6}"#);
+                let _ = api::call(app, "due.list", r#"{"limit": 0}"#);
+            }
+        });
+    }
+
     /// Carries out one command and returns its envelope as JSON, the core's own sentences in `language`.
     pub fn call(&self, command: &str, request: &str, language: Language) -> String {
         api::envelope(match self.app() {

@@ -20,6 +20,7 @@ mod save;
 
 use std::path::PathBuf;
 use std::process::ExitCode;
+use std::sync::Arc;
 
 use tauri::Manager;
 
@@ -54,11 +55,13 @@ pub fn run(folder: Option<PathBuf>) -> ExitCode {
                 Some(folder) => folder,
                 None => app.path().app_data_dir()?,
             };
-            app.manage(Book::open(folder));
+            let book = Book::open(folder);
+            app.manage(Arc::clone(&book));
             link::listen(app)?;
             #[cfg(target_os = "android")]
             camera::sweep(app.handle());
             page::open(app)?;
+            book.read_ahead();
             Ok(())
         })
         .run(tauri::generate_context!());

@@ -18,6 +18,9 @@ pub fn open(app: &App) -> tauri::Result<()> {
 }
 
 /// The page learns its platform and the address of pictures from us, since an agent string may say anything.
+///
+/// WebKit opens its tables of days and numbers when they are first used, which takes it some 15 ms: here they pass while
+/// it waits for the page's scripts.
 fn greeting() -> String {
     // Android's and Windows' web views know no schemes of an app's own and see them as hosts.
     let pictures = if cfg!(any(target_os = "android", windows)) {
@@ -26,7 +29,8 @@ fn greeting() -> String {
         "photo://localhost"
     };
     format!(
-        "Object.defineProperty(window, 'trugbook', {{ value: Object.freeze({{ platform: '{}', pictures: '{pictures}' }}) }});",
+        "Object.defineProperty(window, 'trugbook', {{ value: Object.freeze({{ platform: '{}', pictures: '{pictures}' }}) }});
+        setTimeout(() => new Intl.NumberFormat());",
         std::env::consts::OS
     )
 }

@@ -1,9 +1,10 @@
 import { locale } from "../words";
+import { once } from "./once";
 
-const day = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short" });
-const dayOfYear = new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", year: "numeric" });
-const month = new Intl.DateTimeFormat(locale, { month: "long", year: "numeric" });
-const clock = new Intl.DateTimeFormat(locale, { hour: "numeric", minute: "2-digit" });
+const day = once(() => new Intl.DateTimeFormat(locale, { day: "numeric", month: "short" }));
+const dayOfYear = once(() => new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", year: "numeric" }));
+const month = once(() => new Intl.DateTimeFormat(locale, { month: "long", year: "numeric" }));
+const clock = once(() => new Intl.DateTimeFormat(locale, { hour: "numeric", minute: "2-digit" }));
 
 // A bare date is a calendar day, not midnight in Greenwich.
 function moment(text: string): Date {
@@ -13,7 +14,7 @@ function moment(text: string): Date {
 /** "5 Jun", with the year when it is not this one. */
 export function shortDay(text: string): string {
   const at = moment(text);
-  return (at.getFullYear() === new Date().getFullYear() ? day : dayOfYear).format(at);
+  return (at.getFullYear() === new Date().getFullYear() ? day : dayOfYear)().format(at);
 }
 
 /** The core's sentences with their bare dates as a person reads them. */
@@ -27,12 +28,12 @@ export function hasCome(text: string): boolean {
 }
 
 export function monthOf(text: string): string {
-  return month.format(moment(text));
+  return month().format(moment(text));
 }
 
 /** "5 Jun, 09:40". */
 export function dayAndTime(text: string): string {
-  return `${shortDay(text)}, ${clock.format(moment(text))}`;
+  return `${shortDay(text)}, ${clock().format(moment(text))}`;
 }
 
 /** "28 Nov", an hour after the fresh weighing being given. */

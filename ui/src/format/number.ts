@@ -1,10 +1,12 @@
 import { locale } from "../words";
+import { once } from "./once";
 
 export type Interval = { low: number; value: number; high: number };
 
 /** The decimal mark of the reader's locale. */
-export const decimalMark =
-  new Intl.NumberFormat(locale).formatToParts(1.5).find((part) => part.type === "decimal")?.value ?? ".";
+export const decimalMark = once(
+  () => new Intl.NumberFormat(locale).formatToParts(1.5).find((part) => part.type === "decimal")?.value ?? ".",
+);
 
 const formats = new Map<number, Intl.NumberFormat>();
 
@@ -55,9 +57,10 @@ export function typed(value: number): string {
 export function typedNumber(text: string): number | null {
   const trimmed = text.trim().replace(/[\s\u00a0\u202f'\u2019]/g, "");
   if (trimmed === "") return null;
-  const other = decimalMark === "," ? "." : ",";
+  const own = decimalMark();
+  const other = own === "," ? "." : ",";
   const groupsAlone = new RegExp(`^[+-]?[1-9]\\d{0,2}(\\${other}\\d{3})+$`).test(trimmed);
-  const mark = groupsAlone ? decimalMark : trimmed.lastIndexOf(",") > trimmed.lastIndexOf(".") ? "," : ".";
+  const mark = groupsAlone ? own : trimmed.lastIndexOf(",") > trimmed.lastIndexOf(".") ? "," : ".";
   const point = trimmed.replaceAll(mark === "," ? "." : ",", "").replace(mark, ".");
   if (!/^[+-]?(\d+\.?\d*|\.\d+)$/.test(point)) return null;
   const value = Number(point);

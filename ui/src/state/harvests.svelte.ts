@@ -4,6 +4,8 @@ import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
 import { unroll, type Paging } from "./roll.svelte";
 
+/** What a phone shows at once, and what comes at a time further down. */
+const FIRST = 6;
 const PAGE = 12;
 
 /** What was picked. */
@@ -13,7 +15,7 @@ export class Harvests {
   private readonly latest: Paging<"harvest.list", HarvestCard> = {
     name: "harvest.list",
     nouns: ["harvest", "photo", "tray", "jar"],
-    after: (last) => ({ limit: PAGE, ...(last ? { before: last.id } : {}) }),
+    after: (last) => (last ? { limit: PAGE, before: last.id } : { limit: FIRST }),
     lines: (reply) => reply.harvests,
     more: (reply) => reply.more,
     pages: 1,

@@ -72,7 +72,6 @@ export async function openBook(): Promise<Book> {
   const isGarden = book.route.trail.screen === "garden";
   await Promise.all([book.preferences.load(), isGarden ? book.harvests.ahead() : null]);
   api.onLink((link) => book.route.go(`/lot/${encodeURIComponent(link)}`));
-  void book.safe.resume();
   return book;
 }
 
