@@ -47,7 +47,8 @@ impl Command for Search {
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let limit = asked::limit(self.limit, 50)?;
-        app.read(|reading| {
+        // A search may have to catch up with what was written.
+        app.read_back(|reading| {
             let mut hits: Vec<Hit> = book(&self.text).take(limit).collect();
             let words = sought(reading, &self.text)?;
             for (noun, id) in reading.search(&words, limit)? {

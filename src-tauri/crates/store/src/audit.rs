@@ -3,7 +3,7 @@
 use journal::{Amount, Noun, Source};
 
 use crate::name::{capitalised, name_of};
-use crate::{Failure, Store, ledger, log, noun, project};
+use crate::{Failure, Store, ledger, log, noun, project, search};
 
 impl Store {
     /// Checks that the file is whole, that no lot has given more than came in,
@@ -88,6 +88,7 @@ impl Store {
     /// # Errors
     /// A failure to read.
     pub fn tables(&self) -> Result<Vec<String>, Failure> {
+        search::follow(&self.conn)?;
         let mut lines = Vec::new();
         // By the number of its arrival, the list of revoked deeds differs from phone to phone.
         for table in noun::MADE.iter().filter(|table| **table != "revoked") {

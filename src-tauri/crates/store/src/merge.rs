@@ -7,7 +7,7 @@ use journal::{Deed, HybridTime, Noun};
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
 use crate::project::{Touched, project, settle_revocations};
-use crate::{Failure, Store, log, migrate};
+use crate::{Failure, Store, log, migrate, search};
 
 /// What came in.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -138,6 +138,7 @@ impl Store {
                 _ => {}
             }
         }
+        search::follow(&tx)?;
         rows.retain(|_, tally| *tally != RowTally::default());
         if let Some(aside) = aside.filter(|_| !arrived.is_empty()) {
             migrate::tell(&tx, crate::whole::ASIDE, aside)?;

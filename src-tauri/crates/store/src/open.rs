@@ -94,10 +94,14 @@ impl Store {
         body: impl FnOnce(&Reading<'_>) -> Result<T, E>,
     ) -> Result<T, E> {
         let tx = self.conn.unchecked_transaction().map_err(Failure::from)?;
-        body(&Reading {
+        let read = body(&Reading {
             conn: &tx,
             device: self.device,
-        })
+        })?;
+        // A search may have caught up with the log; where there is no room left to keep that, it
+        // does so again.
+        let _ = tx.commit();
+        Ok(read)
     }
 
     /// The hybrid time of the latest deed, whoever wrote it.

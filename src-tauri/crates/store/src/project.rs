@@ -100,7 +100,6 @@ fn place_as<T: Table>(
     if let Some(noun) = &noun {
         noun.insert(conn, id, &serde_json::to_string(noun)?)?;
     }
-    search::put(conn, id, noun.as_ref())?;
     ledger::put(
         conn,
         T::NOUN,
@@ -213,5 +212,6 @@ pub(crate) fn rebuild(conn: &Connection) -> Result<(), Failure> {
                    FROM jar)",
         params![],
     )?;
-    shelf::rebuild(conn)
+    shelf::rebuild(conn)?;
+    search::rebuild(conn)
 }

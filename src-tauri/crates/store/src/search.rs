@@ -1,8 +1,14 @@
 //! Finding rows by words.
+//!
+//! What was done becomes searchable when something is looked for, or by the [`BATCH`]: an index of
+//! words takes several deeds at once for little more than one, and a deed need not wait for it.
 
-use journal::{Bed, Bottle, Harvest, Herb, Jar, Kept, Noun, Recipe, Supply, Tray};
-use rusqlite::{Connection, params};
+use journal::{Bed, Bottle, Harvest, Herb, Jar, Noun, Recipe, Supply, Tray};
+use rusqlite::{Connection, OptionalExtension, params};
 
+use crate::migrate::tell;
+use crate::noun::{Table, find};
+use crate::open::about;
 use crate::{Failure, Reading, log};
 
 /// What a row is found by.
@@ -41,117 +47,98 @@ fn letters(key: &str) -> String {
     key.chars().filter(|c| c.is_alphanumeric()).collect()
 }
 
-/// What a noun is found by; nothing for what is found through what it belongs to.
-pub(crate) trait Worded {
-    fn words(&self) -> Option<Words> {
-        None
-    }
+/// What a noun is found by.
+trait Worded {
+    fn words(&self) -> Words;
 }
 
 impl Worded for Herb {
-    fn words(&self) -> Option<Words> {
-        Some(Words::of(&[
+    fn words(&self) -> Words {
+        Words::of(&[
             Some(&self.common),
             self.latin.as_deref(),
             self.note.as_deref(),
-        ]))
+        ])
     }
 }
 
 impl Worded for Bed {
-    fn words(&self) -> Option<Words> {
-        Some(Words::of(&[Some(&self.name), self.note.as_deref()]))
+    fn words(&self) -> Words {
+        Words::of(&[Some(&self.name), self.note.as_deref()])
     }
 }
 
 impl Worded for Harvest {
-    fn words(&self) -> Option<Words> {
+    fn words(&self) -> Words {
         let bed = self.bed.map(|id| id.to_string());
-        Some(
-            Words::of(&[
-                Some(self.code.as_str()),
-                Some(&self.part),
-                self.stage.as_deref(),
-                self.note.as_deref(),
-            ])
-            .linked([self.herb.as_str()].into_iter().chain(bed.as_deref()))
-            .at(self.picked_at.timestamp_millis()),
-        )
+        Words::of(&[
+            Some(self.code.as_str()),
+            Some(&self.part),
+            self.stage.as_deref(),
+            self.note.as_deref(),
+        ])
+        .linked([self.herb.as_str()].into_iter().chain(bed.as_deref()))
+        .at(self.picked_at.timestamp_millis())
     }
 }
 
 impl Worded for Tray {
-    fn words(&self) -> Option<Words> {
-        Some(
-            Words::of(&[
-                Some(self.code.as_str()),
-                Some(&self.name),
-                self.note.as_deref(),
-            ])
-            .at(self.started_at.timestamp_millis()),
-        )
+    fn words(&self) -> Words {
+        Words::of(&[
+            Some(self.code.as_str()),
+            Some(&self.name),
+            self.note.as_deref(),
+        ])
+        .at(self.started_at.timestamp_millis())
     }
 }
 
 impl Worded for Supply {
-    fn words(&self) -> Option<Words> {
-        Some(Words::of(&[Some(&self.name)]))
+    fn words(&self) -> Words {
+        Words::of(&[Some(&self.name)])
     }
 }
 
 impl Worded for Jar {
-    fn words(&self) -> Option<Words> {
+    fn words(&self) -> Words {
         let failed = self.failed.as_ref().map(|failed| failed.reason.as_str());
-        Some(
-            Words::of(&[
-                Some(self.code.as_str()),
-                Some(&self.name),
-                Some(&self.preparation),
-                self.place.as_deref(),
-                self.note.as_deref(),
-                failed,
-            ])
-            .linked(self.plants.iter().map(|plant| plant.herb.as_str()))
-            .at(self.poured_at.timestamp_millis()),
-        )
+        Words::of(&[
+            Some(self.code.as_str()),
+            Some(&self.name),
+            Some(&self.preparation),
+            self.place.as_deref(),
+            self.note.as_deref(),
+            failed,
+        ])
+        .linked(self.plants.iter().map(|plant| plant.herb.as_str()))
+        .at(self.poured_at.timestamp_millis())
     }
 }
 
 impl Worded for Bottle {
-    fn words(&self) -> Option<Words> {
+    fn words(&self) -> Words {
         let end = self.end.as_ref();
-        Some(
-            Words::of(&[
-                Some(self.code.as_str()),
-                self.place.as_deref(),
-                self.note.as_deref(),
-                end.and_then(|end| end.to.as_deref()),
-                end.and_then(|end| end.reason.as_deref()),
-            ])
-            .at(self.filled_at.timestamp_millis()),
-        )
+        Words::of(&[
+            Some(self.code.as_str()),
+            self.place.as_deref(),
+            self.note.as_deref(),
+            end.and_then(|end| end.to.as_deref()),
+            end.and_then(|end| end.reason.as_deref()),
+        ])
+        .at(self.filled_at.timestamp_millis())
     }
 }
 
 impl Worded for Recipe {
-    fn words(&self) -> Option<Words> {
-        Some(
-            Words::of(&[
-                Some(&self.name),
-                Some(&self.preparation),
-                self.note.as_deref(),
-            ])
-            .linked(self.plants.iter().map(|plant| plant.herb.as_str())),
-        )
+    fn words(&self) -> Words {
+        Words::of(&[
+            Some(&self.name),
+            Some(&self.preparation),
+            self.note.as_deref(),
+        ])
+        .linked(self.plants.iter().map(|plant| plant.herb.as_str()))
     }
 }
-
-macro_rules! found_through_others {
-    ($($noun:ident),*) => { $(impl Worded for journal::$noun {})* };
-}
-found_through_others!(
-    Photo, Weighing, Discard, Setting, Shake, Straining, Use, Check, Dropper, Wish
-);
 
 /// Where a page stands among all, so that those found come out latest first without being sorted:
 /// by its time, and behind everything that has none, as herbs and beds have. Within a millisecond
@@ -169,34 +156,159 @@ fn place(at_ms: i64, id: &str) -> i64 {
     time << 20 | (hash >> 44) as i64
 }
 
-/// Makes a row searchable by what it says now; `None` for a row that is gone.
-pub(crate) fn put<N: Worded + Kept>(
-    conn: &Connection,
-    id: &str,
-    noun: Option<&N>,
-) -> Result<(), Failure> {
-    conn.prepare_cached("DELETE FROM page WHERE noun = ?1 AND id = ?2")?
-        .execute([N::NOUN.as_str(), id])?;
-    if let Some(words) = noun.and_then(Worded::words) {
-        let mut insert = conn.prepare_cached(
-            "INSERT OR IGNORE INTO page (number, noun, id, words, links, at_ms)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
-        )?;
-        let noun = N::NOUN.as_str();
-        let mut number = place(words.at_ms, id);
-        while insert.execute(params![
-            number,
-            noun,
-            id,
-            words.text,
-            words.links,
-            words.at_ms
-        ])? == 0
-        {
-            number += 1;
-        }
+/// How many deeds become searchable at once if nothing is looked for meanwhile.
+const BATCH: i64 = 64;
+
+/// In the table `about`: the number of the last deed of which what it changed can be found.
+const FOLLOWED: &str = "searchable";
+
+/// After a deed was appended: lets the search follow if enough of them wait.
+pub(crate) fn after(conn: &Connection, deed: i64) -> Result<(), Failure> {
+    if deed % BATCH == 0 {
+        follow(conn)?;
     }
     Ok(())
+}
+
+/// Fills the index of an empty table of pages.
+pub(crate) fn rebuild(conn: &Connection) -> Result<(), Failure> {
+    conn.execute("INSERT INTO found (found) VALUES ('delete-all')", [])?;
+    tell(conn, FOLLOWED, "0")?;
+    follow(conn)
+}
+
+/// Makes everything searchable by what it says now.
+pub(crate) fn follow(conn: &Connection) -> Result<(), Failure> {
+    let last: i64 = conn
+        .prepare_cached("SELECT coalesce(max(number), 0) FROM deed")?
+        .query_row([], |row| row.get(0))?;
+    let followed = about(conn, FOLLOWED)?.and_then(|number| number.parse().ok());
+    let followed = followed.unwrap_or(0);
+    if followed >= last {
+        return Ok(());
+    }
+    // What is taken back changes what an earlier deed wrote.
+    let mut rows = conn.prepare_cached(
+        "WITH RECURSIVE reached (number) AS (
+             SELECT number FROM deed WHERE number > ?1
+             UNION
+             SELECT target.number FROM reached CROSS JOIN deed ON deed.number = reached.number
+                 CROSS JOIN deed AS target ON target.id = deed.revokes)
+         SELECT DISTINCT noun, row FROM reached CROSS JOIN change ON change.deed = reached.number",
+    )?;
+    let mut rows = rows.query([followed])?;
+    let mut some = Vec::with_capacity(AT_ONCE);
+    while let Some(row) = rows.next()? {
+        some.push((log::noun(&row.get::<_, String>(0)?)?, row.get(1)?));
+        if some.len() == AT_ONCE {
+            put(conn, &some)?;
+            some.clear();
+        }
+    }
+    put(conn, &some)?;
+    tell(conn, FOLLOWED, &last.to_string())
+}
+
+/// How many rows are held in memory.
+const AT_ONCE: usize = 1000;
+
+/// What the index is told of a page that comes or goes; of the latter what it held, for it keeps no copy.
+struct Line {
+    number: i64,
+    comes: bool,
+    words: String,
+    links: String,
+}
+
+/// Makes rows searchable by what they say now, or no longer if they are gone.
+fn put(conn: &Connection, rows: &[(Noun, String)]) -> Result<(), Failure> {
+    let mut lines = Vec::with_capacity(rows.len());
+    for (noun, id) in rows {
+        lines.extend(removed(conn, *noun, id)?);
+        if let Some(words) = words(conn, *noun, id)? {
+            lines.push(inserted(conn, *noun, id, words)?);
+        }
+    }
+    // Only numbers that rise are gathered by the index, and put down together.
+    lines.sort_unstable_by_key(|line| (line.number, line.comes));
+    let mut goes = conn.prepare_cached(
+        "INSERT INTO found (found, rowid, words, links) VALUES ('delete', ?1, ?2, ?3)",
+    )?;
+    let mut comes =
+        conn.prepare_cached("INSERT INTO found (rowid, words, links) VALUES (?1, ?2, ?3)")?;
+    for line in lines {
+        let told = if line.comes { &mut comes } else { &mut goes };
+        told.execute(params![line.number, line.words, line.links])?;
+    }
+    Ok(())
+}
+
+/// What a row says now; nothing of one that is gone, or is found through what it belongs to.
+fn words(conn: &Connection, noun: Noun, id: &str) -> Result<Option<Words>, Failure> {
+    fn of<N: Worded + Table>(conn: &Connection, id: &str) -> Result<Option<Words>, Failure> {
+        Ok(find::<N>(conn, id)?.map(|row| row.words()))
+    }
+    match noun {
+        Noun::Herb => of::<Herb>(conn, id),
+        Noun::Bed => of::<Bed>(conn, id),
+        Noun::Harvest => of::<Harvest>(conn, id),
+        Noun::Tray => of::<Tray>(conn, id),
+        Noun::Supply => of::<Supply>(conn, id),
+        Noun::Jar => of::<Jar>(conn, id),
+        Noun::Bottle => of::<Bottle>(conn, id),
+        Noun::Recipe => of::<Recipe>(conn, id),
+        Noun::Photo
+        | Noun::Weighing
+        | Noun::Discard
+        | Noun::Setting
+        | Noun::Shake
+        | Noun::Straining
+        | Noun::Use
+        | Noun::Check
+        | Noun::Dropper
+        | Noun::Plan => Ok(None),
+    }
+}
+
+fn removed(conn: &Connection, noun: Noun, id: &str) -> Result<Option<Line>, Failure> {
+    Ok(conn
+        .prepare_cached(
+            "DELETE FROM page WHERE noun = ?1 AND id = ?2 RETURNING number, words, links",
+        )?
+        .query_row([noun.as_str(), id], |row| {
+            Ok(Line {
+                number: row.get(0)?,
+                comes: false,
+                words: row.get(1)?,
+                links: row.get(2)?,
+            })
+        })
+        .optional()?)
+}
+
+fn inserted(conn: &Connection, noun: Noun, id: &str, words: Words) -> Result<Line, Failure> {
+    let mut insert = conn.prepare_cached(
+        "INSERT OR IGNORE INTO page (number, noun, id, words, links, at_ms)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+    )?;
+    let mut number = place(words.at_ms, id);
+    while insert.execute(params![
+        number,
+        noun.as_str(),
+        id,
+        words.text,
+        words.links,
+        words.at_ms
+    ])? == 0
+    {
+        number += 1;
+    }
+    Ok(Line {
+        number,
+        comes: true,
+        words: words.text,
+        links: words.links,
+    })
 }
 
 /// One word that is looked for.
@@ -226,6 +338,7 @@ impl Reading<'_> {
     /// # Errors
     /// A failure to read.
     pub fn search(&self, words: &[Sought], limit: usize) -> Result<Vec<(Noun, String)>, Failure> {
+        follow(self.conn)?;
         let words = words
             .iter()
             .filter(|sought| sought.word.chars().any(char::is_alphanumeric));
@@ -245,3 +358,6 @@ impl Reading<'_> {
         Ok(found)
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -6,7 +6,7 @@ use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
 use crate::project::{Touched, project, settle_revocations};
 use crate::settle::{Occasion, settle};
-use crate::{Done, Failure, Store, log};
+use crate::{Done, Failure, Store, log, search};
 
 impl Store {
     /// Takes a deed back, and says so in one line. Taking back the taking back
@@ -65,6 +65,7 @@ impl Store {
             project(&tx, noun, &id, &row, &mut touched)?;
         }
         settle(&tx, &touched, &Occasion::TakenBack(&what))?;
+        search::after(&tx, number)?;
         tx.commit()?;
         Ok((Done::of(deed, &touched), line))
     }

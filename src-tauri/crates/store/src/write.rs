@@ -10,7 +10,7 @@ use serde_json::Value;
 use crate::noun::Table;
 use crate::project::{Touched, project};
 use crate::settle::{Occasion, settle};
-use crate::{Failure, Reading, Store, log};
+use crate::{Failure, Reading, Store, log, search};
 
 /// What a deed did.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -157,7 +157,7 @@ impl Store {
         }
         settle(&tx, &touched, &Occasion::Performed)?;
         let at = log::next_time(&tx, now, &changes, None)?;
-        append(
+        let number = append(
             &tx,
             &Deed {
                 id: deed,
@@ -168,16 +168,17 @@ impl Store {
                 changes,
             },
         )?;
+        search::after(&tx, number)?;
         tx.commit().map_err(Failure::from)?;
         Ok((Done::of(deed, &touched), value))
     }
 }
 
-fn append(conn: &Connection, deed: &Deed) -> Result<(), Failure> {
+fn append(conn: &Connection, deed: &Deed) -> Result<i64, Failure> {
     if deed.text.trim().is_empty() || deed.text.contains('\n') {
         return Err(Failure::Storage(
             "a deed needs one line that tells what was done".into(),
         ));
     }
-    log::append(conn, deed).map(|_| ())
+    log::append(conn, deed)
 }

@@ -10,7 +10,7 @@ CREATE TABLE harvest (
     fresh     INTEGER NOT NULL,
     photo     TEXT,
     picked_at TEXT NOT NULL
-) STRICT, WITHOUT ROWID;
+) STRICT;
 -- These hold all that a season and a trace ask of a harvest.
 CREATE INDEX harvest_by_time ON harvest (picked_ms, id, herb, part, bed, fresh, photo);
 CREATE INDEX harvest_by_herb ON harvest (herb, picked_ms, id, part);

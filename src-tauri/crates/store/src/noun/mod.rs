@@ -31,7 +31,6 @@ use journal::{
 use rusqlite::{Connection, OptionalExtension};
 
 use crate::Failure;
-use crate::search::Worded;
 
 /// The triggers that keep the tally of one noun, given what a row adds to its bytes.
 macro_rules! tallied {
@@ -132,11 +131,7 @@ pub(crate) const MADE: &[&str] = &[
 
 /// A noun that has a table of the name of the noun. Outside this crate it is
 /// only a bound: every noun of the journal has one.
-#[allow(
-    private_bounds,
-    reason = "what a row is found by is the business of this crate"
-)]
-pub trait Table: Kept + Worded {
+pub trait Table: Kept {
     /// Puts a row that is not there.
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure>;
 
