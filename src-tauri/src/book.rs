@@ -1,5 +1,6 @@
 //! The journal as the window sees it. Where it cannot be opened, every call answers why.
 
+use std::collections::BTreeMap;
 use std::fs::File;
 use std::io::Read;
 use std::path::PathBuf;
@@ -7,6 +8,10 @@ use std::sync::{Arc, OnceLock};
 use std::thread;
 
 use api::{App, Failure, Language, Picture, SystemClock};
+use serde_json::Value;
+
+/// What the garden asks first, as JSON: each command with its request. The page reads the same file.
+pub const FIRST_QUESTIONS: &str = include_str!("../../ui/src/host/first.json");
 
 /// The journal of a folder: open, or the sentence that says why it cannot be.
 pub struct Book {
@@ -33,9 +38,10 @@ impl Book {
         let book = Arc::clone(self);
         thread::spawn(move || {
             if let Ok(app) = book.app() {
-                // What goes wrong here goes wrong again when the page asks, and is said there.
-                let _ = api::call(app, "harvest.list", r#"{"limit": 6}"#);
-                let _ = api::call(app, "due.list", r#"{"limit": 0}"#);
+                for (command, request) in questions() {
+                    // What goes wrong here goes wrong again when the page asks, and is said there.
+                    let _ = api::call(app, &command, &request.to_string());
+                }
             }
         });
     }
@@ -75,5 +81,27 @@ impl Book {
             .opened
             .get_or_init(|| App::open(&self.folder, Box::new(SystemClock)));
         opened.as_ref().map_err(Failure::clone)
+    }
+}
+
+fn questions() -> BTreeMap<String, Value> {
+    serde_json::from_str(FIRST_QUESTIONS).unwrap_or_default()
+}
+
+#[cfg(test)]
+mod tests {
+    use api::Language;
+
+    use super::{Book, questions};
+
+    #[test]
+    fn the_core_answers_what_the_garden_asks_first() {
+        let folder = tempfile::tempdir().unwrap();
+        let book = Book::open(folder.path().to_owned());
+        assert!(questions().contains_key("harvest.list"));
+        for (command, request) in questions() {
+            let answer = book.call(&command, &request.to_string(), Language::English);
+            assert!(answer.starts_with("{\"reply\""), "{command}: {answer}");
+        }
     }
 }

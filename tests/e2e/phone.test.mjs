@@ -13,7 +13,7 @@ const only = { skip: engine === "browser" ? false : "the window's shell is no ph
 function standIn({ allows }) {
   const phone = { plans: [], asked: [], scanning: null, link: sessionStorage.getItem("link") };
   window.phone = phone;
-  window.trugbook = { platform: "android", pictures: "/photo" };
+  window.trugbook = { platform: "android", pictures: "/photo", ahead: { language: null, answers: {} } };
   const answers = {
     call: ({ command, request }) =>
       fetch(`/call/${command}`, {

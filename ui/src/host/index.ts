@@ -2,6 +2,9 @@ import type { Host } from "./host";
 import { previewHost } from "./preview";
 import { shellHost, type Shell } from "./shell";
 
+/** What the garden asks first. The shell asks it too, before the page is read, and reads it from the same file. */
+export { default as firstQuestions } from "./first.json";
+
 export { base64 } from "./base64";
 export { keepHere, keptHere } from "./kept";
 export { keepLanguage } from "./language";

@@ -8,9 +8,16 @@ import { phone } from "./phone";
 export type Shell = {
   readonly platform: "android" | "ios" | "linux" | "macos" | "windows";
   readonly pictures: string;
+  /** What it asked before the page was read, by command and request; null where there was no answer. */
+  readonly ahead: {
+    readonly language: string | null;
+    readonly answers: Readonly<Record<string, Promise<Answer | null>>>;
+  };
 };
 
 const CHUNK_BYTES = 1024 * 1024;
+
+type Call = Host["call"];
 
 async function call(command: string, request: unknown): Promise<Answer> {
   try {
@@ -18,6 +25,18 @@ async function call(command: string, request: unknown): Promise<Answer> {
   } catch {
     return unreachable(words.failure.unreachable);
   }
+}
+
+/** Takes an answer that is there already, once; any other question ends that, for it may change what they would be. */
+function callAfter(ahead: Shell["ahead"]): Call {
+  const answers = new Map(ahead.language === language ? Object.entries(ahead.answers) : []);
+  return async (command, request) => {
+    const key = `${command} ${JSON.stringify(request)}`;
+    const answer = answers.get(key);
+    if (answer) answers.delete(key);
+    else answers.clear();
+    return (await answer) ?? call(command, request);
+  };
 }
 
 async function uploadInChunks(file: File, progress: (share: number) => void): Promise<Answer> {
@@ -45,7 +64,7 @@ async function keptByMaker(command: string, what: Record<string, string>): Promi
 export function shellHost(shell: Shell): Host {
   return {
     platform: shell.platform,
-    call,
+    call: callAfter(shell.ahead),
 
     async uploadPhoto(file, progress) {
       try {

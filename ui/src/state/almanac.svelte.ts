@@ -1,4 +1,5 @@
 import type { Request } from "../api";
+import { firstQuestions } from "../host";
 import type { Desk } from "./desk.svelte";
 import { everyNoun, Held, hold } from "./held.svelte";
 
@@ -9,9 +10,14 @@ export class Almanac {
 
   constructor(private readonly desk: Desk) {}
 
-  /** What is due: all of it, or the first lines and how many there are. */
+  /** What is due: all of it, or the first lines. */
   due(limit?: number) {
     return hold(this.desk, new Held(this.desk, "due.list", limit === undefined ? {} : { limit }, everyNoun));
+  }
+
+  /** How much is due. */
+  dueCount() {
+    return hold(this.desk, new Held(this.desk, "due.list", firstQuestions["due.list"], everyNoun));
   }
 
   forward(request: Request<"trace.forward">) {

@@ -9,6 +9,8 @@ export class Desk {
   private moves = 0;
   private readonly shown = new Set<Refreshing>();
   private readonly memory = new Map<string, unknown>();
+  /** What was asked before the screen that shows it was there. */
+  private readonly ahead = new Set<string>();
 
   constructor(private readonly api: Api) {}
 
@@ -16,6 +18,22 @@ export class Desk {
     const reply = await this.api.call(name, request);
     this.memory.set(key(name, request), reply);
     return reply;
+  }
+
+  /** Asks before a screen does, which then finds the reply and need not ask again. */
+  async askAhead<N extends CommandName>(name: N, request: Request<N>): Promise<void> {
+    try {
+      await this.ask(name, request);
+      this.ahead.add(key(name, request));
+    } catch (thrown) {
+      // The screen asks again, and shows why not.
+      if (!(thrown instanceof Failure)) throw thrown;
+    }
+  }
+
+  /** Whether the reply that is remembered was asked for ahead of the screen that shows it now; true once. */
+  isAhead<N extends CommandName>(name: N, request: Request<N>): boolean {
+    return this.ahead.delete(key(name, request));
   }
 
   /** The last reply to the same question, so that going back shows its screen at once. */
@@ -66,18 +84,23 @@ export class Desk {
   /** After another journal took the place of this one: nothing shown or remembered holds any more. */
   async refreshAll(): Promise<void> {
     this.last = null;
-    this.memory.clear();
+    this.forget();
     await Promise.all([...this.shown].map((held) => held.reload()));
   }
 
   /** After the answer to one question has changed although no entry has. */
   async refreshAsked(name: CommandName): Promise<void> {
-    this.memory.clear();
+    this.forget();
     await Promise.all([...this.shown].filter((held) => held.name === name).map((held) => held.reload()));
   }
 
-  private async refresh(changed: readonly Noun[]): Promise<void> {
+  private forget(): void {
     this.memory.clear();
+    this.ahead.clear();
+  }
+
+  private async refresh(changed: readonly Noun[]): Promise<void> {
+    this.forget();
     const stale = [...this.shown].filter((held) => held.nouns.some((noun) => changed.includes(noun)));
     await Promise.all(stale.map((held) => held.reload()));
   }

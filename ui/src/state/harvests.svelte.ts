@@ -1,11 +1,11 @@
-import { Failure, type HarvestCard, type RecordHarvest, type Request } from "../api";
+import type { HarvestCard, RecordHarvest, Request } from "../api";
+import { firstQuestions } from "../host";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
 import { unroll, type Paging } from "./roll.svelte";
 
-/** What a phone shows at once, and what comes at a time further down. */
-const FIRST = 6;
+/** What comes at a time below what a phone shows at once. */
 const PAGE = 12;
 
 /** What was picked. */
@@ -15,23 +15,13 @@ export class Harvests {
   private readonly latest: Paging<"harvest.list", HarvestCard> = {
     name: "harvest.list",
     nouns: ["harvest", "photo", "tray", "jar"],
-    after: (last) => (last ? { limit: PAGE, before: last.id } : { limit: FIRST }),
+    after: (last) => (last ? { limit: PAGE, before: last.id } : firstQuestions["harvest.list"]),
     lines: (reply) => reply.harvests,
     more: (reply) => reply.more,
     pages: 1,
   };
 
   constructor(private readonly desk: Desk) {}
-
-  /** Asks for the first page of the latest before the garden does, which then finds it remembered. */
-  async ahead(): Promise<void> {
-    try {
-      await this.desk.ask(this.latest.name, this.latest.after(undefined));
-    } catch (thrown) {
-      // The garden asks again, and shows why not.
-      if (!(thrown instanceof Failure)) throw thrown;
-    }
-  }
 
   /** The latest first, as far back as is looked. */
   lately() {

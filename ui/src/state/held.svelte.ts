@@ -39,7 +39,7 @@ export class Held<N extends CommandName> {
   async load(request: Request<N> = this.request): Promise<void> {
     this.request = request;
     this.reply = this.desk.remembered(this.name, request) ?? this.reply;
-    await this.reload();
+    if (!this.desk.isAhead(this.name, request)) await this.reload();
   }
 
   async reload(): Promise<void> {

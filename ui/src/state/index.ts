@@ -1,6 +1,6 @@
 import { getContext, setContext } from "svelte";
 import { Api } from "../api";
-import { findHost } from "../host";
+import { findHost, firstQuestions } from "../host";
 import { Almanac } from "./almanac.svelte";
 import { Beds } from "./beds.svelte";
 import { Bottles } from "./bottles.svelte";
@@ -70,7 +70,11 @@ export async function openBook(): Promise<Book> {
   if (api.phone) keepPlace();
   const book = new Book(api);
   const isGarden = book.route.trail.screen === "garden";
-  await Promise.all([book.preferences.load(), isGarden ? book.harvests.ahead() : null]);
+  const ahead = isGarden && [
+    book.desk.askAhead("harvest.list", firstQuestions["harvest.list"]),
+    book.desk.askAhead("due.list", firstQuestions["due.list"]),
+  ];
+  await Promise.all([book.preferences.load(), ...(ahead || [])]);
   api.onLink((link) => book.route.go(`/lot/${encodeURIComponent(link)}`));
   return book;
 }
