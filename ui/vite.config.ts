@@ -11,8 +11,6 @@ export default defineConfig({
     target: ["es2022", "safari16"],
     // A font inlined as base64 is a third larger and cannot be cached apart.
     assetsInlineLimit: 0,
-    // One short sheet keeps its order whichever screen comes first.
-    cssCodeSplit: false,
     reportCompressedSize: false,
   },
   server: { host: "127.0.0.1", proxy: { "/call": core, "/photo": core } },

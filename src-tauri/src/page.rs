@@ -21,11 +21,9 @@ pub fn open(app: &App) -> tauri::Result<()> {
 
 /// The page learns its platform and the address of pictures from us, since an agent string may say anything.
 ///
-/// What the garden asks first is asked here, in the language that the page will choose, for the page's own scripts take
-/// the web view longest. Another language than the page's costs nothing but the lead.
-///
-/// WebKit opens its tables of days and numbers when they are first used, which takes it some 15 ms: here they pass while
-/// it waits for those scripts.
+/// What the garden asks first is asked here, in the language that the page will choose, while the web view waits for the
+/// page's own scripts, which take it longest. Another language than the page's costs nothing but the lead. WebKit opens its
+/// tables of days and numbers when they are first used, which takes it some 15 ms: they pass here too.
 fn greeting() -> String {
     // Android's and Windows' web views know no schemes of an app's own and see them as hosts.
     let pictures = if cfg!(any(target_os = "android", windows)) {
@@ -38,18 +36,20 @@ fn greeting() -> String {
             const ahead = {{ language: null, answers: {{}} }};
             const value = {{ platform: '{}', pictures: '{pictures}', ahead }};
             Object.defineProperty(window, 'trugbook', {{ value: Object.freeze(value) }});
-            setTimeout(() => new Intl.NumberFormat());
-            try {{
-                const tags = [localStorage.getItem('language'), ...navigator.languages].map((tag) => tag?.slice(0, 2));
-                const language = tags.find((tag) => tag === 'en' || tag === 'de') ?? 'en';
-                for (const [command, request] of Object.entries({FIRST_QUESTIONS})) {{
-                    const answer = window.__TAURI_INTERNALS__.invoke('call', {{ command, request, language }});
-                    ahead.answers[`${{command}} ${{JSON.stringify(request)}}`] = answer.catch(() => null);
+            setTimeout(() => {{
+                try {{
+                    const tags = [localStorage.getItem('language'), ...navigator.languages].map((tag) => tag?.slice(0, 2));
+                    const language = tags.find((tag) => tag === 'en' || tag === 'de') ?? 'en';
+                    for (const [command, request] of Object.entries({FIRST_QUESTIONS})) {{
+                        const answer = window.__TAURI_INTERNALS__.invoke('call', {{ command, request, language }});
+                        ahead.answers[`${{command}} ${{JSON.stringify(request)}}`] = answer.catch(() => null);
+                    }}
+                    ahead.language = language;
+                }} catch {{
+                    // The page asks by itself.
                 }}
-                ahead.language = language;
-            }} catch {{
-                // The page asks by itself.
-            }}
+                new Intl.NumberFormat();
+            }});
         }}",
         std::env::consts::OS
     )

@@ -52,7 +52,7 @@ impl Lot {
 fn fresh_plant_that_is_thrown_away_is_an_entry_of_the_ledger() {
     let Lot { world, harvest, .. } = Lot::drying();
     let request = json!({"id": harvest, "mass_g": 30, "reason": "  mould "});
-    let reply = world.call("harvest.bin", request);
+    let reply = world.harvest("harvest.bin", request);
     assert_eq!(number(&reply, "/harvest/fresh_left_g"), 70.0);
     assert_eq!(text(&reply, "/harvest/binned/0/reason"), "mould");
     world
@@ -79,7 +79,7 @@ fn fresh_plant_that_is_thrown_away_is_an_entry_of_the_ledger() {
         )
         .of("invalid", "at")
         .says("before it was picked, 2026-07-14 09:00");
-    let reply = world.call(
+    let reply = world.harvest(
         "harvest.bin",
         json!({"id": harvest, "reason": "wilted", "at": "2026-07-14T20:00:00+02:00"}),
     );
@@ -193,7 +193,7 @@ fn the_trace_and_the_season_say_what_was_thrown_away() {
     let world = &lot.world;
     let binned = |year: i32| world.call("season.show", json!({"year": year}))["binned"].clone();
     assert_eq!(binned(2027), json!({"fresh_g": 0.0, "dry_g": 0.0}));
-    world.call(
+    world.harvest(
         "harvest.bin",
         json!({"id": lot.harvest, "mass_g": 60, "reason": "stalks"}),
     );

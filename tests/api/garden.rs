@@ -18,7 +18,7 @@ fn a_harvest_says_at_once_what_it_will_weigh_dry() {
     let world = World::new();
     let request = json!({"herb": "peppermint", "part": "leaf", "gross_g": 320, "tare_g": 20,
         "surface": "dry", "bed_name": " Lower bank ", "stage": "before flower", "note": ""});
-    let reply = world.call("harvest.record", request);
+    let reply = world.harvest("harvest.record", request);
     assert_eq!(reply["changed"], json!(["bed", "harvest"]));
     let harvest = &reply["harvest"];
     assert_eq!(
@@ -41,7 +41,7 @@ fn a_harvest_says_at_once_what_it_will_weigh_dry() {
     );
     assert_eq!(&asked, &harvest["estimate"], "the form and the page agree");
 
-    let again = world.call(
+    let again = world.harvest(
         "harvest.record",
         with(mint(50.0), "bed_name", json!("lower bank")),
     );
@@ -57,7 +57,7 @@ fn typed_time_wins_over_the_photo_and_the_photo_over_the_clock() {
     let world = World::new();
     let hash = world.photo("place_and_zone.jpg")["photo"]["hash"].clone();
     let request = with(mint(50.0), "photos", json!([hash]));
-    let harvest = world.call("harvest.record", request.clone())["harvest"].clone();
+    let harvest = world.harvest("harvest.record", request.clone())["harvest"].clone();
     // exiftool: 2026:06:21 08:15:42 +02:00, 46.512345 N, 8.034567 E
     assert_eq!(text(&harvest, "/picked_at"), "2026-06-21T08:15:42+02:00");
     assert_eq!(text(&harvest, "/time_from"), "photo");
@@ -65,7 +65,7 @@ fn typed_time_wins_over_the_photo_and_the_photo_over_the_clock() {
     assert_eq!(harvest["photo"], hash);
 
     let request = with(request, "picked_at", json!("2026-06-22T07:00:00+02:00"));
-    let harvest = world.call("harvest.record", request)["harvest"].clone();
+    let harvest = world.harvest("harvest.record", request)["harvest"].clone();
     assert_eq!(text(&harvest, "/picked_at"), "2026-06-22T07:00:00+02:00");
     assert_eq!(text(&harvest, "/time_from"), "typed");
     assert!(
@@ -79,7 +79,7 @@ fn a_camera_that_lives_in_the_future_is_not_believed() {
     let world = World::new();
     world.at("2020-01-01T12:00:00+01:00");
     let hash = world.photo("place_and_zone.jpg")["photo"]["hash"].clone();
-    let harvest = world.call("harvest.record", with(mint(50.0), "photos", json!([hash])));
+    let harvest = world.harvest("harvest.record", with(mint(50.0), "photos", json!([hash])));
     assert_eq!(text(&harvest, "/harvest/time_from"), "clock");
 }
 
@@ -98,7 +98,7 @@ fn a_poisonous_look_alike_is_ruled_out_before_anything_is_written() {
         json!([]),
         "no half record"
     );
-    world.call(
+    world.harvest(
         "harvest.record",
         with(yarrow, "look_alike_ruled_out", json!(true)),
     );
@@ -155,10 +155,10 @@ fn a_wrong_harvest_is_refused_at_its_field() {
 #[test]
 fn a_correction_supersedes_and_keeps_what_it_does_not_name() {
     let world = World::new();
-    let first = world.call("harvest.record", with(mint(100.0), "bed_name", json!("A")));
+    let first = world.harvest("harvest.record", with(mint(100.0), "bed_name", json!("A")));
     let id = text(&first, "/harvest/id");
     let request = json!({"id": id, "gross_g": 90, "stage": "in flower", "bed_name": ""});
-    let corrected = world.call("harvest.correct", request)["harvest"].clone();
+    let corrected = world.harvest("harvest.correct", request)["harvest"].clone();
     assert_eq!(number(&corrected, "/fresh_mass_g"), 90.0);
     assert_eq!(text(&corrected, "/stage"), "in flower");
     assert_eq!(
@@ -194,7 +194,7 @@ fn a_correction_supersedes_and_keeps_what_it_does_not_name() {
 #[test]
 fn fresh_plant_is_asked_about_from_the_next_day_until_it_is_said_what_became_of_it() {
     let world = World::new();
-    let id = world.call("harvest.record", mint(100.0))["harvest"]["id"].clone();
+    let id = world.harvest("harvest.record", mint(100.0))["harvest"]["id"].clone();
     let due = || world.call("due.list", json!({"days": 0}))["due"].clone();
     assert_eq!(
         due(),
@@ -232,7 +232,7 @@ fn harvests_come_page_by_page_the_latest_first() {
     let world = World::new();
     for day in 1..=5 {
         let at = json!(format!("2026-06-0{day}T08:00:00+02:00"));
-        world.call(
+        world.harvest(
             "harvest.record",
             with(mint(f64::from(day)), "picked_at", at),
         );
@@ -279,7 +279,7 @@ fn harvests_come_page_by_page_the_latest_first() {
 #[test]
 fn dew_is_said_to_spoil_the_estimate() {
     let world = World::new();
-    let reply = world.call("harvest.record", with(mint(100.0), "surface", json!("dew")));
+    let reply = world.harvest("harvest.record", with(mint(100.0), "surface", json!("dew")));
     let notes = reply["harvest"]["estimate"]["notes"].to_string();
     assert!(notes.contains("surface_wet"), "{notes}");
 }

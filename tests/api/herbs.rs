@@ -91,7 +91,7 @@ fn a_herb_of_ones_own_is_added_corrected_and_picked() {
     );
 
     let picked = json!({"herb": key, "part": "leaf", "gross_g": 100, "surface": "dry"});
-    let harvest = world.call("harvest.record", picked);
+    let harvest = world.harvest("harvest.record", picked);
     assert_eq!(text(&harvest, "/harvest/common"), "Aunt's mint");
     let reason = text(&harvest, "/harvest/estimate/reason");
     assert!(

@@ -196,7 +196,7 @@ fn the_forecast_learns_nothing_from_it() {
     let world = &lot.world;
     let next = |herb: &str| {
         let request = json!({"herb": herb, "part": "leaf", "gross_g": 100, "surface": "dry"});
-        world.call("harvest.record", request)["harvest"]["estimate"].clone()
+        world.harvest("harvest.record", request)["harvest"]["estimate"].clone()
     };
     let before = next("peppermint");
     let season =

@@ -10,7 +10,7 @@ fn a_jar_on_the_shelf_leads_back_to_its_bed_and_the_ledger_balances() {
     let photo = world.photo("place_and_zone.jpg")["photo"]["hash"].clone();
     let picked = json!({"herb": "lemon balm", "part": "leaf", "gross_g": 850, "tare_g": 50,
         "surface": "dry", "bed_name": "Lower bank", "photos": [photo]});
-    let harvest = world.call("harvest.record", picked)["harvest"].clone();
+    let harvest = world.harvest("harvest.record", picked)["harvest"].clone();
     assert_eq!(text(&harvest, "/time_from"), "photo");
     let harvest_id = harvest["id"].clone();
 

@@ -6,12 +6,16 @@ import { language } from "./words";
 
 document.documentElement.lang = language;
 const target = document.getElementById("app");
-const book = await openBook();
-const isGarden = book.route.trail.screen === "garden";
-// The other screens are many times the garden's size: it stands with its pictures before they are read.
-const others = (isGarden ? stands() : Promise.resolve()).then(async () => (await import("./screens")).screens);
-if (target) mount(App, { target, props: { book, others } });
-void others.then(() => book.safe.resume());
+void start();
+
+async function start(): Promise<void> {
+  const book = await openBook();
+  const isGarden = book.route.trail.screen === "garden";
+  // The other screens are many times the garden's size: it stands with its pictures before they are read.
+  const others = (isGarden ? stands() : Promise.resolve()).then(async () => (await import("./screens")).screens);
+  if (target) mount(App, { target, props: { book, others } });
+  void others.then(() => book.safe.resume());
+}
 
 /** Once the garden has been painted and its first pictures had their turn, or a finger is on its way elsewhere. */
 function stands(): Promise<void> {

@@ -691,9 +691,9 @@ export type HarvestShown = { harvest: HarvestPage, };
 export type HarvestState = "fresh" | "on the rack" | "dry" | "used up";
 
 /**
- * A harvest was written.
+ * A harvest was written. What came of it, and what it will weigh dry, is told by [`ShowHarvest`].
  */
-export type HarvestWritten = { harvest: HarvestPage, deed: string, changed: Array<Noun>, };
+export type HarvestWritten = { harvest: HarvestCard, deed: string, changed: Array<Noun>, };
 
 /**
  * The answer to [`ListHarvests`].

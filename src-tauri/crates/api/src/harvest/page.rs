@@ -62,11 +62,7 @@ pub(super) fn card(reading: &Reading<'_>, row: HarvestRow) -> Result<HarvestCard
 }
 
 /// A harvest with everything that came of it.
-pub(super) fn page(
-    app: &App,
-    reading: &Reading<'_>,
-    id: &HarvestId,
-) -> Result<HarvestPage, Failure> {
+fn page(app: &App, reading: &Reading<'_>, id: &HarvestId) -> Result<HarvestPage, Failure> {
     let store::HarvestPage { row, trays, jars } = reading.harvest(id)?;
     let harvest = row.harvest.clone();
     let known = Known::written(reading, &harvest.herb)?;

@@ -4,7 +4,7 @@ use chrono::{DateTime, Duration, FixedOffset};
 use journal::{BedId, Harvest, HarvestId, PhotoHash, Surface as Outside, TimeFrom, Weighed};
 use store::{Reading, Writing};
 
-use super::page::page;
+use super::page::card;
 use super::wire::{CorrectHarvest, HarvestWritten, RecordHarvest, Surface};
 use crate::herb::Known;
 use crate::wire::Changed;
@@ -102,7 +102,7 @@ impl Command for CorrectHarvest {
 }
 
 pub(super) fn written(app: &App, done: Changed, id: &HarvestId) -> Result<HarvestWritten, Failure> {
-    let harvest = app.read_back(|reading| page(app, reading, id))?;
+    let harvest = app.read_back(|reading| card(reading, reading.harvest_row(id)?))?;
     Ok(HarvestWritten { done, harvest })
 }
 

@@ -189,11 +189,11 @@ pub struct Harvests {
     pub more: bool,
 }
 
-/// A harvest was written.
+/// A harvest was written. What came of it, and what it will weigh dry, is told by [`ShowHarvest`].
 #[derive(Debug, Clone, Serialize)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct HarvestWritten {
     #[serde(flatten)]
     pub done: Changed,
-    pub harvest: HarvestPage,
+    pub harvest: HarvestCard,
 }

@@ -288,18 +288,23 @@ impl Reading<'_> {
         })
     }
 
+    /// A harvest as lists show it.
+    ///
+    /// # Errors
+    /// [`Failure::NotFound`] if there is none.
+    pub fn harvest_row(&self, id: &HarvestId) -> Result<HarvestRow, Failure> {
+        let rows = self.harvest_rows("WHERE harvest.id = ?1", [id.to_string()])?;
+        let row = rows.into_iter().next();
+        row.ok_or_else(|| Failure::not_found(Noun::Harvest))
+    }
+
     /// A harvest with all that came of it.
     ///
     /// # Errors
     /// [`Failure::NotFound`] if there is none.
     pub fn harvest(&self, id: &HarvestId) -> Result<HarvestPage, Failure> {
-        let rows = self.harvest_rows("WHERE harvest.id = ?1", [id.to_string()])?;
-        let row = rows
-            .into_iter()
-            .next()
-            .ok_or_else(|| Failure::not_found(Noun::Harvest))?;
         Ok(HarvestPage {
-            row,
+            row: self.harvest_row(id)?,
             trays: self.trays_of(id)?,
             jars: self.jars_with(id)?,
         })
