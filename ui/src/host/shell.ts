@@ -27,9 +27,13 @@ async function call(command: string, request: unknown): Promise<Answer> {
   }
 }
 
+/** An answer that was asked for ahead counts so long, or a garden opened tomorrow would show what was due today. */
+const LEAD_MS = 10_000;
+
 /** Takes an answer that is there already, once; any other question ends that, for it may change what they would be. */
 function callAfter(ahead: Shell["ahead"]): Call {
   const answers = new Map(ahead.language === language ? Object.entries(ahead.answers) : []);
+  setTimeout(() => answers.clear(), LEAD_MS);
   return async (command, request) => {
     const key = `${command} ${JSON.stringify(request)}`;
     const answer = answers.get(key);
