@@ -193,7 +193,7 @@ fn the_trace_and_the_season_say_what_was_thrown_away() {
     let world = &lot.world;
     let binned = |year: i32| world.call("season.show", json!({"year": year}))["binned"].clone();
     assert_eq!(binned(2027), json!({"fresh_g": 0.0, "dry_g": 0.0}));
-    world.harvest(
+    world.call(
         "harvest.bin",
         json!({"id": lot.harvest, "mass_g": 60, "reason": "stalks"}),
     );

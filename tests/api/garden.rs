@@ -41,7 +41,7 @@ fn a_harvest_says_at_once_what_it_will_weigh_dry() {
     );
     assert_eq!(&asked, &harvest["estimate"], "the form and the page agree");
 
-    let again = world.harvest(
+    let again = world.call(
         "harvest.record",
         with(mint(50.0), "bed_name", json!("lower bank")),
     );
@@ -98,7 +98,7 @@ fn a_poisonous_look_alike_is_ruled_out_before_anything_is_written() {
         json!([]),
         "no half record"
     );
-    world.harvest(
+    world.call(
         "harvest.record",
         with(yarrow, "look_alike_ruled_out", json!(true)),
     );
@@ -155,7 +155,7 @@ fn a_wrong_harvest_is_refused_at_its_field() {
 #[test]
 fn a_correction_supersedes_and_keeps_what_it_does_not_name() {
     let world = World::new();
-    let first = world.harvest("harvest.record", with(mint(100.0), "bed_name", json!("A")));
+    let first = world.call("harvest.record", with(mint(100.0), "bed_name", json!("A")));
     let id = text(&first, "/harvest/id");
     let request = json!({"id": id, "gross_g": 90, "stage": "in flower", "bed_name": ""});
     let corrected = world.harvest("harvest.correct", request)["harvest"].clone();
@@ -194,7 +194,7 @@ fn a_correction_supersedes_and_keeps_what_it_does_not_name() {
 #[test]
 fn fresh_plant_is_asked_about_from_the_next_day_until_it_is_said_what_became_of_it() {
     let world = World::new();
-    let id = world.harvest("harvest.record", mint(100.0))["harvest"]["id"].clone();
+    let id = world.call("harvest.record", mint(100.0))["harvest"]["id"].clone();
     let due = || world.call("due.list", json!({"days": 0}))["due"].clone();
     assert_eq!(
         due(),
@@ -232,7 +232,7 @@ fn harvests_come_page_by_page_the_latest_first() {
     let world = World::new();
     for day in 1..=5 {
         let at = json!(format!("2026-06-0{day}T08:00:00+02:00"));
-        world.harvest(
+        world.call(
             "harvest.record",
             with(mint(f64::from(day)), "picked_at", at),
         );

@@ -17,8 +17,6 @@ export type Shell = {
 
 const CHUNK_BYTES = 1024 * 1024;
 
-type Call = Host["call"];
-
 async function call(command: string, request: unknown): Promise<Answer> {
   try {
     return await invoke<Answer>("call", { command, request, language });
@@ -31,7 +29,7 @@ async function call(command: string, request: unknown): Promise<Answer> {
 const LEAD_MS = 10_000;
 
 /** Takes an answer that is there already, once; any other question ends that, for it may change what they would be. */
-function callAfter(ahead: Shell["ahead"]): Call {
+function callAfter(ahead: Shell["ahead"]): Host["call"] {
   const answers = new Map(ahead.language === language ? Object.entries(ahead.answers) : []);
   setTimeout(() => answers.clear(), LEAD_MS);
   return async (command, request) => {
