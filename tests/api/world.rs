@@ -63,11 +63,11 @@ impl World {
 
     /// The reply to a command that is carried out.
     pub fn call(&self, command: &str, request: Value) -> Value {
-        let reply = api::call(&self.app, command, &request.to_string())
+        let carried = api::carried(&self.app, command, &request.to_string())
             .unwrap_or_else(|failure| panic!("{command} {request}: {failure:?}"));
-        let reply = serde_json::from_str(&reply).unwrap();
-        heard(&api::core_words(&reply));
-        reply
+        heard(&api::core_words(&serde_json::from_str(&carried).unwrap()));
+        let reply = api::spoken(Language::English, Ok(carried)).unwrap();
+        serde_json::from_str(&reply).unwrap()
     }
 
     /// The reply to a command that writes a harvest, with all that is told of the harvest in the place of its line.
@@ -86,12 +86,12 @@ impl World {
 
     /// As [`World::refused`], for text that need not be JSON.
     pub fn refused_text(&self, command: &str, request: &str) -> Refused {
-        let failure = match api::call(&self.app, command, request) {
+        let failure = match api::carried(&self.app, command, request) {
             Ok(reply) => panic!("{command} {request} was not refused: {reply}"),
             Err(failure) => failure,
         };
         heard(std::slice::from_ref(&failure.message));
-        Refused::from(failure)
+        Refused::from(api::spoken(Language::English, Err(failure)).unwrap_err())
     }
 
     /// Keeps a sample picture and returns the reply of the upload.

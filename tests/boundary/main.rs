@@ -5,6 +5,7 @@
 mod bindings;
 mod crates;
 mod literals;
+mod messages;
 mod page;
 mod words;
 

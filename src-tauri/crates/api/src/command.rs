@@ -21,11 +21,11 @@ pub trait Command: DeserializeOwned {
 /// The list. A type without a body ([`Command::run`]) does not compile here.
 macro_rules! commands {
     ($($command:ty),* $(,)?) => {
-        /// Carries out the command `name` with `request` (a JSON object) and returns the reply as JSON.
+        /// As [`crate::call`], but the reply still carries its messages: they are said by [`crate::spoken`].
         ///
         /// # Errors
-        /// A [`Failure`] when there is no such command, the request cannot be read or it was refused.
-        pub fn call(app: &App, name: &str, request: &str) -> Result<String, Failure> {
+        /// As [`crate::call`].
+        pub fn carried(app: &App, name: &str, request: &str) -> Result<String, Failure> {
             let demo = crate::demo::concerned(app, name)?;
             let app = demo.as_deref().unwrap_or(app);
             match name {

@@ -72,7 +72,9 @@ impl Failure {
     pub(crate) fn kept_short(mut self) -> Self {
         const QUOTED: usize = 60;
         const LONGEST: usize = 600;
-        if self.message.chars().count() <= LONGEST {
+        // A message is cut when it has become words.
+        let is_carried = message::carried::is_in(&self.message);
+        if is_carried || self.message.chars().count() <= LONGEST {
             return self;
         }
         let text = &self.message;

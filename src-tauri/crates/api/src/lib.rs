@@ -40,12 +40,12 @@ mod words;
 
 pub use app::App;
 pub use clock::{Clock, StandingClock, SystemClock};
-pub use command::{Command, call, envelope, names};
+pub use command::{Command, carried, envelope, names};
 pub use demo::Season;
 pub use failure::{Code, Failure};
 pub use photo::Picture;
 pub use safe::MadeFile;
-pub use speech::{Language, call_in, core_words, spoken};
+pub use speech::{Language, call, call_in, core_words, spoken};
 
 #[cfg(feature = "ts")]
 pub use command::bindings;

@@ -5,7 +5,10 @@ use std::cell::Cell;
 pub use ::words::Language;
 use serde_json::{Map, Value};
 
-use crate::{App, Code, Failure, call};
+use message::carried;
+
+use crate::command::carried as answered;
+use crate::{App, Code, Failure};
 
 thread_local! {
     /// The call that a thread works on; a long job works on another thread and is translated where it is shown.
@@ -21,6 +24,14 @@ impl Drop for Turn {
     }
 }
 
+/// Carries out the command `name` with `request` (a JSON object) and returns the reply as JSON, in English.
+///
+/// # Errors
+/// A [`Failure`] when there is no such command, the request cannot be read or it was refused.
+pub fn call(app: &App, name: &str, request: &str) -> Result<String, Failure> {
+    call_in(app, Language::English, name, request)
+}
+
 /// As [`call`], with the core's own sentences in `language`.
 ///
 /// # Errors
@@ -32,7 +43,7 @@ pub fn call_in(
     request: &str,
 ) -> Result<String, Failure> {
     let _turn = Turn(SPOKEN.replace(language));
-    spoken(language, call(app, name, request))
+    spoken(language, answered(app, name, request))
 }
 
 /// An answer of the core, a reply as JSON, with its own sentences in `language`.
@@ -40,13 +51,17 @@ pub fn call_in(
 /// # Errors
 /// The failure that `answer` holds, or one of code `storage` when the reply is no JSON.
 pub fn spoken(language: Language, answer: Result<String, Failure>) -> Result<String, Failure> {
-    if language == Language::English {
-        return answer;
-    }
-    let reply = answer.map_err(|failure| Failure {
-        message: language.say(&failure.message).into_owned(),
-        ..failure
+    let reply = answer.map_err(|failure| {
+        let message = language.say(&failure.message).into_owned();
+        Failure { message, ..failure }.kept_short()
     })?;
+    if language == Language::English {
+        // Most replies hold no message, and those are not walked.
+        return Ok(match carried::is_in(&reply) {
+            true => language.say_messages_in_json(&reply),
+            false => reply,
+        });
+    }
     let mut reply: Value = serde_json::from_str(&reply).map_err(|error| {
         let message = format!("The reply could not be written down: {error}.");
         Failure::new(Code::Storage, language.say(&message))
@@ -55,6 +70,7 @@ pub fn spoken(language: Language, answer: Result<String, Failure>) -> Result<Str
         *text = match whose {
             Whose::Cited => language.say_whole(text).into_owned(),
             Whose::Core | Whose::Either => language.say(text).into_owned(),
+            Whose::Maker => language.say_messages(text),
         };
     });
     Ok(reply.to_string())
@@ -70,7 +86,8 @@ pub(crate) fn said(text: &str) -> String {
     language().say(text).into_owned()
 }
 
-/// Every text of a reply that holds the core's own words, citations and units apart.
+/// Every text of a reply that holds the core's own words, citations and units apart; of a reply of [`crate::carried`], its
+/// messages are still to be said.
 pub fn core_words(reply: &Value) -> Vec<String> {
     let mut found = Vec::new();
     each(&mut reply.clone(), &mut |text, whose| {
@@ -90,6 +107,8 @@ enum Whose {
     Cited,
     /// The core, or what it repeats: a source, the name of an own herb.
     Either,
+    /// The maker; what the core says in such a field is a message.
+    Maker,
 }
 
 fn whose(is_shared: bool) -> Whose {
@@ -124,6 +143,7 @@ const CODES: [&str; 4] = ["table", "own batches", "weigh-ins", "sample"];
 fn each(value: &mut Value, say: &mut dyn FnMut(&mut String, Whose)) {
     match value {
         Value::Array(items) => items.iter_mut().for_each(|item| each(item, say)),
+        Value::String(text) if carried::is_in(text) => say(text, Whose::Maker),
         Value::Object(fields) => object(fields, say),
         _ => {}
     }
@@ -189,5 +209,57 @@ fn is_core(fields: &Map<String, Value>, name: &str, text: &str) -> bool {
             None => has("status"),
         },
         _ => false,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use message::{Argument, Message};
+    use serde_json::json;
+
+    use super::*;
+
+    fn told() -> String {
+        Message::new("list-and")
+            .with("before", Argument::name("leaf"))
+            .with("last", Argument::own("Bay leaf, \"2.5\""))
+            .into()
+    }
+
+    fn in_both(reply: &Value) -> [Value; 2] {
+        Language::ALL.map(|language| {
+            let said = spoken(language, Ok(reply.to_string())).expect("it is said");
+            serde_json::from_str(&said).expect("it is JSON")
+        })
+    }
+
+    #[test]
+    fn a_message_is_said_in_the_language_of_the_call_and_the_makers_words_pass_unchanged() {
+        let reply = json!({"notes": [{"text": told()}], "name": told(), "mine": "leaf", "n": 2.50});
+        let [english, german] = in_both(&reply);
+        assert_eq!(english["notes"][0]["text"], "leaf and Bay leaf, \"2.5\"");
+        assert_eq!(german["notes"][0]["text"], "Blatt und Bay leaf, \"2.5\"");
+        assert_eq!(german["name"], german["notes"][0]["text"]);
+        assert_eq!(german["mine"], "leaf");
+        assert_eq!(english["n"], json!(2.5));
+    }
+
+    #[test]
+    fn a_message_inside_an_older_sentence_is_said_too() {
+        let text = format!("Do not make it: {}", told());
+        let [english, german] = in_both(&json!({"text": text}));
+        assert_eq!(
+            english["text"],
+            "Do not make it: leaf and Bay leaf, \"2.5\""
+        );
+        assert_eq!(
+            german["text"],
+            "Nicht herstellen: Blatt und Bay leaf, \"2.5\""
+        );
+        let refused = Failure::invalid("herb", told());
+        let Err(failure) = spoken(Language::German, Err(refused)) else {
+            panic!("a refusal stays one");
+        };
+        assert_eq!(failure.message, "Blatt und Bay leaf, \"2.5\"");
     }
 }

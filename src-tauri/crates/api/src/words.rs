@@ -9,7 +9,7 @@ pub(crate) fn sentence(text: &str) -> String {
         return String::new();
     };
     let mut sentence: String = first.to_uppercase().chain(letters).collect();
-    if !sentence.ends_with(['.', '?', '!']) {
+    if !sentence.ends_with(['.', '?', '!']) && !message::carried::ends(&sentence) {
         sentence.push('.');
     }
     sentence

@@ -1,18 +1,26 @@
 //! The core's own sentences in other languages.
 //!
-//! The core thinks and writes in English; the English sentence is the key. A catalogue (`data/de/*.tsv`) holds one
+//! A sentence is a [`message::Message`]: an id with arguments, whose words stand in Fluent files
+//! (`texts/<language>/*.ftl`), English too.
+//!
+//! Older sentences are written in English; the English sentence is the key. A catalogue (`data/de/*.tsv`) holds one
 //! English template a line with its translation. What stands in a hole is translated in turn, so that the name of a
 //! part or a field inside a sentence speaks the language too, and its numbers take the language's decimal mark. A
 //! sentence without an entry stays English.
 
 mod catalogue;
 mod number;
+mod said;
 mod template;
+mod texts;
 
 use std::borrow::Cow;
+use std::collections::{BTreeMap, BTreeSet};
 use std::sync::LazyLock;
 
 use catalogue::Catalogue;
+use message::{Message, carried};
+use texts::Texts;
 
 /// A language that the core can be asked to speak.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Default)]
@@ -59,31 +67,62 @@ impl Language {
         }
     }
 
-    /// A sentence of the core in this language; as it stands where nothing is known for it.
+    /// A message in this language.
+    #[must_use]
+    pub fn tell(self, message: &Message) -> String {
+        match message {
+            Message::Plain(text) => self.say(text).into_owned(),
+            Message::Said(said) => self.said(said),
+        }
+    }
+
+    /// A text of the core in this language: its messages are said, its older sentences translated; as it stands where
+    /// nothing is known for it.
     #[must_use]
     pub fn say(self, text: &str) -> Cow<'_, str> {
-        match self.catalogue().and_then(|words| words.say(text)) {
-            Some(said) => Cow::Owned(said),
-            None => Cow::Borrowed(text),
+        self.around(text, |words, left| words.say(left))
+    }
+
+    /// `text` with its messages said and what stands around them translated by `say`.
+    fn around(
+        self,
+        text: &str,
+        say: impl FnOnce(&Catalogue, &str) -> Option<String>,
+    ) -> Cow<'_, str> {
+        let (left, messages) = carried::taken_out(text);
+        let said = self.catalogue().and_then(|words| say(words, &left));
+        if messages.is_empty() {
+            return said.map_or(Cow::Borrowed(text), Cow::Owned);
         }
+        let messages: Vec<String> = messages.iter().map(|it| self.said(it)).collect();
+        Cow::Owned(carried::put_back(
+            said.as_deref().unwrap_or(&left),
+            &messages,
+        ))
+    }
+
+    /// The messages of a text in this language; its other words stay, for they are the maker's.
+    #[must_use]
+    pub fn say_messages(self, text: &str) -> String {
+        carried::each(text, |said| self.said(&said))
+    }
+
+    /// As [`Language::say_messages`] for every text of a JSON document.
+    #[must_use]
+    pub fn say_messages_in_json(self, json: &str) -> String {
+        carried::each_in_json(json, |said| self.said(&said))
     }
 
     /// A citation or a unit in this language, where all of it is an entry: a part of one is never translated.
     #[must_use]
     pub fn say_whole(self, text: &str) -> Cow<'_, str> {
-        match self.catalogue().and_then(|words| words.say_whole(text)) {
-            Some(said) => Cow::Owned(said),
-            None => Cow::Borrowed(text),
-        }
+        self.around(text, Catalogue::say_whole)
     }
 
     /// Several words or sentences of the core, joined by commas, "and" or "or", in this language.
     #[must_use]
     pub fn say_list(self, text: &str) -> Cow<'_, str> {
-        match self.catalogue() {
-            Some(words) => Cow::Owned(words.say_list(text)),
-            None => Cow::Borrowed(text),
-        }
+        self.around(text, |words, left| Some(words.say_list(left)))
     }
 
     /// Pieces of a sentence of the core that have no entry; nothing when all of it has one.
@@ -91,9 +130,18 @@ impl Language {
     /// What fills a hole is reported with a leading `~`: it may well be a name that the maker gave.
     #[must_use]
     pub fn gaps(self, text: &str) -> Vec<String> {
-        self.catalogue()
-            .map(|words| words.gaps(text))
-            .unwrap_or_default()
+        let (left, messages) = carried::taken_out(text);
+        let mut gaps: Vec<String> = messages
+            .iter()
+            .flat_map(|said| Texts::of(self).gaps(said))
+            .collect();
+        gaps.extend(self.catalogue().into_iter().flat_map(|it| it.gaps(&left)));
+        gaps
+    }
+
+    /// The messages of this language: each id with the names of its arguments.
+    pub fn messages(self) -> &'static BTreeMap<String, BTreeSet<String>> {
+        Texts::of(self).places()
     }
 
     /// The English templates of the catalogue, as they are written there.

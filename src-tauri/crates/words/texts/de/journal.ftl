@@ -1,0 +1,1 @@
+### The journal, its check and its mending.

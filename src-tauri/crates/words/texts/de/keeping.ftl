@@ -1,0 +1,1 @@
+### Cooked herbs, and what keeps and for how long.

@@ -1,0 +1,1 @@
+### Plants that may not be used, and names that mean several.

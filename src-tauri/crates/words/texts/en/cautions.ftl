@@ -1,0 +1,1 @@
+### Cautions, strengths, limits of moisture, look-alikes, months of harvest.
