@@ -12,5 +12,6 @@ mod fuzz;
 mod histories;
 mod household;
 mod import;
+mod opening;
 mod restore;
 mod season;

@@ -39,6 +39,7 @@ import Recipes from "./Recipes.svelte";
 import Safe from "./Safe.svelte";
 import SafeExport from "./SafeExport.svelte";
 import SafeImport from "./SafeImport.svelte";
+import SafeLost from "./SafeLost.svelte";
 import SafeRescue from "./SafeRescue.svelte";
 import SafeRestore from "./SafeRestore.svelte";
 import Sample from "./Sample.svelte";
@@ -117,4 +118,5 @@ export const screens: Record<string, Component> = {
   "safe-export": SafeExport,
   "safe-import": SafeImport,
   "safe-rescue": SafeRescue,
+  "safe-lost": SafeLost,
 };

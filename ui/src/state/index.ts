@@ -75,6 +75,8 @@ export async function openBook(): Promise<Book> {
     book.desk.askAhead("due.list", firstQuestions["due.list"]),
   ];
   await Promise.all([book.preferences.load(), ...(ahead || [])]);
+  // Nothing can be shown of a book that is not there; what shall take its place is asked first.
+  if (book.preferences.kept.is_lost) book.route.replace("/safe-lost");
   api.onLink((link) => book.route.go(`/lot/${encodeURIComponent(link)}`));
   return book;
 }

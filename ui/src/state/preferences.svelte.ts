@@ -12,6 +12,7 @@ export class Preferences {
     maker: null,
     poison_line: null,
     is_demo: false,
+    is_lost: false,
   });
 
   constructor(
@@ -60,8 +61,8 @@ export class Preferences {
     return hold(this.desk, new Held(this.desk, "deed.list", { limit }, everyNoun));
   }
 
-  private take({ units, scheme, cautions_seen, maker, poison_line, is_demo }: Settings): void {
-    this.kept = { units, scheme, cautions_seen, maker, poison_line, is_demo };
+  private take({ units, scheme, cautions_seen, maker, poison_line, is_demo, is_lost }: Settings): void {
+    this.kept = { units, scheme, cautions_seen, maker, poison_line, is_demo, is_lost };
     if (scheme === "system") delete document.documentElement.dataset["scheme"];
     else document.documentElement.dataset["scheme"] = scheme;
   }

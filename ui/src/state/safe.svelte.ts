@@ -47,6 +47,22 @@ export class Safe {
     return hold(this.desk, new Held(this.desk, "backup.about", {}, everyNoun));
   }
 
+  points() {
+    return hold(this.desk, new Held(this.desk, "restore.points", {}, everyNoun));
+  }
+
+  /** Puts a restore point in the place of the book; what the book is now becomes one in turn. */
+  async goBack(point: string): Promise<void> {
+    await this.api.call("restore.back", { point });
+    await this.desk.refreshAll();
+  }
+
+  /** Begins a new, empty book in the place of one that is missing. */
+  async beginAnew(sure: boolean): Promise<void> {
+    await this.api.call("restore.anew", { sure });
+    await this.desk.refreshAll();
+  }
+
   handOver(name: string): Promise<boolean> {
     return this.api.handOver(name);
   }

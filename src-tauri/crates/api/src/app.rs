@@ -13,7 +13,7 @@ use store::{Reading, Store, Writing};
 use uuid::{NoContext, Timestamp, Uuid};
 
 use crate::bottle::Summed;
-use crate::claim::claim;
+use crate::claim::{claim, say_begun};
 use crate::demo;
 use crate::safe::{self, Keep};
 use crate::wire::{Changed, Noun};
@@ -55,7 +55,10 @@ impl App {
             _claim: claim(folder)?,
             ..Self::opened_as(folder, Arc::from(clock), disk, false)?
         };
-        app.reopen_demo();
+        if app.keep.lost().is_none() {
+            say_begun(app._claim.as_ref());
+            app.reopen_demo();
+        }
         Ok(app)
     }
 
@@ -68,10 +71,15 @@ impl App {
     ) -> Result<Self, Failure> {
         made(folder)?;
         let now = clock.now();
-        let photos = Album::open_on(folder.join("photos"), disk.clone())?;
+        let album = folder.join("photos");
+        let photos = Album::open_on(album.clone(), disk.clone())
+            .map_err(|error| unusable(&album, &error))?;
         // The writer comes first: it makes the file and brings it up to date.
-        let writer = safe::opened(folder, &disk, DeviceId(id_at(now)), now)?;
-        let reader = Store::open(&folder.join(safe::JOURNAL), writer.device())?;
+        let (writer, lost) = safe::opened(folder, &disk, DeviceId(id_at(now)), now)?;
+        let reader = match lost {
+            None => Store::open(&folder.join(safe::JOURNAL), writer.device())?,
+            Some(_) => Store::closed(writer.device())?,
+        };
         Ok(Self {
             keep: Keep {
                 folder: folder.to_owned(),
@@ -80,6 +88,7 @@ impl App {
                 photos: photos.clone(),
                 disk,
                 jobs: Arc::default(),
+                lost: Arc::new(Mutex::new(lost)),
             },
             photos,
             clock,
@@ -157,10 +166,16 @@ impl App {
 }
 
 fn made(folder: &Path) -> Result<(), Failure> {
-    std::fs::create_dir_all(folder).map_err(|error| {
-        let message = format!("The folder {} cannot be used: {error}.", folder.display());
-        Failure::new(Code::Storage, message)
-    })
+    Disk::default()
+        .create_folders(folder)
+        .map_err(|error| unusable(folder, &error))
+}
+
+fn unusable(folder: &Path, error: &dyn std::fmt::Display) -> Failure {
+    let why = error.to_string();
+    let why = why.trim_end_matches('.');
+    let message = format!("The folder {} cannot be used: {why}.", folder.display());
+    Failure::new(Code::Storage, message)
 }
 
 /// A thread that panicked left no half-written deed behind: the store rolls it back.

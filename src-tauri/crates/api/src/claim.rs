@@ -2,6 +2,7 @@
 //! restore puts another file in the place of the one that the other still writes to.
 
 use std::fs::{File, TryLockError};
+use std::io::Write as _;
 use std::path::Path;
 use std::thread;
 use std::time::{Duration, Instant};
@@ -9,9 +10,24 @@ use std::time::{Duration, Instant};
 use crate::{Code, Failure};
 
 /// The system lets go of it when the program ends, however it ends.
-const LOCK: &str = "journal.lock";
+pub(crate) const LOCK: &str = "journal.lock";
 /// A program that was just closed may still be writing its last.
 const PATIENCE: Duration = Duration::from_secs(1);
+
+/// Whether a journal was begun in `folder` once.
+pub(crate) fn says_begun(folder: &Path) -> bool {
+    std::fs::metadata(folder.join(LOCK)).is_ok_and(|meta| meta.len() > 0)
+}
+
+/// Notes in the claimed file that there is a journal beside it: were that ever missing, it would not
+/// be taken for one that was never begun.
+pub(crate) fn say_begun(claim: Option<&File>) {
+    let Some(mut file) = claim else { return };
+    if file.metadata().is_ok_and(|meta| meta.len() == 0) {
+        // Where it cannot be written, other traces tell.
+        let _ = file.write_all(b"A journal lies beside this file.\n");
+    }
+}
 
 /// The journal in `folder` is this program's for as long as the file is held; none where the place knows no locks.
 ///

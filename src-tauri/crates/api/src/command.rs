@@ -26,6 +26,7 @@ macro_rules! commands {
         /// # Errors
         /// As [`crate::call`].
         pub fn carried(app: &App, name: &str, request: &str) -> Result<String, Failure> {
+            crate::safe::answers(app, name)?;
             let demo = crate::demo::concerned(app, name)?;
             let app = demo.as_deref().unwrap_or(app);
             match name {
@@ -147,6 +148,9 @@ commands![
     crate::safe::LookAtRestore,
     crate::safe::ApplyRestore,
     crate::safe::UndoRestore,
+    crate::safe::ListRestorePoints,
+    crate::safe::GoBack,
+    crate::safe::BeginAnew,
     crate::safe::LookAtMerge,
     crate::safe::ApplyMerge,
     crate::safe::MakeExport,

@@ -26,6 +26,8 @@ pub enum Code {
     Storage,
     /// The journal is damaged: `rescue.make` saves what can be read of it.
     Damaged,
+    /// The journal is missing or empty: `restore.points` tells what can take its place.
+    Lost,
 }
 
 /// A refusal in the maker's words.

@@ -9,6 +9,7 @@ mod file;
 mod import;
 mod incoming;
 mod job;
+mod lost;
 mod merge;
 mod opening;
 mod readme;
@@ -22,6 +23,7 @@ use ::disk::Disk;
 use ::photo::Album;
 use chrono::{DateTime, FixedOffset, SecondsFormat};
 use journal::HybridTime;
+use message::Message;
 use serde::{Deserialize, Serialize};
 use store::{Contents, Store};
 
@@ -32,10 +34,12 @@ pub use export::MakeExport;
 pub use file::{MadeFile, TakeFileChunk};
 pub use import::{ApplyImport, LookAtImport};
 pub use job::{CancelJob, RunningJob, ShowJob};
+pub(crate) use lost::answers;
+pub use lost::{BeginAnew, ListRestorePoints};
 pub use merge::{ApplyMerge, LookAtMerge};
 pub use opening::MakeRescue;
 pub(crate) use opening::opened;
-pub use restore::{ApplyRestore, LookAtRestore, UndoRestore};
+pub use restore::{ApplyRestore, GoBack, LookAtRestore, UndoRestore};
 
 /// The journal in its folder.
 pub(crate) const JOURNAL: &str = "journal.trugbook";
@@ -56,19 +60,32 @@ pub(crate) struct Keep {
     pub photos: Album,
     pub disk: Disk,
     pub jobs: Arc<job::Jobs>,
+    /// Set while the journal is missing or empty and the maker has not said what shall be done.
+    pub lost: Arc<Mutex<Option<lost::LostHow>>>,
 }
 
 impl Keep {
     /// A folder of ours beside the journal.
     fn beside(&self, name: &str) -> Result<PathBuf, Failure> {
         let folder = self.folder.join(name);
-        self.disk.create_folders(&folder).map_err(unwritable)?;
+        self.disk
+            .create_folders(&folder)
+            .map_err(unwritable_at(&folder))?;
         Ok(folder)
+    }
+
+    /// What became of the journal, if it is not there.
+    pub fn lost(&self) -> Option<lost::LostHow> {
+        *crate::app::held(&self.lost)
     }
 
     /// A door of its own to the journal, so that a long reading holds up nobody.
     fn door(&self) -> Result<Store, Failure> {
         let device = crate::app::held(&self.reader).device();
+        if self.lost().is_some() {
+            // Opening would begin one.
+            return Ok(Store::closed(device)?);
+        }
         Ok(Store::open(&self.folder.join(JOURNAL), device)?)
     }
 }
@@ -94,6 +111,31 @@ fn with_suffix(path: &Path, suffix: &str) -> PathBuf {
     let mut name = path.as_os_str().to_owned();
     name.push(suffix);
     PathBuf::from(name)
+}
+
+/// A new, empty file that nobody else may read, for SQLite to fill: it asks no leave of its own.
+fn private(disk: &Disk, path: &Path) -> Result<(), Failure> {
+    disk.create(path).map(drop).map_err(unwritable_at(path))
+}
+
+/// Copies a file to a new one that nobody else may read.
+fn copy(disk: &Disk, from: &Path, to: &Path) -> Result<(), Failure> {
+    let mut file = fs::File::open(from).map_err(unwritable_at(from))?;
+    let mut draft = disk.create(to).map_err(unwritable_at(to))?;
+    std::io::copy(&mut file, &mut draft).map_err(unwritable_at(to))?;
+    Ok(())
+}
+
+/// A failure of the file system as a sentence that names the file.
+fn unwritable_at(path: &Path) -> impl Fn(std::io::Error) -> Failure {
+    let path = path.to_owned();
+    move |error| match error.kind() {
+        std::io::ErrorKind::StorageFull | std::io::ErrorKind::QuotaExceeded => unwritable(error),
+        _ => unwritable(std::io::Error::other(format!(
+            "{}: {error}",
+            path.display()
+        ))),
+    }
 }
 
 /// A failure of the file system as a sentence.
@@ -159,6 +201,13 @@ fn source(keep: &Keep, asked: &str) -> Result<PathBuf, Failure> {
         }
         let message = "The file did not arrive, or the app was restarted since; choose it again.";
         return Err(Failure::not_found("file", message));
+    }
+    if let Some(name) = asked.strip_prefix("made:") {
+        let path = keep.folder.join(MADE).join(name);
+        if file::is_made(name) && path.is_file() {
+            return Ok(path);
+        }
+        return Err(Failure::not_found("file", Message::new("made-file-gone")));
     }
     let path = PathBuf::from(asked);
     if path.is_absolute() && path.is_file() {

@@ -42,6 +42,8 @@ pub struct Settings {
     pub poison_line: Option<String>,
     /// Whether this is the demo season, which `demo.end` removes.
     pub is_demo: bool,
+    /// Whether the journal is missing or empty, so that the maker must choose what takes its place.
+    pub is_lost: bool,
 }
 
 /// A change to the settings; what is left out stays, an empty text clears.
@@ -70,6 +72,7 @@ impl Settings {
     fn of(app: &App, setting: journal::Setting) -> Self {
         Self {
             is_demo: app.is_demo,
+            is_lost: app.keep.lost().is_some(),
             units: match setting.units {
                 journal::Units::Metric => Units::Metric,
                 journal::Units::Us => Units::Us,

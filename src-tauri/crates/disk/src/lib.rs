@@ -28,27 +28,36 @@ impl Disk {
         }
     }
 
-    /// Makes a file that is not there yet.
+    /// Makes a file that is not there yet, for its owner alone.
     ///
     /// # Errors
     /// Those of the file system; `AlreadyExists` when there is one.
     pub fn create(&self, path: &Path) -> io::Result<Draft> {
         self.trip()?;
+        let mut how = File::options();
+        how.write(true).create_new(true);
+        // What a maker writes down is for nobody else who uses the same machine.
+        #[cfg(unix)]
+        std::os::unix::fs::OpenOptionsExt::mode(&mut how, 0o600);
         Ok(Draft {
-            file: File::create_new(path)?,
+            file: how.open(path)?,
             disk: self.clone(),
             unsynced: 0,
             syncing: None,
         })
     }
 
-    /// Makes a folder and those above it.
+    /// Makes a folder and those above it, for their owner alone.
     ///
     /// # Errors
     /// Those of the file system.
     pub fn create_folders(&self, path: &Path) -> io::Result<()> {
         self.trip()?;
-        fs::create_dir_all(path)
+        let mut how = fs::DirBuilder::new();
+        how.recursive(true);
+        #[cfg(unix)]
+        std::os::unix::fs::DirBuilderExt::mode(&mut how, 0o700);
+        how.create(path)
     }
 
     /// Gives a file another name, replacing what bore it, durably.
@@ -93,6 +102,23 @@ impl Disk {
     fn trip(&self) -> io::Result<()> {
         self.faults.as_ref().map_or(Ok(()), |faults| faults.trip())
     }
+}
+
+/// Lets nobody but its owner read a file or a folder. Where the system knows no such thing, or the
+/// file is another's, it stays as it is.
+pub fn keep_private(path: &Path) {
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::PermissionsExt as _;
+        if let Ok(meta) = fs::metadata(path) {
+            let mode = if meta.is_dir() { 0o700 } else { 0o600 };
+            if meta.permissions().mode() & 0o777 != mode {
+                let _ = fs::set_permissions(path, fs::Permissions::from_mode(mode));
+            }
+        }
+    }
+    #[cfg(not(unix))]
+    let _ = path;
 }
 
 /// So much is written before it is brought to the disk beside what follows: the sync at the end of a

@@ -1,43 +1,155 @@
-//! The journal of before: what it was is written to a file of its own before it is replaced or
-//! merged, and the new state names that file, so that either can be taken back.
+//! Restore points: what the journal was is written to a file of its own before it is replaced or
+//! merged, and the new state names that file, so that either can be taken back. The last three are
+//! kept; a file of any other name is the maker's own and is never touched.
 
-use std::path::Path;
+use std::fs;
+use std::path::{Path, PathBuf};
+use std::time::SystemTime;
 
+use chrono::{DateTime, FixedOffset};
+use serde::Serialize;
 use store::Store;
+use uuid::Uuid;
 
-use super::{Keep, remove_journal, unwritable};
+use super::{Keep, Scrap, WORK, private, remove_journal, told_time, unwritable};
 use crate::Failure;
 
-/// Whether this is a file that holds the journal of before.
-pub(super) fn is_aside(path: &Path) -> bool {
-    let name = path.file_name().unwrap_or_default().to_string_lossy();
-    name.starts_with("before-") && name.ends_with(".trugbook")
+/// So many restore points are kept.
+const KEPT: usize = 3;
+
+/// A state of the journal that can be gone back to.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct RestorePoint {
+    /// What `restore.back` calls it.
+    pub point: String,
+    /// When it was set.
+    pub at: String,
+    /// Its size.
+    pub bytes: u64,
+}
+
+/// What a file is named after if it is a restore point.
+fn named(name: &str) -> Option<Uuid> {
+    let id = name.strip_prefix("before-")?.strip_suffix(".trugbook")?;
+    let uuid = Uuid::parse_str(id).ok()?;
+    // Exactly as we write it: no braces, no capitals, no digits alone.
+    (uuid.hyphenated().to_string() == id).then_some(uuid)
+}
+
+fn name_of(point: Uuid) -> String {
+    format!("before-{}.trugbook", point.hyphenated())
+}
+
+/// The restore points in a folder with their files, latest first.
+fn found(folder: &Path) -> Vec<(Uuid, PathBuf, fs::Metadata)> {
+    let entries = fs::read_dir(folder).into_iter().flatten().flatten();
+    let mut points: Vec<_> = entries
+        .filter_map(|entry| {
+            let point = named(&entry.file_name().to_string_lossy())?;
+            let meta = entry.metadata().ok().filter(fs::Metadata::is_file)?;
+            Some((point, entry.path(), meta))
+        })
+        .collect();
+    points.sort_by_key(|(point, _, _)| std::cmp::Reverse(*point));
+    points
+}
+
+/// Whether there is any restore point in a folder.
+pub(super) fn any(folder: &Path) -> bool {
+    !found(folder).is_empty()
+}
+
+/// The restore points in a folder, latest first.
+pub(super) fn points(folder: &Path, now: DateTime<FixedOffset>) -> Vec<RestorePoint> {
+    let told = |(point, _, meta): (Uuid, PathBuf, fs::Metadata)| {
+        let set = point.get_timestamp().and_then(|at| {
+            let (seconds, nanoseconds) = at.to_unix();
+            DateTime::from_timestamp(i64::try_from(seconds).ok()?, nanoseconds)
+        });
+        let written = || meta.modified().unwrap_or(SystemTime::UNIX_EPOCH).into();
+        let at: DateTime<chrono::Utc> = set.unwrap_or_else(written);
+        RestorePoint {
+            point: point.hyphenated().to_string(),
+            at: told_time(at.with_timezone(now.offset())),
+            bytes: meta.len(),
+        }
+    };
+    found(folder).into_iter().map(told).collect()
+}
+
+/// The file of a restore point, if there is one of this name.
+pub(super) fn file_of(folder: &Path, point: &str) -> Option<PathBuf> {
+    let point = Uuid::parse_str(point).ok()?;
+    Some(folder.join(name_of(point))).filter(|path| path.is_file())
 }
 
 /// Changes the whole journal, which the caller lets nobody else write. `change` is given the name
-/// of the file that now holds what it was, and says whether anything has changed. One journal of
-/// before is kept: the earlier one goes, or the new one when it was not needed.
+/// of the file that now holds what it was, and says whether anything has changed. Of the earlier
+/// restore points the oldest goes once the new state was read and is sound, or `spent`, which is the
+/// journal then.
 pub(super) fn changed<T>(
     keep: &Keep,
     store: &mut Store,
-    id: &str,
+    id: Uuid,
+    spent: Option<&Path>,
     change: impl FnOnce(&mut Store, &str) -> Result<(bool, T), store::Failure>,
 ) -> Result<T, Failure> {
-    let earlier = store.aside()?.map(|name| keep.folder.join(name));
-    let name = format!("before-{id}.trugbook");
+    let name = name_of(id);
     let path = keep.folder.join(&name);
-    let done = store
-        .snapshot(&path, |_, _| Ok::<_, store::Failure>(()))
-        .map_err(Failure::from)
-        .and_then(|_| keep.disk.sync_folder(&keep.folder).map_err(unwritable))
-        .and_then(|()| change(store, &name).map_err(Failure::from));
-    match &done {
-        Ok((true, _)) => {
-            if let Some(earlier) = earlier.filter(|path| is_aside(path)) {
-                remove_journal(&earlier);
+    // Whole before it bears its name: a kill leaves no half of a restore point.
+    let draft = Scrap(keep.beside(WORK)?.join(&name));
+    private(&keep.disk, &draft.0)?;
+    store.snapshot(&draft.0, |_, _| Ok::<_, store::Failure>(()))?;
+    keep.disk.rename(&draft.0, &path).map_err(unwritable)?;
+    match change(store, &name) {
+        Ok((true, value)) => {
+            if store.unsound().is_ok_and(|found| found.is_empty()) {
+                spent.into_iter().for_each(remove_journal);
+                forget_old(keep, &path);
             }
+            Ok(value)
         }
-        Ok((false, _)) | Err(_) => remove_journal(&path),
+        Ok((false, value)) => {
+            remove_journal(&path);
+            Ok(value)
+        }
+        Err(failure) => {
+            // The journal is as it was; where that can be read, the copy of it is of no more use.
+            if store.unsound().is_ok_and(|found| found.is_empty()) {
+                remove_journal(&path);
+            }
+            Err(failure.into())
+        }
     }
-    done.map(|(_, value)| value)
+}
+
+fn forget_old(keep: &Keep, newest: &Path) {
+    let earlier = found(&keep.folder)
+        .into_iter()
+        // Where the clock was set back, the newest is not the one of the latest time.
+        .filter(|(_, path, _)| path != newest);
+    for (_, path, _) in earlier.skip(KEPT - 1) {
+        remove_journal(&path);
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::named;
+
+    #[test]
+    fn a_file_of_the_makers_own_is_no_restore_point() {
+        assert!(named("before-0198c0de-0000-7000-8000-000000000001.trugbook").is_some());
+        for name in [
+            "before-holiday.trugbook",
+            "before-0198C0DE-0000-7000-8000-000000000001.trugbook",
+            "before-0198c0de000070008000000000000001.trugbook",
+            "before-{0198c0de-0000-7000-8000-000000000001}.trugbook",
+            "before-0198c0de-0000-7000-8000-000000000001.trugbook-wal",
+            "Before-0198c0de-0000-7000-8000-000000000001.trugbook",
+        ] {
+            assert!(named(name).is_none(), "{name}");
+        }
+    }
 }

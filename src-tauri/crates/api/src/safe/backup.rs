@@ -103,7 +103,7 @@ impl Command for AboutBackup {
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let now = app.now();
         let originals = app.photos.hashes()?;
-        let (contents, last, aside, rescue, photos_without_entry) = {
+        let (contents, last, can_undo, rescue, photos_without_entry) = {
             let store = held(&app.keep.reader);
             let contents = store.contents()?;
             // Where the numbers agree, no name needs to be compared: it is 100,000 after many years.
@@ -115,7 +115,7 @@ impl Command for AboutBackup {
             (
                 contents,
                 store.noted(LAST)?,
-                store.aside()?,
+                super::restore::can_undo(&app.keep, &store)?,
                 store.noted(super::opening::RESCUE)?,
                 unnamed,
             )
@@ -144,7 +144,7 @@ impl Command for AboutBackup {
             photos_without_entry,
             journal_bytes: bytes("") + bytes("-wal"),
             latest: contents.latest.map(|at| hybrid_time(at, now)),
-            can_undo: aside.is_some_and(|name| app.keep.folder.join(name).is_file()),
+            can_undo,
             rescue: rescue.and_then(|text| serde_json::from_str(&text).ok()),
             last,
         })

@@ -48,6 +48,14 @@ pub(super) fn is_name(name: &str) -> bool {
             .all(|byte| byte.is_ascii_alphanumeric() || byte == b'-')
 }
 
+/// Whether a made file may have this name: none leads out of its folder.
+pub(super) fn is_made(name: &str) -> bool {
+    name.starts_with(|first: char| first.is_ascii_alphanumeric())
+        && name
+            .bytes()
+            .all(|byte| byte.is_ascii_alphanumeric() || b".-".contains(&byte))
+}
+
 impl Command for TakeFileChunk {
     const NAME: &'static str = "file.chunk";
     type Reply = FileChunkTaken;
@@ -89,11 +97,7 @@ impl App {
     /// A file that `backup.make` or `export.make` made without being told where; `None` when
     /// there is none of this name.
     pub fn made(&self, name: &str) -> Option<MadeFile> {
-        let is_plain = name.starts_with(|first: char| first.is_ascii_alphanumeric())
-            && name
-                .bytes()
-                .all(|byte| byte.is_ascii_alphanumeric() || b".-".contains(&byte));
-        if !is_plain {
+        if !is_made(name) {
             return None;
         }
         let file = File::open(self.keep.folder.join(MADE).join(name)).ok()?;

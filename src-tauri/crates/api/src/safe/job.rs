@@ -6,6 +6,7 @@ use std::sync::{Arc, Mutex};
 use archive::Progress;
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
+use uuid::Uuid;
 
 use super::Keep;
 use super::backup::BackupMade;
@@ -121,6 +122,8 @@ pub(super) struct Task {
     pub now: DateTime<FixedOffset>,
     /// Names the files of this job.
     pub name: String,
+    /// The same as an id, which sorts by the time it was made.
+    pub id: Uuid,
 }
 
 impl App {
@@ -130,12 +133,14 @@ impl App {
         work: JobWork,
         body: impl FnOnce(&Task) -> Result<JobOutcome, Failure> + Send + 'static,
     ) -> Result<JobBegun, Failure> {
-        let job = self.new_id().to_string();
+        let id = self.new_id();
+        let job = id.to_string();
         let task = Task {
             keep: self.keep.clone(),
             progress: Arc::default(),
             now: self.now(),
             name: job.clone(),
+            id,
         };
         let mut jobs = held(&self.keep.jobs.0);
         jobs_at_rest(&jobs)?;

@@ -57,6 +57,8 @@ pub struct MergeReport {
     /// What does not add up afterwards, such as a lot that both phones used up, or a clock that was
     /// ahead; a sentence for each.
     pub faults: Vec<String>,
+    /// Whether it can be taken back.
+    pub can_undo: bool,
 }
 
 impl Command for LookAtMerge {
@@ -112,7 +114,7 @@ fn apply(
     let (incoming, photos_new) = Incoming::taken_in(task, path, passphrase, without_damaged)?;
     let other = incoming.store()?;
     let mut here = held(&task.keep.writer);
-    let absorbed = aside::changed(&task.keep, &mut here, &task.name, |here, before| {
+    let absorbed = aside::changed(&task.keep, &mut here, task.id, None, |here, before| {
         let absorbed = here.absorb_from(other, Some(before))?;
         Ok((absorbed.deeds > 0, absorbed))
     })?;
@@ -148,6 +150,7 @@ fn report(
         photos_missing: incoming.photos_missing(task)?,
         damaged: incoming.damage.entries.clone(),
         damaged_around: incoming.damage.around,
+        can_undo: super::restore::can_undo(&task.keep, here)?,
         faults: here.audit()?.into_iter().chain(ahead).collect(),
     })
 }

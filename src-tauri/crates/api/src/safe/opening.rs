@@ -9,13 +9,15 @@ use std::path::{Path, PathBuf};
 use ::disk::Disk;
 use chrono::{DateTime, FixedOffset};
 use journal::{DeedId, DeviceId};
+use message::Message;
 use serde::{Deserialize, Serialize};
 use store::{Failure as Stored, Store};
 
-use super::aside::is_aside;
 use super::backup::{LAST, LastBackup};
+use super::lost::{self, LostHow};
 use super::{
-    BROUGHT, JOURNAL, NounCount, WORK, remove_journal, told_time, unwritable, with_suffix,
+    BROUGHT, JOURNAL, MADE, NounCount, WORK, private, remove_journal, told_time, unwritable,
+    unwritable_at, with_suffix,
 };
 use crate::app::{held, id_at};
 use crate::wire::bare_request;
@@ -59,59 +61,120 @@ impl Command for MakeRescue {
         // taken that would be lost.
         *writer = Store::closed(device)?;
         *reader = Store::closed(device)?;
-        let saved = save(&keep.folder, &keep.disk, device, app.now())
+        let mut lost = held(&keep.lost);
+        let from = match *lost {
+            None => keep.folder.join(JOURNAL),
+            // A journal that is missing or empty gives nothing; one that was damaged before it may.
+            Some(_) => damaged_files(&keep.folder)
+                .pop()
+                .ok_or_else(|| Failure::not_found("rescue", Message::new("no-damaged-file")))?,
+        };
+        let saved = save(&keep.folder, &from, &keep.disk, device, app.now())
             .and_then(|report| put_in_place(&keep.folder, &keep.disk).map(|()| report));
-        *writer = Store::open(&keep.folder.join(JOURNAL), device)?;
-        *reader = Store::open(&keep.folder.join(JOURNAL), device)?;
+        if lost.is_none() || saved.is_ok() {
+            *writer = Store::open(&keep.folder.join(JOURNAL), device)?;
+            *reader = Store::open(&keep.folder.join(JOURNAL), device)?;
+            *lost = None;
+        }
         saved
     }
 }
 
-/// Opens the journal of a folder.
+/// Opens the journal of a folder, and begins one where there never was any. Where it is missing or
+/// empty although there was one, a journal that takes nothing stands in, and what became of it is
+/// told.
 pub(crate) fn opened(
     folder: &Path,
     disk: &Disk,
     device: DeviceId,
     now: DateTime<FixedOffset>,
-) -> Result<Store, Failure> {
+) -> Result<(Store, Option<LostHow>), Failure> {
     put_in_place(folder, disk)?;
     for scratch in [WORK, BROUGHT] {
-        clear(&folder.join(scratch))?;
+        clear(&folder.join(scratch));
+    }
+    if let Some(how) = lost::look(folder) {
+        return Ok((Store::closed(device)?, Some(how)));
     }
     let path = folder.join(JOURNAL);
+    if !path.exists() {
+        begin(folder, disk, device)?;
+    }
     let opened = Store::open(&path, device).and_then(|store| store.glance().map(|()| store));
     let store = match opened {
         Err(Stored::Damaged(_) | Stored::NotAJournal) => {
-            save(folder, disk, device, now)?;
+            save(folder, &path, disk, device, now)?;
             put_in_place(folder, disk)?;
             Store::open(&path, device)?
         }
+        Err(Stored::Storage(why)) => return Err(unwritable_at(&path)(std::io::Error::other(why))),
         other => other?,
     };
-    let aside = store.aside()?;
-    for entry in fs::read_dir(folder).map_err(unwritable)?.flatten() {
+    keep_private(folder);
+    Ok((store, None))
+}
+
+/// Begins a journal: whole before it bears its name, so that an empty file of this name is never
+/// one that was just being begun.
+fn begin(folder: &Path, disk: &Disk, device: DeviceId) -> Result<(), Failure> {
+    let work = folder.join(WORK);
+    disk.create_folders(&work).map_err(unwritable_at(&work))?;
+    let fresh = work.join("begun");
+    private(disk, &fresh)?;
+    drop(Store::open(&fresh, device)?);
+    let path = folder.join(JOURNAL);
+    disk.rename(&fresh, &path).map_err(unwritable_at(&path))
+}
+
+/// Clears a folder of scratch. What cannot be removed is in nobody's way: every job names its files
+/// anew.
+fn clear(folder: &Path) {
+    for entry in fs::read_dir(folder).into_iter().flatten().flatten() {
+        let path = entry.path();
+        // A link is removed, never what it leads to.
+        let is_folder = entry.file_type().is_ok_and(|kind| kind.is_dir());
+        let _ = if is_folder {
+            fs::remove_dir_all(path)
+        } else {
+            fs::remove_file(path)
+        };
+    }
+}
+
+/// Lets nobody else read what an earlier version, or another program, left open to others.
+fn keep_private(folder: &Path) {
+    ::disk::keep_private(folder);
+    for name in [WORK, BROUGHT, MADE, "photos", "demo"] {
+        ::disk::keep_private(&folder.join(name));
+    }
+    for entry in fs::read_dir(folder).into_iter().flatten().flatten() {
         let name = entry.file_name().to_string_lossy().into_owned();
-        // Written before the journal that would name it, or replaced by a later one.
-        if is_aside(&entry.path()) && Some(&name) != aside.as_ref() {
-            remove_journal(&entry.path());
+        let is_ours = name.contains(".trugbook") || name == crate::claim::LOCK;
+        if is_ours && entry.file_type().is_ok_and(|kind| kind.is_file()) {
+            ::disk::keep_private(&entry.path());
         }
     }
-    Ok(store)
 }
 
-fn clear(folder: &Path) -> Result<(), Failure> {
-    let Ok(entries) = fs::read_dir(folder) else {
-        return Ok(());
-    };
-    for entry in entries.flatten() {
-        fs::remove_file(entry.path()).map_err(unwritable)?;
-    }
-    Ok(())
+/// Damaged journals that were set aside and hold something, the latest last.
+pub(super) fn damaged_files(folder: &Path) -> Vec<PathBuf> {
+    let entries = fs::read_dir(folder).into_iter().flatten().flatten();
+    let mut damaged: Vec<(u64, PathBuf)> = entries
+        .filter_map(|entry| {
+            let name = entry.file_name().to_string_lossy().into_owned();
+            let number = name.strip_prefix("damaged-")?.strip_suffix(".trugbook")?;
+            let holds_bytes = entry.metadata().is_ok_and(|meta| meta.len() > 0);
+            Some((number.parse().ok()?, entry.path())).filter(|_| holds_bytes)
+        })
+        .collect();
+    damaged.sort_unstable();
+    damaged.into_iter().map(|(_, path)| path).collect()
 }
 
-/// Reads what can be read of the journal in the folder into a new one beside it.
+/// Reads what can be read of the journal `from` into a new one beside the one in the folder.
 fn save(
     folder: &Path,
+    from: &Path,
     disk: &Disk,
     device: DeviceId,
     now: DateTime<FixedOffset>,
@@ -120,17 +183,14 @@ fn save(
     disk.create_folders(&work).map_err(unwritable)?;
     let fresh = work.join("saved");
     remove_journal(&fresh);
-    let rescued = store::rescue(
-        &folder.join(JOURNAL),
-        &fresh,
-        &[LAST],
-        device,
-        DeedId(id_at(now)),
-        now,
-    )?;
+    private(disk, &fresh)?;
+    let rescued = store::rescue(from, &fresh, &[LAST], device, DeedId(id_at(now)), now)?;
     let report = RescueReport {
         at: told_time(now),
-        damaged_file: free_name(folder),
+        damaged_file: match from.file_name() {
+            Some(name) if name != JOURNAL => name.to_string_lossy().into_owned(),
+            _ => free_name(folder),
+        },
         sentences: sentences(&rescued),
         deeds: rescued.deeds,
         deeds_lost: rescued.lost,
@@ -169,16 +229,30 @@ fn put_in_place(folder: &Path, disk: &Disk) -> Result<(), Failure> {
     if !saved.is_file() {
         return Ok(());
     }
+    set_aside(folder, disk)?;
+    disk.rename(&saved, &folder.join(JOURNAL))
+        .map_err(unwritable)
+}
+
+/// Gives the journal that lies in the folder, and what SQLite keeps beside it, the name of a
+/// damaged one.
+pub(super) fn set_aside(folder: &Path, disk: &Disk) -> Result<(), Failure> {
     let (path, damaged) = (folder.join(JOURNAL), folder.join(free_name(folder)));
+    let mut found = false;
     // The file itself goes last: while it is here, the name of the damaged one is still free.
     for suffix in ["-wal", "-shm", ""] {
         let from = with_suffix(&path, suffix);
         if from.exists() {
             disk.rename(&from, &with_suffix(&damaged, suffix))
                 .map_err(unwritable)?;
+            found = true;
         }
     }
-    disk.rename(&saved, &path).map_err(unwritable)
+    if found && !damaged.exists() {
+        // A log without its journal: the name is taken all the same.
+        private(disk, &damaged)?;
+    }
+    Ok(())
 }
 
 fn free_name(folder: &Path) -> String {

@@ -6,11 +6,14 @@
 
 use std::path::Path;
 
+use message::Message;
 use serde::{Deserialize, Serialize};
+use store::Store;
+use uuid::Uuid;
 
 use super::incoming::Incoming;
 use super::job::{JobBegun, JobOutcome, JobWork, Task};
-use super::{Keep, NounCount, Scrap, WORK, aside, counts, hybrid_time, source, unwritable};
+use super::{Keep, NounCount, Scrap, WORK, aside, counts, hybrid_time, lost, source, unwritable};
 use crate::app::held;
 use crate::wire::bare_request;
 use crate::{App, Command, Failure};
@@ -39,6 +42,15 @@ bare_request!(
     /// Puts the journal of before the last restore or merge back; doing it again changes them back.
     UndoRestore
 );
+
+/// Puts a restore point in the place of the journal; what the journal is now becomes one in turn.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct GoBack {
+    /// As `restore.points` calls it.
+    pub point: String,
+}
 
 /// Rows of one noun, here and in the backup.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize)]
@@ -85,6 +97,8 @@ pub struct Restored {
     pub photos_new: u64,
     pub photos_missing: u64,
     pub faults: Vec<String>,
+    /// Whether it can be taken back: not where there was no journal before.
+    pub can_undo: bool,
 }
 
 impl Command for LookAtRestore {
@@ -125,19 +139,52 @@ impl Command for UndoRestore {
             .ok_or_else(|| {
                 Failure::not_found("restore", "There is no restore or merge to take back.")
             })?;
-        // A copy is brought up to date and written to; what lies aside stays as it is until the
-        // journal is another one.
-        let scrap = Scrap(keep.beside(WORK)?.join(format!("undo-{}", app.new_id())));
-        std::fs::copy(&before, &scrap.0).map_err(unwritable)?;
-        replace(keep, &scrap.0, &app.new_id().to_string())?;
-        let store = held(&keep.writer);
-        Ok(Restored {
-            rows: counts(&store.contents()?),
-            photos_new: 0,
-            photos_missing: 0,
-            faults: store.audit()?,
-        })
+        // The journal is then what lay there: changing to and fro must not push out older points.
+        gone_back(app, &before, Some(&before))
     }
+}
+
+impl Command for GoBack {
+    const NAME: &'static str = "restore.back";
+    type Reply = Restored;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        app.no_job_runs()?;
+        let found = aside::file_of(&app.keep.folder, &self.point);
+        let before =
+            found.ok_or_else(|| Failure::not_found("point", Message::new("point-gone")))?;
+        gone_back(app, &before, None)
+    }
+}
+
+/// Puts the journal in a file of this device in the place of the one that is here.
+fn gone_back(app: &App, before: &Path, spent: Option<&Path>) -> Result<Restored, Failure> {
+    let keep = &app.keep;
+    // A copy is brought up to date and written to; the file stays as it is.
+    let scrap = Scrap(keep.beside(WORK)?.join(format!("back-{}", app.new_id())));
+    super::copy(&keep.disk, before, &scrap.0)?;
+    let damaged = |_| Failure::invalid("point", Message::new("point-damaged"));
+    let device = {
+        let store = Store::open(&scrap.0, held(&keep.reader).device()).map_err(damaged)?;
+        store.glance().map_err(damaged)?;
+        match store.unsound() {
+            Ok(found) if found.is_empty() => store.device(),
+            _ => return Err(damaged(store::Failure::NotAJournal)),
+        }
+    };
+    if keep.lost().is_some() {
+        lost::settle(keep, Some(&scrap.0), device)?;
+    } else {
+        replace(keep, &scrap.0, app.new_id(), spent)?;
+    }
+    let store = held(&keep.writer);
+    Ok(Restored {
+        rows: counts(&store.contents()?),
+        photos_new: 0,
+        photos_missing: 0,
+        faults: store.audit()?,
+        can_undo: can_undo(keep, &store)?,
+    })
 }
 
 fn look(task: &Task, path: &Path, passphrase: Option<&str>) -> Result<JobOutcome, Failure> {
@@ -199,20 +246,32 @@ fn apply(
     let photos_missing = incoming.photos_missing(task)?;
     // Closed, so that all of it is in the one file.
     incoming.store = None;
-    replace(&task.keep, &incoming.journal.0, &task.name)?;
+    if task.keep.lost().is_some() {
+        let device = held(&task.keep.reader).device();
+        lost::settle(&task.keep, Some(&incoming.journal.0), device)?;
+    } else {
+        replace(&task.keep, &incoming.journal.0, task.id, None)?;
+    }
     let store = held(&task.keep.writer);
     Ok(JobOutcome::Restored(Restored {
         rows: counts(&store.contents()?),
         photos_new,
         photos_missing,
         faults: store.audit()?,
+        can_undo: can_undo(&task.keep, &store)?,
     }))
 }
 
 /// Puts the journal in a file in the place of the one that is here.
-fn replace(keep: &Keep, with: &Path, id: &str) -> Result<(), Failure> {
+fn replace(keep: &Keep, with: &Path, id: Uuid, spent: Option<&Path>) -> Result<(), Failure> {
     let mut store = held(&keep.writer);
-    aside::changed(keep, &mut store, id, |store, before| {
+    aside::changed(keep, &mut store, id, spent, |store, before| {
         store.replace(with, before).map(|()| (true, ()))
     })
+}
+
+/// Whether what the journal was before the last restore or merge is still there.
+pub(super) fn can_undo(keep: &Keep, store: &Store) -> Result<bool, Failure> {
+    let before = store.aside()?.map(|name| keep.folder.join(name));
+    Ok(before.is_some_and(|path| path.is_file()))
 }
