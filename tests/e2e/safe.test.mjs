@@ -1,7 +1,7 @@
 // Keeping the book safe, as a maker does it: a backup and back, a second phone, tables out and in, a damaged book.
 
 import assert from "node:assert/strict";
-import { copyFile, open, readdir, stat, writeFile } from "node:fs/promises";
+import { copyFile, cp, open, readdir, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { test } from "node:test";
 
@@ -176,4 +176,55 @@ test(`${engine}: damage that shows later is rescued by a button`, async (t) => {
   await app.reads("The photos are not touched by this");
   await app.go("/pantry");
   await app.reads("Calendula");
+});
+
+test(`${engine}: a book whose file is missing or empty is asked about, and a restore point brings it back`, async (t) => {
+  const file = path.join(await outside(t), "backup.zip");
+  const other = await withFolder(t, tellSeason);
+  await backUp(other, file);
+  await pick(other, "251");
+  // The restore point holds the harvest that the backup does not.
+  await other.go("/safe-restore");
+  await other.attach("Backup file", file);
+  await other.press("button", "Look into it");
+  await other.press("checkbox", "Put this backup in the place of the book");
+  await other.press("button", "Restore it");
+  await other.reads("The backup is restored.");
+
+  for (const harm of ["missing", "empty"]) {
+    const app = await withFolder(t, async (folder) => {
+      await cp(other.folder, folder, { recursive: true });
+      const journal = path.join(folder, "journal.trugbook");
+      for (const name of [journal, `${journal}-wal`, `${journal}-shm`]) await rm(name, { force: true });
+      if (harm === "empty") await writeFile(journal, "");
+    });
+    await app.sees("heading", "The book is not here");
+    await app.reads(harm === "empty" ? "but it is empty" : "is missing from its folder");
+    await app.reads("Nothing was deleted and nothing was begun.");
+    // Every other screen says it, too, and leads here.
+    await app.go("/pantry");
+    await app.reads("The book is not where it was.");
+    await app.go("/safe-lost");
+    await app.press("button", "Begin a new, empty book");
+    await app.reads("Confirm that you want to begin with an empty book.");
+    const point = await app.evaluate(
+      () => [...document.querySelectorAll("main button")].find((button) => button.textContent.includes("Go back to"))?.textContent.trim(),
+    );
+    await app.press("button", point);
+    await app.reads("251 g");
+  }
+});
+
+test(`${engine}: a missing book is begun anew only when the maker confirms it`, async (t) => {
+  const app = await withFolder(t, async (folder) => {
+    await tellSeason(folder);
+    for (const end of ["", "-wal", "-shm"]) await rm(path.join(folder, `journal.trugbook${end}`), { force: true });
+  });
+  await app.sees("heading", "The book is not here");
+  await app.press("checkbox", "Begin with an empty book");
+  await app.press("button", "Begin a new, empty book");
+  await app.press("button", "I have read this");
+  await pick(app, "61");
+  await app.go("/garden");
+  await app.reads("61 g");
 });

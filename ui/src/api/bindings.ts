@@ -173,9 +173,27 @@ export type BedWritten = { bed: Bed, deed: string, changed: Array<Noun>, };
 export type Beds = { beds: Array<Bed>, };
 
 /**
+ * Begins a new, empty journal in the place of one that is missing. What is still there stays.
+ */
+export type BeginAnew = { 
+/**
+ * Must be true: without it nothing is begun.
+ */
+sure?: boolean, };
+
+/**
  * Opens the demo season in the place of the maker's own book, which stays as it is.
  */
 export type BeginDemo = Record<symbol, never>;
+
+/**
+ * A new journal was begun.
+ */
+export type BegunAnew = { 
+/**
+ * Restore points that are kept beside it.
+ */
+points: number, };
 
 /**
  * The rest was thrown away.
@@ -352,7 +370,7 @@ export type CheckLine = { id: string, at: string, outcome: Outcome, ph: number |
 /**
  * Why a command failed, as far as a page acts on it.
  */
-export type Code = "unknown_command" | "invalid" | "not_found" | "confirm_look_alike" | "confirm_odd" | "not_enough" | "storage" | "damaged";
+export type Code = "unknown_command" | "invalid" | "not_found" | "confirm_look_alike" | "confirm_odd" | "not_enough" | "storage" | "damaged" | "lost";
 
 /**
  * What comes out when it is strained, and what that rests on.
@@ -669,6 +687,15 @@ export type GiveBottle = { bottle: string, to: string, at?: string, note?: strin
  * Who was given it.
  */
 export type GivenTo = { to: string, at: string, };
+
+/**
+ * Puts a restore point in the place of the journal; what the journal is now becomes one in turn.
+ */
+export type GoBack = { 
+/**
+ * As `restore.points` calls it.
+ */
+point: string, };
 
 /**
  * A harvest in a list.
@@ -1020,6 +1047,11 @@ export type ListPreparations = Record<symbol, never>;
 export type ListRecipes = Record<symbol, never>;
 
 /**
+ * To which states can the journal go back, and is it there at all?
+ */
+export type ListRestorePoints = Record<symbol, never>;
+
+/**
  * Everything on the shelf that can be poured.
  */
 export type ListSupplies = Record<symbol, never>;
@@ -1049,6 +1081,28 @@ export type LookAtMerge = { file: string, passphrase?: string, };
  * What is in this backup, is it whole, and what would restoring it change?
  */
 export type LookAtRestore = { file: string, passphrase?: string, };
+
+/**
+ * A book that is not where it was, and what is still there of it.
+ */
+export type LostBook = { how: LostHow, 
+/**
+ * Originals of photos in the folder.
+ */
+photos: number, 
+/**
+ * Whether there is a damaged file that `rescue.make` can read.
+ */
+can_rescue: boolean, 
+/**
+ * Backups that were made here and not taken away yet, as the field `file` calls them.
+ */
+backups: Array<string>, };
+
+/**
+ * What became of the journal.
+ */
+export type LostHow = "missing" | "empty";
 
 /**
  * Why a tray was thrown away while it was drying, and when.
@@ -1147,7 +1201,11 @@ damaged: Array<string>, damaged_around: boolean,
  * What does not add up afterwards, such as a lot that both phones used up, or a clock that was
  * ahead; a sentence for each.
  */
-faults: Array<string>, };
+faults: Array<string>, 
+/**
+ * Whether it can be taken back.
+ */
+can_undo: boolean, };
 
 /**
  * The answer to [`MergePlans`].
@@ -1420,9 +1478,43 @@ entries_as_they_stood: Array<NounCount>, };
 export type RestLine = { id: string, at: string, ml: number, went_to: WentTo, reason: string | null, };
 
 /**
+ * A state of the journal that can be gone back to.
+ */
+export type RestorePoint = { 
+/**
+ * What `restore.back` calls it.
+ */
+point: string, 
+/**
+ * When it was set.
+ */
+at: string, 
+/**
+ * Its size.
+ */
+bytes: number, };
+
+/**
+ * The answer to [`ListRestorePoints`].
+ */
+export type RestorePoints = { 
+/**
+ * Latest first.
+ */
+points: Array<RestorePoint>, 
+/**
+ * Set while the journal is missing or empty.
+ */
+lost: LostBook | null, };
+
+/**
  * A journal was put in the place of another.
  */
-export type Restored = { rows: Array<NounCount>, photos_new: number, photos_missing: number, faults: Array<string>, };
+export type Restored = { rows: Array<NounCount>, photos_new: number, photos_missing: number, faults: Array<string>, 
+/**
+ * Whether it can be taken back: not where there was no journal before.
+ */
+can_undo: boolean, };
 
 /**
  * Which job is still at work? A page that was loaded anew asks this.
@@ -1474,7 +1566,11 @@ poison_line: string | null,
 /**
  * Whether this is the demo season, which `demo.end` removes.
  */
-is_demo: boolean, };
+is_demo: boolean, 
+/**
+ * Whether the journal is missing or empty, so that the maker must choose what takes its place.
+ */
+is_lost: boolean, };
 
 /**
  * The settings were changed.
@@ -1491,7 +1587,11 @@ poison_line: string | null,
 /**
  * Whether this is the demo season, which `demo.end` removes.
  */
-is_demo: boolean, };
+is_demo: boolean, 
+/**
+ * Whether the journal is missing or empty, so that the maker must choose what takes its place.
+ */
+is_lost: boolean, };
 
 /**
  * The jar was shaken.
@@ -2034,6 +2134,9 @@ export interface Commands {
   "restore.look": { request: LookAtRestore; reply: JobBegun };
   "restore.apply": { request: ApplyRestore; reply: JobBegun };
   "restore.undo": { request: UndoRestore; reply: Restored };
+  "restore.points": { request: ListRestorePoints; reply: RestorePoints };
+  "restore.back": { request: GoBack; reply: Restored };
+  "restore.anew": { request: BeginAnew; reply: BegunAnew };
   "merge.look": { request: LookAtMerge; reply: JobBegun };
   "merge.apply": { request: ApplyMerge; reply: JobBegun };
   "export.make": { request: MakeExport; reply: JobBegun };
