@@ -5,7 +5,7 @@ use std::path::Path;
 use chrono::{DateTime, FixedOffset};
 use journal::{Bed, BedId, DeedId, DeviceId, Harvest, HarvestId, Surface, TimeFrom, Weighed};
 use proptest::prelude::*;
-use store::{Failure, Store};
+use store::{Failure, Foreign, Store};
 use uuid::Uuid;
 
 /// What a device does next; the numbers choose among few things, so that devices meet.
@@ -156,7 +156,7 @@ proptest! {
             open(&path(from[0]), 1).snapshot(&copy, |_, _| Ok::<_, Failure>(())).unwrap();
             let mut store = open(&copy, 1);
             for other in &from[1..] {
-                store.absorb_from(&open(&path(other), 2), None).unwrap();
+                store.absorb_from(&Foreign::open(&path(other), || false).unwrap(), None).unwrap();
             }
             state(&store)
         };

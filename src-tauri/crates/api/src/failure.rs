@@ -191,6 +191,7 @@ impl From<store::Failure> for Failure {
             Stored::NotFound { .. } | Stored::NoSuchDeed => Code::NotFound,
             Stored::Refused(_)
             | Stored::RestedOn { .. }
+            | Stored::Unfit { .. }
             | Stored::AlreadyUndone(_)
             | Stored::Unchanged => Code::Invalid,
             Stored::Damaged(_) | Stored::NotAJournal => Code::Damaged,

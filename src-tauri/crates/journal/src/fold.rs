@@ -36,6 +36,11 @@ impl Row {
         self.recorded && !self.struck
     }
 
+    /// Whether it was ever recorded by the changes that acted on it.
+    pub(crate) fn is_recorded(&self) -> bool {
+        self.recorded
+    }
+
     /// Whether corrections are left of a row whose recording was taken back.
     pub fn is_orphan(&self) -> bool {
         !self.recorded && !self.fields.is_empty()

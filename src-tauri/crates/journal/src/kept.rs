@@ -15,11 +15,22 @@ pub trait Kept: Serialize + DeserializeOwned + Clone {
     /// What names its rows.
     type Id: RowId;
 
-    /// Refuses nonsense; nothing that fails here is ever written.
+    /// Refuses nonsense: what no version ever let anybody write. Nothing that fails here is
+    /// written, and nothing that fails here is taken in from another file.
     ///
     /// # Errors
     /// [`Refusal`] naming the field and the accepted range.
     fn check(&self) -> Result<(), Refusal>;
+
+    /// Refuses what nobody may type now although an entry may hold it: a rule that came after
+    /// entries were written, or one between two fields that two phones may have broken together.
+    /// What was carried here from another file is only told of.
+    ///
+    /// # Errors
+    /// [`Refusal`] naming the field and the accepted range.
+    fn check_typed(&self) -> Result<(), Refusal> {
+        Ok(())
+    }
 
     /// What this row takes out of lots.
     fn draws(&self) -> Vec<Draw> {

@@ -8,6 +8,7 @@
 //!
 //! Nothing here knows the time, the disk or chance: ids and times are given.
 
+mod carried;
 mod fold;
 mod id;
 mod kept;

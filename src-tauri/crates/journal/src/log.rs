@@ -76,6 +76,26 @@ worded!(
     }
 );
 
+/// Does something with the type that holds the rows of a noun: `of_noun!(noun, N => N::check_id(id))`.
+#[macro_export]
+macro_rules! of_noun {
+    ($noun:expr, $type:ident => $body:expr) => {
+        $crate::of_noun!(@ $noun, $type => $body, [
+            Herb Herb, Bed Bed, Harvest Harvest, Photo Photo, Tray Tray, Weighing Weighing, Supply Supply, Jar Jar,
+            Discard Discard, Setting Setting, Shake Shake, Straining Straining, Bottle Bottle, Use Use, Check Check,
+            Recipe Recipe, Dropper Dropper, Plan Wish,
+        ])
+    };
+    (@ $noun:expr, $type:ident => $body:expr, [$($variant:ident $row:ident,)*]) => {
+        match $noun {
+            $($crate::Noun::$variant => {
+                type $type = $crate::$row;
+                $body
+            })*
+        }
+    };
+}
+
 worded!(
     /// What a change does to its row.
     Act {

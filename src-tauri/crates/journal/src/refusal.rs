@@ -1,5 +1,6 @@
 //! The one way in which a noun is refused.
 
+use chrono::Datelike;
 use physics::error::within;
 
 /// Why something cannot be written down.
@@ -54,6 +55,18 @@ pub(crate) fn note(
     longest: usize,
 ) -> Result<(), Refusal> {
     value.map_or(Ok(()), |value| at_most(field, words, value, longest))
+}
+
+/// Any day that a date with four digits for the year can name, as every version demanded it.
+pub(crate) fn day(field: &'static str, words: &str, day: impl Datelike) -> Result<(), Refusal> {
+    let year = day.year();
+    if (0..=9999).contains(&year) {
+        return Ok(());
+    }
+    Err(Refusal::new(
+        field,
+        format!("{words} must lie between the years 0 and 9999; the year {year} does not."),
+    ))
 }
 
 fn at_most(field: &'static str, words: &str, value: &str, longest: usize) -> Result<(), Refusal> {

@@ -3,6 +3,7 @@
 use journal::{Amount, Noun, Source};
 
 use crate::name::{capitalised, name_of};
+use crate::sql::quoted;
 use crate::{Failure, Store, ledger, log, noun, project, search};
 
 impl Store {
@@ -75,7 +76,7 @@ impl Store {
     pub fn rebuild(&mut self) -> Result<(), Failure> {
         let tx = self.conn.transaction()?;
         for table in noun::MADE {
-            tx.execute_batch(&format!("DELETE FROM \"{table}\""))?;
+            tx.execute_batch(&format!("DELETE FROM {}", quoted(table)))?;
         }
         project::rebuild(&tx)?;
         tx.commit()?;
@@ -100,7 +101,7 @@ impl Store {
             };
             let mut statement = self
                 .conn
-                .prepare(&format!("SELECT {columns} FROM \"{table}\""))?;
+                .prepare(&format!("SELECT {columns} FROM {}", quoted(table)))?;
             let columns = statement.column_count();
             let mut rows = statement.query([])?;
             while let Some(row) = rows.next()? {

@@ -1,6 +1,6 @@
 //! What can go wrong, in finished sentences.
 
-use journal::{Amount, Noun, Refusal, Source};
+use journal::{Amount, Deed, Noun, Refusal, Source};
 use rusqlite::ErrorCode;
 
 /// Why the journal could not do something. Nothing was written.
@@ -43,6 +43,19 @@ pub enum Failure {
     /// Nothing would change.
     #[error("Nothing was changed.")]
     Unchanged,
+    /// Something that came from another file is not what any version could have written.
+    #[error("The entry “{deed}” cannot be taken in ({field}): {message}")]
+    Unfit {
+        /// What the entry says was done.
+        deed: String,
+        /// The field that is at fault.
+        field: &'static str,
+        /// A finished sentence.
+        message: String,
+    },
+    /// The maker stopped it.
+    #[error("This was stopped; nothing was changed.")]
+    Stopped,
     /// The file was written by a later version.
     #[error("This journal was written by a newer version of Trugbook; update the app to open it.")]
     NewerFile,
@@ -89,6 +102,16 @@ impl Failure {
         }
     }
 
+    /// What is wrong with a deed that came from another file.
+    pub(crate) fn unfit(deed: &Deed, why: Refusal) -> Self {
+        Self::Unfit {
+            // A line of ours is short; one that is not must not fill the screen.
+            deed: deed.text.chars().take(200).collect(),
+            field: why.field,
+            message: why.message,
+        }
+    }
+
     pub(crate) fn not_found(noun: Noun) -> Self {
         let what = match noun {
             Noun::Herb => "This herb",
@@ -126,6 +149,7 @@ impl From<rusqlite::Error> for Failure {
         match code {
             Some(ErrorCode::DiskFull) => Self::StorageFull,
             Some(ErrorCode::DatabaseBusy | ErrorCode::DatabaseLocked) => Self::Busy,
+            Some(ErrorCode::OperationInterrupted) => Self::Stopped,
             Some(ErrorCode::NotADatabase) => Self::NotAJournal,
             Some(ErrorCode::TooBig) => {
                 Self::Damaged("a row is longer than any that this app writes".into())

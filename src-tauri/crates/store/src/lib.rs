@@ -26,6 +26,8 @@
 
 mod audit;
 mod failure;
+mod foreign;
+mod gate;
 mod ledger;
 mod log;
 mod merge;
@@ -36,16 +38,19 @@ mod open;
 mod project;
 mod read;
 mod rescue;
+mod seal;
 mod search;
 mod settle;
 mod shelf;
 mod sound;
+mod sql;
 mod trace;
 mod undo;
 mod whole;
 mod write;
 
 pub use failure::Failure;
+pub use foreign::Foreign;
 pub use log::DeedRow;
 pub use merge::{Absorbed, RowTally};
 pub use noun::bottle::BottleRow;

@@ -4,6 +4,7 @@ use chrono::{DateTime, FixedOffset};
 use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Noun, Row, RowRef};
 use rusqlite::{Connection, OptionalExtension, params};
 
+use crate::seal::{Sealing, Written};
 use crate::{Failure, Reading, Store};
 
 /// A deed as the list of deeds shows it.
@@ -191,33 +192,57 @@ fn changes(conn: &Connection, number: i64) -> Result<Vec<Change>, Failure> {
     Ok(changes)
 }
 
-/// Appends a deed; the caller makes the tables follow.
+/// Appends a deed with its checksum; the caller makes the tables follow, and counts it by
+/// [`seal::count`] or [`seal::recount`].
 pub(crate) fn append(conn: &Connection, deed: &Deed) -> Result<i64, Failure> {
+    let (id, device) = (deed.id.to_string(), deed.device.to_string());
+    let revokes = deed.revokes.map(|id| id.to_string());
+    let mut sealing = Sealing::of(&Written {
+        id: &id,
+        milliseconds: deed.at.milliseconds,
+        counter: deed.at.counter,
+        device: &device,
+        text: &deed.text,
+        revokes: revokes.as_deref(),
+    });
+    let mut all_fields = Vec::with_capacity(deed.changes.len());
+    for change in &deed.changes {
+        let fields = serde_json::to_string(&change.fields)?;
+        sealing.change(
+            change.noun.as_str(),
+            &change.row,
+            change.act.as_str(),
+            &fields,
+        );
+        all_fields.push(fields);
+    }
     conn.prepare_cached(
-        "INSERT INTO deed (id, milliseconds, counter, device, text, revokes)
-         VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
+        "INSERT INTO deed (id, milliseconds, counter, device, text, revokes, sum)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
     )?
     .execute(params![
-        deed.id.to_string(),
+        id,
         deed.at.milliseconds,
         deed.at.counter,
-        deed.device.to_string(),
+        device,
         deed.text,
-        deed.revokes.map(|id| id.to_string()),
+        revokes,
+        sealing.finish(),
     ])?;
     let number = conn.last_insert_rowid();
     let mut insert = conn.prepare_cached(
         "INSERT INTO change (deed, position, noun, row, act, fields)
          VALUES (?1, ?2, ?3, ?4, ?5, ?6)",
     )?;
-    for (position, change) in deed.changes.iter().enumerate() {
+    let changes = deed.changes.iter().zip(&all_fields);
+    for (position, (change, fields)) in changes.enumerate() {
         insert.execute(params![
             number,
             position as i64,
             change.noun.as_str(),
             change.row,
             change.act.as_str(),
-            serde_json::to_string(&change.fields)?,
+            fields,
         ])?;
     }
     Ok(number)
@@ -260,6 +285,14 @@ pub(crate) fn folded(conn: &Connection, noun: Noun, id: &str) -> Result<Row, Fai
         );
     }
     Ok(folded)
+}
+
+/// The text in a column.
+pub(crate) fn text<'r>(row: &'r rusqlite::Row<'_>, place: usize) -> Result<&'r str, Failure> {
+    let value = row.get_ref(place)?;
+    value
+        .as_str()
+        .map_err(|why| Failure::Damaged(why.to_string()))
 }
 
 pub(crate) fn noun(word: &str) -> Result<Noun, Failure> {

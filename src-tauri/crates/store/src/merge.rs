@@ -7,7 +7,8 @@ use journal::{Deed, HybridTime, Noun};
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
 use crate::project::{Touched, project, settle_revocations};
-use crate::{Failure, Store, log, migrate, search};
+use crate::sql::quoted;
+use crate::{Failure, Foreign, Store, gate, log, migrate, seal, search};
 
 /// What came in.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -47,7 +48,7 @@ pub struct RowTally {
 const TOLD: usize = 200;
 
 impl Store {
-    /// Takes in the deeds of another log, all or nothing. A deed that is known
+    /// Takes in deeds that are known to be sensible, all or nothing. A deed that is known
     /// already is passed over, so the outcome depends neither on the order nor
     /// on how often a deed comes.
     ///
@@ -58,32 +59,32 @@ impl Store {
     /// # Errors
     /// [`Failure::Refused`] when a row cannot be read; a failure to write.
     pub fn absorb(&mut self, deeds: impl IntoIterator<Item = Deed>) -> Result<Absorbed, Failure> {
-        self.absorb_each(deeds.into_iter().map(Ok), None)
+        self.absorb_each(deeds.into_iter().map(Ok), None, Trust::Ours)
     }
 
-    /// Takes in the deeds of another journal, as [`Store::absorb`] does. `aside` names the file
+    /// Takes in the log of a journal file from outside, as [`Store::absorb`] does, once every deed
+    /// and every row that it touches obeys the rules. `aside` names the file
     /// to which [`Store::snapshot`] wrote this journal before, and is noted with the deeds.
     ///
     /// # Errors
-    /// As [`Store::absorb`], and a failure to read the other journal; nothing is taken in then.
-    pub fn absorb_from(&mut self, other: &Store, aside: Option<&str>) -> Result<Absorbed, Failure> {
+    /// [`Failure::Unfit`] naming the deed and the field; those of [`Store::absorb`], and a failure to
+    /// read the file. Nothing is taken in then.
+    pub fn absorb_from(
+        &mut self,
+        other: &Foreign,
+        aside: Option<&str>,
+    ) -> Result<Absorbed, Failure> {
         let missing = self.missing(other)?;
-        let deeds = missing
-            .into_iter()
-            .map(|number| log::deed(&other.conn, number));
-        self.absorb_each(deeds, aside)
+        let deeds = missing.into_iter().map(|number| other.deed(number));
+        self.absorb_each(deeds, aside, Trust::Foreign)
     }
 
     /// The numbers of the deeds that only `other` has, in the order that counts.
-    fn missing(&self, other: &Store) -> Result<Vec<i64>, Failure> {
-        let mut all = other
-            .conn
-            .prepare("SELECT number, id FROM deed ORDER BY milliseconds, counter, device, id")?;
-        let mut rows = all.query([])?;
+    fn missing(&self, other: &Foreign) -> Result<Vec<i64>, Failure> {
         let mut missing = Vec::new();
-        while let Some(row) = rows.next()? {
-            if log::number_of(&self.conn, &row.get::<_, String>(1)?)?.is_none() {
-                missing.push(row.get(0)?);
+        for standing in other.order() {
+            if log::number_of(&self.conn, &standing.id.to_string())?.is_none() {
+                missing.push(standing.number);
             }
         }
         Ok(missing)
@@ -93,21 +94,27 @@ impl Store {
     ///
     /// # Errors
     /// A failure to read.
-    pub fn differs_from(&self, other: &Store) -> Result<(u64, u64), Failure> {
-        Ok((
-            other.missing(self)?.len() as u64,
-            self.missing(other)?.len() as u64,
-        ))
+    pub fn differs_from(&self, other: &Foreign) -> Result<(u64, u64), Failure> {
+        let only_there = self.missing(other)?.len() as u64;
+        let here: i64 = self
+            .conn
+            .query_row("SELECT count(*) FROM deed", [], |row| row.get(0))?;
+        let in_both = other.len() as u64 - only_there;
+        Ok((here.unsigned_abs().saturating_sub(in_both), only_there))
     }
 
     fn absorb_each(
         &mut self,
         deeds: impl Iterator<Item = Result<Deed, Failure>>,
         aside: Option<&str>,
+        trust: Trust,
     ) -> Result<Absorbed, Failure> {
         let tx = self
             .conn
             .transaction_with_behavior(TransactionBehavior::Immediate)?;
+        let last: i64 = tx.query_row("SELECT coalesce(max(number), 0) FROM deed", [], |row| {
+            row.get(0)
+        })?;
         let mut arrived = Vec::new();
         let mut told = Vec::new();
         let mut latest = None;
@@ -121,9 +128,16 @@ impl Store {
                 }
             }
         }
+        if trust == Trust::Foreign {
+            gate::undo_links(&tx, last + 1)?;
+        }
+        seal::recount(&tx)?;
         let mut changed = BTreeSet::new();
         let mut rows: BTreeMap<Noun, RowTally> = BTreeMap::new();
         for (noun, id) in settle_revocations(&tx, &arrived)? {
+            if trust == Trust::Foreign {
+                gate::row(&tx, noun, &id, last + 1)?;
+            }
             let before = body(&tx, noun, &id)?;
             let row = log::folded(&tx, noun, &id)?;
             // Let go of row by row: a journal of many years may come in at once.
@@ -152,13 +166,42 @@ impl Store {
             latest,
         })
     }
+
+    /// Fills this journal, which must be empty, with the log of a journal file from outside. Faster
+    /// than [`Store::absorb_from`], since all tables are made at once.
+    ///
+    /// # Errors
+    /// As [`Store::absorb_from`].
+    pub fn fill_from(&mut self, other: &Foreign) -> Result<(), Failure> {
+        let tx = self
+            .conn
+            .transaction_with_behavior(TransactionBehavior::Immediate)?;
+        for deed in other.deeds() {
+            log::append(&tx, &deed?)?;
+        }
+        gate::undo_links(&tx, 0)?;
+        gate::every_row(&tx)?;
+        seal::recount(&tx)?;
+        crate::project::rebuild(&tx)?;
+        tx.commit()?;
+        Ok(())
+    }
+}
+
+/// Where deeds come from.
+#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+enum Trust {
+    /// This app wrote them and this journal held them.
+    Ours,
+    /// A file brought them.
+    Foreign,
 }
 
 pub(crate) fn body(conn: &Connection, noun: Noun, id: &str) -> Result<Option<String>, Failure> {
     Ok(conn
         .prepare_cached(&format!(
-            "SELECT body FROM \"{}\" WHERE id = ?1",
-            noun.as_str()
+            "SELECT body FROM {} WHERE id = ?1",
+            quoted(noun.as_str())
         ))?
         .query_row([id], |row| row.get(0))
         .optional()?)

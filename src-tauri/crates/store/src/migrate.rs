@@ -4,23 +4,35 @@ use journal::DeviceId;
 use rusqlite::Connection;
 
 use crate::open::about;
-use crate::{Failure, noun, project};
+use crate::sql::quoted;
+use crate::{Failure, noun, project, seal};
 
 /// "TRUG", so that other programs can tell what the file is.
-const APPLICATION_ID: i32 = i32::from_be_bytes(*b"TRUG");
+pub(crate) const APPLICATION_ID: i32 = i32::from_be_bytes(*b"TRUG");
 
 /// The n-th takes the log from format n to n + 1; none is ever edited.
 const MIGRATIONS: &[&str] = &[
     include_str!("../migrations/0001_log.sql"),
     include_str!("../migrations/0002_pantry.sql"),
     include_str!("../migrations/0003_ph_and_lost.sql"),
+    include_str!("../migrations/0004_sums.sql"),
 ];
+
+/// The format from which every deed carries its checksum.
+pub(crate) const SUMS: usize = 4;
+
+/// As in the first migration: the one time a deed is changed, it is given its checksum.
+const NEVER_CHANGED: &str = "CREATE TRIGGER deed_is_never_changed BEFORE UPDATE ON deed
+BEGIN SELECT RAISE(ABORT, 'a deed is never changed'); END";
 
 /// Raised when the tables that are made from the log are filled differently
 /// although their shape is the same.
 const FILLING: u32 = 3;
 
-fn number(conn: &Connection, pragma: &str) -> Result<i32, Failure> {
+/// The latest format that this version knows.
+pub(crate) const LATEST: usize = MIGRATIONS.len();
+
+pub(crate) fn number(conn: &Connection, pragma: &str) -> Result<i32, Failure> {
     Ok(conn.pragma_query_value(None, pragma, |row| row.get(0))?)
 }
 
@@ -67,9 +79,7 @@ pub(crate) fn bring_up_to_date(
 ) -> Result<DeviceId, Failure> {
     recognise(conn)?;
     let format = usize::try_from(number(conn, "user_version")?).unwrap_or(0);
-    for migration in &MIGRATIONS[format..] {
-        conn.execute_batch(migration)?;
-    }
+    migrate(conn, format, MIGRATIONS.len())?;
     if format < MIGRATIONS.len() {
         conn.pragma_update(None, "application_id", APPLICATION_ID)?;
         conn.pragma_update(None, "user_version", MIGRATIONS.len() as i64)?;
@@ -92,6 +102,40 @@ pub(crate) fn bring_up_to_date(
     }
 }
 
+/// Takes the log from one format to another.
+fn migrate(conn: &Connection, from: usize, to: usize) -> Result<(), Failure> {
+    for (done, migration) in MIGRATIONS.iter().enumerate().take(to).skip(from) {
+        conn.execute_batch(migration)?;
+        if done + 1 == SUMS {
+            conn.execute_batch("DROP TRIGGER deed_is_never_changed")?;
+            seal::seal_all(conn)?;
+            conn.execute_batch(NEVER_CHANGED)?;
+        }
+    }
+    Ok(())
+}
+
+/// What the log's own part of a file of this format looks like: type, name, table and SQL of each
+/// object.
+pub(crate) fn log_schema(format: usize) -> Result<Vec<SchemaRow>, Failure> {
+    let conn = Connection::open_in_memory()?;
+    migrate(&conn, 0, format)?;
+    schema(&conn)
+}
+
+/// Type, name, table and SQL of an object in a file.
+pub(crate) type SchemaRow = (String, String, String, Option<String>);
+
+/// Every object in a file, by name.
+pub(crate) fn schema(conn: &Connection) -> Result<Vec<SchemaRow>, Failure> {
+    let mut statement =
+        conn.prepare("SELECT type, name, tbl_name, sql FROM sqlite_schema ORDER BY name, type")?;
+    let rows = statement.query_map([], |row| {
+        Ok((row.get(0)?, row.get(1)?, row.get(2)?, row.get(3)?))
+    })?;
+    Ok(rows.collect::<Result<_, _>>()?)
+}
+
 pub(crate) fn tell(conn: &Connection, key: &str, value: &str) -> Result<(), Failure> {
     conn.execute(
         "INSERT OR REPLACE INTO about (key, value) VALUES (?1, ?2)",
@@ -103,7 +147,7 @@ pub(crate) fn tell(conn: &Connection, key: &str, value: &str) -> Result<(), Fail
 fn drop_made_tables(conn: &Connection) -> Result<(), Failure> {
     let mut statement = conn.prepare(
         "SELECT name FROM sqlite_schema WHERE type = 'table'
-         AND name NOT IN ('about', 'deed', 'change') AND name NOT LIKE 'sqlite_%'
+         AND name NOT IN ('about', 'deed', 'change', 'writer') AND name NOT LIKE 'sqlite_%'
          -- A virtual table takes the tables behind it along.
          ORDER BY sql LIKE 'CREATE VIRTUAL%' DESC",
     )?;
@@ -111,7 +155,7 @@ fn drop_made_tables(conn: &Connection) -> Result<(), Failure> {
         .query_map([], |row| row.get(0))?
         .collect::<Result<_, _>>()?;
     for name in names {
-        conn.execute_batch(&format!("DROP TABLE IF EXISTS \"{name}\""))?;
+        conn.execute_batch(&format!("DROP TABLE IF EXISTS {}", quoted(&name)))?;
     }
     Ok(())
 }
@@ -196,7 +240,7 @@ mod tests {
         drop(open(&path));
         // SQLite file format 1.3: user version at 60, application id at 68, both big-endian.
         let bytes = std::fs::read(&path).unwrap();
-        assert_eq!(bytes[60..64], 3_u32.to_be_bytes());
+        assert_eq!(bytes[60..64], 4_u32.to_be_bytes());
         assert_eq!(&bytes[68..72], b"TRUG");
     }
 }

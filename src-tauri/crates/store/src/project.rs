@@ -3,10 +3,7 @@
 use std::collections::btree_map::Entry;
 use std::collections::{BTreeMap, BTreeSet};
 
-use journal::{
-    Bed, Bottle, Check, Discard, Dropper, Harvest, Herb, Jar, Noun, Photo, Recipe, Row, RowRef,
-    Setting, Shake, Source, Straining, Supply, Tray, Use, Weighing, Wish,
-};
+use journal::{Noun, Row, RowRef, Source, of_noun};
 use rusqlite::{Connection, params};
 
 use crate::ledger::{self, Holding};
@@ -68,26 +65,7 @@ fn place(
     id: &str,
     row: &Row,
 ) -> Result<Option<Vec<RowRef>>, Failure> {
-    match noun {
-        Noun::Herb => place_as::<Herb>(conn, id, row),
-        Noun::Bed => place_as::<Bed>(conn, id, row),
-        Noun::Harvest => place_as::<Harvest>(conn, id, row),
-        Noun::Photo => place_as::<Photo>(conn, id, row),
-        Noun::Tray => place_as::<Tray>(conn, id, row),
-        Noun::Weighing => place_as::<Weighing>(conn, id, row),
-        Noun::Supply => place_as::<Supply>(conn, id, row),
-        Noun::Jar => place_as::<Jar>(conn, id, row),
-        Noun::Discard => place_as::<Discard>(conn, id, row),
-        Noun::Setting => place_as::<Setting>(conn, id, row),
-        Noun::Shake => place_as::<Shake>(conn, id, row),
-        Noun::Straining => place_as::<Straining>(conn, id, row),
-        Noun::Bottle => place_as::<Bottle>(conn, id, row),
-        Noun::Use => place_as::<Use>(conn, id, row),
-        Noun::Check => place_as::<Check>(conn, id, row),
-        Noun::Recipe => place_as::<Recipe>(conn, id, row),
-        Noun::Dropper => place_as::<Dropper>(conn, id, row),
-        Noun::Plan => place_as::<Wish>(conn, id, row),
-    }
+    of_noun!(noun, N => place_as::<N>(conn, id, row))
 }
 
 fn place_as<T: Table>(
@@ -109,55 +87,62 @@ fn place_as<T: Table>(
     Ok(noun.map(|noun| noun.needs()))
 }
 
-/// Whether a deed is taken back by one that counts.
-fn is_revoked(conn: &Connection, number: i64) -> Result<bool, Failure> {
-    let mut statement = conn.prepare_cached(
-        "SELECT later.number FROM deed AS deed JOIN deed AS later ON later.revokes = deed.id
-         WHERE deed.number = ?1
-           AND (later.milliseconds, later.counter, later.device, later.id)
-             > (deed.milliseconds, deed.counter, deed.device, deed.id)",
-    )?;
-    let revokers: Vec<i64> = statement
-        .query_map([number], |row| row.get(0))?
-        .collect::<Result<_, _>>()?;
-    drop(statement);
-    for revoker in revokers {
-        if !is_revoked(conn, revoker)? {
-            return Ok(true);
-        }
-    }
-    Ok(false)
+/// A deed's place in the one order, and its number in this file.
+type Place = (i64, u32, String, String, i64);
+
+fn place_of(conn: &Connection, number: i64) -> Result<(Place, Option<String>), Failure> {
+    Ok(conn
+        .prepare_cached(
+            "SELECT milliseconds, counter, device, id, revokes FROM deed WHERE number = ?1",
+        )?
+        .query_row([number], |row| {
+            let place = (row.get(0)?, row.get(1)?, row.get(2)?, row.get(3)?, number);
+            Ok((place, row.get(4)?))
+        })?)
 }
 
 /// Settles which deeds count after `deeds` arrived, and returns the rows whose
 /// state that may change.
+///
+/// A deed is taken back if a later one that counts itself takes it back. So the deeds that hang
+/// together are gone through once, latest first: a chain of any length takes time in proportion and
+/// no stack.
 pub(crate) fn settle_revocations(
     conn: &Connection,
     deeds: &[i64],
 ) -> Result<BTreeSet<RowRef>, Failure> {
     let mut affected = BTreeSet::new();
+    let mut places = BTreeMap::new();
     for &deed in deeds {
         affected.extend(log::rows_of(conn, deed)?);
         let mut next = Some(deed);
-        let mut seen = BTreeSet::new();
-        while let Some(number) = next.filter(|number| seen.insert(*number)) {
-            let changed = if is_revoked(conn, number)? {
-                conn.prepare_cached("INSERT OR IGNORE INTO revoked (deed) VALUES (?1)")?
-                    .execute([number])?
-            } else {
-                conn.prepare_cached("DELETE FROM revoked WHERE deed = ?1")?
-                    .execute([number])?
-            };
-            if changed > 0 {
-                affected.extend(log::rows_of(conn, number)?);
-            }
-            let target: Option<String> = conn
-                .prepare_cached("SELECT revokes FROM deed WHERE number = ?1")?
-                .query_row([number], |row| row.get(0))?;
-            next = match target {
+        while let Some(number) = next.filter(|number| !places.contains_key(number)) {
+            let (place, revokes) = place_of(conn, number)?;
+            places.insert(number, place);
+            next = match revokes {
                 Some(target) => log::number_of(conn, &target)?,
                 None => None,
             };
+        }
+    }
+    let mut latest_first: Vec<Place> = places.into_values().collect();
+    latest_first.sort_unstable_by(|one, other| other.cmp(one));
+    for (milliseconds, counter, device, id, number) in latest_first {
+        let is_revoked = conn
+            .prepare_cached(
+                "SELECT 1 FROM deed AS later
+                 WHERE later.revokes = ?4
+                   AND (later.milliseconds, later.counter, later.device, later.id) > (?1, ?2, ?3, ?4)
+                   AND NOT EXISTS (SELECT 1 FROM revoked WHERE revoked.deed = later.number)",
+            )?
+            .exists(params![milliseconds, counter, device, id])?;
+        let sql = if is_revoked {
+            "INSERT OR IGNORE INTO revoked (deed) VALUES (?1)"
+        } else {
+            "DELETE FROM revoked WHERE deed = ?1"
+        };
+        if conn.prepare_cached(sql)?.execute([number])? > 0 {
+            affected.extend(log::rows_of(conn, number)?);
         }
     }
     Ok(affected)

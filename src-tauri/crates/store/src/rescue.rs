@@ -10,6 +10,7 @@ use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, Noun};
 use rusqlite::Connection;
 
 use crate::open::about;
+use crate::sql::quoted;
 use crate::whole::only_to_read;
 use crate::{Failure, Store, log, merge, migrate};
 
@@ -209,7 +210,7 @@ fn standing(
 ) -> Result<Vec<Change>, Failure> {
     let mut changes = Vec::new();
     for noun in Noun::ALL {
-        let sql = format!("SELECT id, body FROM \"{}\" NOT INDEXED", noun.as_str());
+        let sql = format!("SELECT id, body FROM {} NOT INDEXED", quoted(noun.as_str()));
         let Ok(mut statement) = conn.prepare(&sql) else {
             continue;
         };

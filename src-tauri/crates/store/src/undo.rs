@@ -1,12 +1,14 @@
 //! Taking a deed back.
 
+use std::collections::BTreeSet;
+
 use chrono::{DateTime, FixedOffset};
 use journal::{Deed, DeedId};
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
 use crate::project::{Touched, project, settle_revocations};
 use crate::settle::{Occasion, settle};
-use crate::{Done, Failure, Store, log, search};
+use crate::{Done, Failure, Store, log, seal, search};
 
 impl Store {
     /// Takes a deed back, and says so in one line. Taking back the taking back
@@ -48,6 +50,7 @@ impl Store {
             "Did again"
         };
         let line = format!("{told}: {what}");
+        seal::count(&tx, &device.to_string())?;
         let number = log::append(
             &tx,
             &Deed {
@@ -79,7 +82,9 @@ fn origin(
     revokes: Option<String>,
 ) -> Result<(String, u32), Failure> {
     let (mut words, mut next, mut depth) = (text, revokes, 0);
-    while let Some(id) = next {
+    let mut seen = BTreeSet::new();
+    // A log that was damaged may lead back to where it came from.
+    while let Some(id) = next.filter(|id| seen.insert(id.clone())) {
         let found: Option<(String, Option<String>)> = conn
             .prepare_cached("SELECT text, revokes FROM deed WHERE id = ?1")?
             .query_row([id], |row| Ok((row.get(0)?, row.get(1)?)))

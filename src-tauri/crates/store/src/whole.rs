@@ -10,6 +10,7 @@ use rusqlite::backup::{Backup, StepResult};
 use rusqlite::{Connection, OpenFlags, OptionalExtension};
 
 use crate::open::about;
+use crate::sql::quoted;
 use crate::{Failure, Store, log, migrate, noun};
 
 /// Names the file that holds what this journal was before it was last replaced or merged. It is
@@ -125,14 +126,23 @@ impl Store {
         contents(&self.conn)
     }
 
-    /// Whether the file holds tables and triggers of this app alone: a file from outside may
-    /// hold others, which would run when it is written to.
+    /// Lets whoever began a long piece of work stop it: `stop` is asked now and then.
     ///
     /// # Errors
-    /// A failure to read.
-    pub fn is_of_this_app(&self) -> Result<bool, Failure> {
-        let ours = Store::in_memory(self.device)?;
-        Ok(schema(&self.conn)? == schema(&ours.conn)?)
+    /// [`Failure::Storage`] when it cannot be asked.
+    pub fn stopped_by(
+        &mut self,
+        stop: impl FnMut() -> bool + Send + 'static,
+    ) -> Result<(), Failure> {
+        Ok(self.conn.progress_handler(10_000, Some(stop))?)
+    }
+
+    /// From now on nothing stops it.
+    ///
+    /// # Errors
+    /// [`Failure::Storage`] when that cannot be.
+    pub fn unstopped(&mut self) -> Result<(), Failure> {
+        Ok(self.conn.progress_handler(0, None::<fn() -> bool>)?)
     }
 
     /// Hands every row of a noun to `each`, in the order of the ids: the id, and the noun as JSON.
@@ -144,7 +154,7 @@ impl Store {
         noun: Noun,
         mut each: impl FnMut(&str, &str) -> Result<(), E>,
     ) -> Result<(), E> {
-        let sql = format!("SELECT id, body FROM \"{}\" ORDER BY id", noun.as_str());
+        let sql = format!("SELECT id, body FROM {} ORDER BY id", quoted(noun.as_str()));
         let mut statement = self.conn.prepare(&sql).map_err(Failure::from)?;
         let mut rows = statement.query([]).map_err(Failure::from)?;
         while let Some(row) = rows.next().map_err(Failure::from)? {
@@ -164,7 +174,7 @@ impl Store {
         noun: Noun,
         mut each: impl FnMut(&str) -> Result<(), E>,
     ) -> Result<(), E> {
-        let sql = format!("SELECT id FROM \"{}\" ORDER BY id", noun.as_str());
+        let sql = format!("SELECT id FROM {} ORDER BY id", quoted(noun.as_str()));
         let mut statement = self.conn.prepare(&sql).map_err(Failure::from)?;
         let mut rows = statement.query([]).map_err(Failure::from)?;
         while let Some(row) = rows.next().map_err(Failure::from)? {
@@ -184,7 +194,7 @@ impl Store {
     /// [`Failure::Damaged`] or a failure to read.
     pub fn glance(&self) -> Result<(), Failure> {
         for table in noun::MADE {
-            let sql = format!("SELECT EXISTS (SELECT 1 FROM \"{table}\")");
+            let sql = format!("SELECT EXISTS (SELECT 1 FROM {})", quoted(table));
             self.conn.query_row(&sql, [], |_| Ok(()))?;
         }
         log::latest(&self.conn).map(|_| ())
@@ -222,13 +232,6 @@ fn contents(conn: &Connection) -> Result<Contents, Failure> {
         })?,
         latest: log::latest(conn)?,
     })
-}
-
-fn schema(conn: &Connection) -> Result<Vec<(String, String, Option<String>)>, Failure> {
-    let mut statement =
-        conn.prepare("SELECT type, name, sql FROM sqlite_schema ORDER BY type, name")?;
-    let rows = statement.query_map([], |row| Ok((row.get(0)?, row.get(1)?, row.get(2)?)))?;
-    Ok(rows.collect::<Result<_, _>>()?)
 }
 
 fn copy_over<E: From<Failure>>(

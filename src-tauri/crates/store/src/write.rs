@@ -10,7 +10,7 @@ use serde_json::Value;
 use crate::noun::Table;
 use crate::project::{Touched, project};
 use crate::settle::{Occasion, settle};
-use crate::{Failure, Reading, Store, log, search};
+use crate::{Failure, Reading, Store, log, seal, search};
 
 /// What a deed did.
 #[derive(Debug, Clone, PartialEq, Eq)]
@@ -82,6 +82,7 @@ impl Writing<'_> {
 
     fn set<N: Table>(&mut self, act: Act, id: &N::Id, noun: &N) -> Result<(), Failure> {
         noun.check()?;
+        noun.check_typed()?;
         let row = id.to_string();
         let present = self.folded(&(N::NOUN, row.clone()))?;
         let Value::Object(mut fields) = serde_json::to_value(noun)? else {
@@ -180,5 +181,6 @@ fn append(conn: &Connection, deed: &Deed) -> Result<i64, Failure> {
             "a deed needs one line that tells what was done".into(),
         ));
     }
+    seal::count(conn, &deed.device.to_string())?;
     log::append(conn, deed)
 }

@@ -6,8 +6,7 @@ use std::path::Path;
 
 use ::photo::Hash;
 use archive::{Damage, Entry, Trouble, Unpacker};
-use journal::Noun;
-use store::Store;
+use store::{Foreign, Store};
 
 use super::job::Task;
 use super::{JOURNAL, Scrap, WORK, backup, unwritable};
@@ -17,9 +16,10 @@ use crate::{Code, Failure};
 pub(super) struct Incoming {
     pub file: Unpacker,
     pub damage: Damage,
-    /// Its journal, brought up to date in a file of our own; none if that is damaged.
-    pub store: Option<Store>,
-    pub journal: Scrap,
+    /// The log of its journal; none if that is damaged.
+    log: Option<Foreign>,
+    /// Where its journal was taken out to.
+    _taken_out: Scrap,
 }
 
 impl Incoming {
@@ -31,39 +31,58 @@ impl Incoming {
             return Err(Failure::invalid("file", message));
         }
         let damage = file.verify(&task.progress)?;
-        let journal = Scrap(
+        let taken_out = Scrap(
             task.keep
                 .beside(WORK)?
                 .join(format!("incoming-{}", task.name)),
         );
-        let store = if damage.entries.iter().any(|name| name == JOURNAL) {
+        let log = if damage.entries.iter().any(|name| name == JOURNAL) {
             None
         } else {
-            Some(taken_out(task, &mut file, &journal.0)?)
+            Some(read(task, &mut file, &taken_out.0)?)
         };
         Ok(Self {
             file,
             damage,
-            store,
-            journal,
+            log,
+            _taken_out: taken_out,
         })
     }
 
-    /// Opens a backup that shall become part of the journal and keeps its photos, which nothing
-    /// names yet; also tells how many of them are new.
-    pub fn taken_in(
+    /// Carries its log, row by row, into a new journal that this version makes; nothing else of the
+    /// file comes along.
+    pub fn carried(&self, task: &Task) -> Result<Carried, Failure> {
+        let log = self.log()?;
+        let file = Scrap(
+            task.keep
+                .beside(WORK)?
+                .join(format!("carried-{}", task.name)),
+        );
+        let mut store = Store::open(&file.0, crate::app::held(&task.keep.reader).device())?;
+        store.stopped_by(task.stop())?;
+        store.fill_from(log).map_err(of_the_file)?;
+        store.unstopped()?;
+        Ok(Carried { store, file })
+    }
+
+    /// Opens a backup that shall become part of the journal.
+    ///
+    /// # Errors
+    /// A [`Failure`] of `without_damaged` when it is damaged and the maker did not accept that.
+    pub fn accepted(
         task: &Task,
         path: &Path,
         passphrase: Option<&str>,
         without_damaged: bool,
-    ) -> Result<(Self, u64), Failure> {
-        let mut incoming = Self::open(task, path, passphrase)?;
+    ) -> Result<Self, Failure> {
+        let incoming = Self::open(task, path, passphrase)?;
         incoming.is_accepted(without_damaged)?;
-        let photos_new = incoming.keep_photos(task)?;
-        if task.progress.is_cancelled() {
-            return Err(super::stopped());
-        }
-        Ok((incoming, photos_new))
+        Ok(incoming)
+    }
+
+    /// Refuses a log in which some deed makes no sense, before any of its photos are kept.
+    pub fn is_sensible(&self) -> Result<(), Failure> {
+        self.log()?.is_sensible().map_err(of_the_file)
     }
 
     /// The photos in the file, by the names of their entries.
@@ -75,8 +94,12 @@ impl Incoming {
             .collect()
     }
 
-    /// How many photos its journal names that lie neither in the file nor in the album.
-    pub fn photos_missing(&self, task: &Task) -> Result<u64, Failure> {
+    /// How many of these photos lie neither in the file nor in the album.
+    pub fn photos_missing<'a>(
+        &self,
+        task: &Task,
+        named: impl Iterator<Item = &'a str>,
+    ) -> Result<u64, Failure> {
         let mut there: BTreeSet<Hash> = task.keep.photos.hashes()?.into_iter().collect();
         let whole = self.photos().into_iter();
         there.extend(
@@ -84,20 +107,14 @@ impl Incoming {
                 .filter(|(_, entry)| !self.damage.entries.contains(&entry.name))
                 .map(|(hash, _)| hash),
         );
-        let mut missing = 0;
-        if let Some(store) = &self.store {
-            store.each_id(Noun::Photo, |id| {
-                let is_there = id.parse().is_ok_and(|hash| there.contains(&hash));
-                missing += u64::from(!is_there);
-                Ok::<_, Failure>(())
-            })?;
-        }
-        Ok(missing)
+        Ok(named
+            .filter(|id| !id.parse().is_ok_and(|hash| there.contains(&hash)))
+            .count() as u64)
     }
 
     /// Keeps every photo that the album does not have, each under the hash of what came; returns
     /// how many those were. Done before anything names them, so that none ever dangles.
-    fn keep_photos(&mut self, task: &Task) -> Result<u64, Failure> {
+    pub fn keep_photos(&mut self, task: &Task) -> Result<u64, Failure> {
         let album = &task.keep.photos;
         let there: BTreeSet<Hash> = album.hashes()?.into_iter().collect();
         let mut new = 0;
@@ -123,12 +140,20 @@ impl Incoming {
             upload.keep()?;
             new += 1;
         }
+        if task.progress.is_cancelled() {
+            return Err(super::stopped());
+        }
         Ok(new)
     }
 
-    /// Its journal, or the sentence that there is none.
-    pub fn store(&self) -> Result<&Store, Failure> {
-        self.store.as_ref().ok_or_else(|| {
+    /// Whether its log can be read.
+    pub fn has_log(&self) -> bool {
+        self.log.is_some()
+    }
+
+    /// Its log, or the sentence that there is none.
+    pub fn log(&self) -> Result<&Foreign, Failure> {
+        self.log.as_ref().ok_or_else(|| {
             Failure::invalid(
                 "file",
                 "The journal in this backup is damaged, so nothing was changed; take an older backup.",
@@ -138,7 +163,7 @@ impl Incoming {
 
     /// Refuses a damaged backup unless the maker wants what is whole of it.
     fn is_accepted(&self, without_damaged: bool) -> Result<(), Failure> {
-        self.store()?;
+        self.log()?;
         if self.damage.is_none() || without_damaged {
             return Ok(());
         }
@@ -154,7 +179,14 @@ impl Incoming {
     }
 }
 
-fn taken_out(task: &Task, file: &mut Unpacker, to: &Path) -> Result<Store, Failure> {
+/// A log in a journal of our own making, closed and gone when it is dropped.
+pub(super) struct Carried {
+    pub store: Store,
+    pub file: Scrap,
+}
+
+/// Takes the journal out of the file and opens it to be read.
+fn read(task: &Task, file: &mut Unpacker, to: &Path) -> Result<Foreign, Failure> {
     let listed = file.manifest().entries.iter();
     let size = listed
         .filter(|entry| entry.name == JOURNAL)
@@ -165,19 +197,15 @@ fn taken_out(task: &Task, file: &mut Unpacker, to: &Path) -> Result<Store, Failu
     let mut draft = task.keep.disk.create(to).map_err(unwritable)?;
     file.copy(JOURNAL, &task.progress, |piece| Ok(draft.write_all(piece)?))?;
     drop(draft);
-    let device = crate::app::held(&task.keep.reader).device();
-    let store = Store::open(to, device).map_err(of_the_file)?;
-    if !store.is_of_this_app().map_err(of_the_file)? {
-        let message = "The journal in this file holds things that this app never writes, so nothing was read from it.";
-        return Err(Failure::invalid("file", message));
-    }
-    Ok(store)
+    Foreign::open(to, task.stop()).map_err(of_the_file)
 }
 
 /// A fault of the journal that came, not of the one that is here.
-fn of_the_file(failure: store::Failure) -> Failure {
+pub(super) fn of_the_file(failure: store::Failure) -> Failure {
     match failure {
-        store::Failure::StorageFull | store::Failure::Busy => failure.into(),
+        store::Failure::StorageFull | store::Failure::Busy | store::Failure::Stopped => {
+            failure.into()
+        }
         other => Failure {
             code: Code::Invalid,
             ..Failure::from(other).renamed("file")

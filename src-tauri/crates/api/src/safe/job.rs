@@ -126,6 +126,14 @@ pub(super) struct Task {
     pub id: Uuid,
 }
 
+impl Task {
+    /// Says whether the maker stopped the job, to whoever works on it for long.
+    pub fn stop(&self) -> impl FnMut() -> bool + Send + 'static {
+        let progress = self.progress.clone();
+        move || progress.is_cancelled()
+    }
+}
+
 impl App {
     /// Begins a job on a thread of its own; one at a time, because they change the whole journal.
     pub(super) fn begin(

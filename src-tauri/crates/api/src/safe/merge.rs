@@ -2,10 +2,11 @@
 
 use std::path::Path;
 
+use journal::Noun;
 use serde::{Deserialize, Serialize};
 use store::{Absorbed, Store};
 
-use super::incoming::Incoming;
+use super::incoming::{Incoming, of_the_file};
 use super::job::{JobBegun, JobOutcome, JobWork, Task};
 use super::{Scrap, WORK, aside, hybrid_time, source};
 use crate::app::held;
@@ -95,7 +96,11 @@ fn look(task: &Task, path: &Path, passphrase: Option<&str>) -> Result<JobOutcome
         task.progress.advance(0).map_err(Failure::from)
     })?;
     let mut here = Store::open(&copy.0, door.device())?;
-    let absorbed = here.absorb_from(incoming.store()?, None)?;
+    here.stopped_by(task.stop())?;
+    let absorbed = here
+        .absorb_from(incoming.log()?, None)
+        .map_err(of_the_file)?;
+    here.unstopped()?;
     let there = task.keep.photos.hashes()?;
     let new = incoming
         .photos()
@@ -111,13 +116,18 @@ fn apply(
     passphrase: Option<&str>,
     without_damaged: bool,
 ) -> Result<JobOutcome, Failure> {
-    let (incoming, photos_new) = Incoming::taken_in(task, path, passphrase, without_damaged)?;
-    let other = incoming.store()?;
+    let mut incoming = Incoming::accepted(task, path, passphrase, without_damaged)?;
+    incoming.is_sensible()?;
+    let photos_new = incoming.keep_photos(task)?;
+    let other = incoming.log()?;
     let mut here = held(&task.keep.writer);
+    here.stopped_by(task.stop())?;
     let absorbed = aside::changed(&task.keep, &mut here, task.id, None, |here, before| {
         let absorbed = here.absorb_from(other, Some(before))?;
         Ok((absorbed.deeds > 0, absorbed))
-    })?;
+    });
+    here.unstopped()?;
+    let absorbed = absorbed.map_err(|failure| failure.renamed("file"))?;
     let report = report(&incoming, absorbed, photos_new, task, &here)?;
     Ok(JobOutcome::Merged(report))
 }
@@ -142,12 +152,20 @@ fn report(
              where both phones changed the same thing, the later date counts."
         )
     });
+    let named = incoming.log()?.photos_named()?;
+    let mut standing = Vec::new();
+    here.each_id(Noun::Photo, |id| {
+        if named.contains(id) {
+            standing.push(id.to_owned());
+        }
+        Ok::<_, Failure>(())
+    })?;
     Ok(MergeReport {
         deeds: absorbed.deeds as u64,
         rows: rows.collect(),
         told: absorbed.told,
         photos_new,
-        photos_missing: incoming.photos_missing(task)?,
+        photos_missing: incoming.photos_missing(task, standing.iter().map(String::as_str))?,
         damaged: incoming.damage.entries.clone(),
         damaged_around: incoming.damage.around,
         can_undo: super::restore::can_undo(&task.keep, here)?,

@@ -6,12 +6,13 @@
 
 use std::path::Path;
 
+use journal::Noun;
 use message::Message;
 use serde::{Deserialize, Serialize};
 use store::Store;
 use uuid::Uuid;
 
-use super::incoming::Incoming;
+use super::incoming::{Carried, Incoming};
 use super::job::{JobBegun, JobOutcome, JobWork, Task};
 use super::{Keep, NounCount, Scrap, WORK, aside, counts, hybrid_time, lost, source, unwritable};
 use crate::app::held;
@@ -211,18 +212,21 @@ fn look(task: &Task, path: &Path, passphrase: Option<&str>) -> Result<JobOutcome
         with_photos: about("with_photos")
             .and_then(|with| with.as_bool())
             .unwrap_or(false),
-        photos_missing: incoming.photos_missing(task)?,
+        photos_missing: 0,
         damaged: incoming.damage.entries.clone(),
         damaged_around: incoming.damage.around,
         faults: Vec::new(),
-        restorable: incoming.store.is_some(),
+        restorable: false,
     };
-    if let Some(store) = &incoming.store {
-        let there = store.contents()?;
+    if incoming.has_log() {
+        let carried = incoming.carried(task)?;
+        let there = carried.store.contents()?;
+        look.restorable = true;
         look.latest_there = there.latest.map(|at| hybrid_time(at, task.now));
         look.rows = both(&here, &there);
-        (look.only_here, look.only_there) = door.differs_from(store)?;
-        look.faults = store.audit()?;
+        (look.only_here, look.only_there) = door.differs_from(incoming.log()?)?;
+        look.photos_missing = photos_missing(&incoming, task, &carried.store)?;
+        look.faults = carried.store.audit()?;
     }
     Ok(JobOutcome::RestoreLook(look))
 }
@@ -242,15 +246,18 @@ fn apply(
     passphrase: Option<&str>,
     without_damaged: bool,
 ) -> Result<JobOutcome, Failure> {
-    let (mut incoming, photos_new) = Incoming::taken_in(task, path, passphrase, without_damaged)?;
-    let photos_missing = incoming.photos_missing(task)?;
+    let mut incoming = Incoming::accepted(task, path, passphrase, without_damaged)?;
+    let carried = incoming.carried(task)?;
+    let photos_new = incoming.keep_photos(task)?;
+    let photos_missing = photos_missing(&incoming, task, &carried.store)?;
     // Closed, so that all of it is in the one file.
-    incoming.store = None;
+    let Carried { store, file } = carried;
+    drop(store);
     if task.keep.lost().is_some() {
         let device = held(&task.keep.reader).device();
-        lost::settle(&task.keep, Some(&incoming.journal.0), device)?;
+        lost::settle(&task.keep, Some(&file.0), device)?;
     } else {
-        replace(&task.keep, &incoming.journal.0, task.id, None)?;
+        replace(&task.keep, &file.0, task.id, None)?;
     }
     let store = held(&task.keep.writer);
     Ok(JobOutcome::Restored(Restored {
@@ -260,6 +267,16 @@ fn apply(
         faults: store.audit()?,
         can_undo: can_undo(&task.keep, &store)?,
     }))
+}
+
+/// How many photos the journal in the backup names that are nowhere.
+fn photos_missing(incoming: &Incoming, task: &Task, store: &Store) -> Result<u64, Failure> {
+    let mut named = Vec::new();
+    store.each_id(Noun::Photo, |id| {
+        named.push(id.to_owned());
+        Ok::<_, Failure>(())
+    })?;
+    incoming.photos_missing(task, named.iter().map(String::as_str))
 }
 
 /// Puts the journal in a file in the place of the one that is here.

@@ -3,7 +3,7 @@
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::note;
+use crate::refusal::{day, note};
 use crate::{Amount, DiscardId, Draw, Kept, Noun, Refusal, RowRef, Source, Unit};
 
 /// A part of a lot that is gone without having become anything else here.
@@ -32,6 +32,7 @@ impl Kept for Discard {
             Unit::Gram => super::mass("mass_g", "the weight", self.amount)?,
             Unit::Millilitre => super::volume("ml", "the volume", self.amount)?,
         }
+        day("at", "The day", self.at)?;
         note("reason", "The reason", self.reason.as_deref(), 1000)
     }
 

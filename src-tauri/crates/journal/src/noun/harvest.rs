@@ -4,7 +4,7 @@ use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 
 use crate::log::worded;
-use crate::refusal::{note, text};
+use crate::refusal::{day, note, text};
 use crate::{
     Amount, BedId, HarvestId, HerbKey, Kept, LotCode, Noun, PhotoHash, Place, Refusal, RowRef,
 };
@@ -132,6 +132,7 @@ impl Kept for Harvest {
 
     fn check(&self) -> Result<(), Refusal> {
         text("part", "The part", &self.part, 40)?;
+        day("picked_at", "The day of picking", self.picked_at)?;
         super::mass("gross_g", "the weight", self.weighed.gross_g)?;
         super::tare(self.weighed.tare_g)?;
         if self.fresh() <= Amount::ZERO {

@@ -5,7 +5,7 @@ use physics::interval::Interval;
 use serde::{Deserialize, Serialize};
 
 use crate::log::worded;
-use crate::refusal::{note, number, text};
+use crate::refusal::{day, note, number, text};
 use crate::{
     Amount, Draw, HerbKey, JarId, Kept, Lot, LotCode, Noun, PlantState, Refusal, RowRef, Source,
     Stock, SupplyId,
@@ -175,6 +175,7 @@ impl Kept for Jar {
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;
         text("preparation", "The preparation", &self.preparation, 80)?;
+        day("poured_at", "The day of pouring", self.poured_at)?;
         if self.pours.is_empty() || self.pours.len() > 50 {
             return Err(Refusal::new("stock", "A jar has between 1 and 50 liquids."));
         }
@@ -185,6 +186,8 @@ impl Kept for Jar {
             super::mass("stock", "the mass of a liquid", pour.g)?;
             let added = pour.added.as_ref().and_then(|added| added.note.as_deref());
             super::remark(added)?;
+            let at = pour.added.as_ref().map(|added| added.at);
+            at.map_or(Ok(()), |at| day("at", "The day", at))?;
         }
         if self.plants.len() > 50 {
             return Err(Refusal::new("plants", "A jar has at most 50 plants."));
@@ -226,6 +229,7 @@ impl Kept for Jar {
         note("place", "The place", self.place.as_deref(), 120)?;
         if let Some(failed) = &self.failed {
             text("reason", "The reason", &failed.reason, 1000)?;
+            day("at", "The day", failed.at)?;
         }
         super::remark(self.note.as_deref())
     }

@@ -5,6 +5,7 @@ use physics::mixture::ph::PhReading;
 use serde::{Deserialize, Serialize};
 
 use crate::log::worded;
+use crate::refusal::day;
 use crate::{BottleId, CheckId, Kept, Noun, Refusal, RowRef};
 
 worded!(
@@ -74,6 +75,7 @@ impl Kept for Check {
     type Id = CheckId;
 
     fn check(&self) -> Result<(), Refusal> {
+        day("at", "The day", self.at)?;
         super::ph(self.ph)?;
         super::remark(self.note.as_deref())
     }

@@ -3,7 +3,7 @@
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::{note, number};
+use crate::refusal::{day, note, number};
 use crate::{Kept, Noun, PhotoHash, Refusal};
 
 /// A point on the globe (WGS 84).
@@ -35,6 +35,9 @@ impl Place {
         )
     }
 }
+
+/// More than any picture has; the sizes of all of them are added up in whole numbers.
+const MOST_BYTES: u64 = 1_000_000_000_000;
 
 /// What is known about a picture.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -78,6 +81,17 @@ impl Kept for Photo {
         if self.bytes == 0 {
             return Err(Refusal::new("photo", "This file is empty."));
         }
+        if self.bytes > MOST_BYTES {
+            return Err(Refusal::new(
+                "photo",
+                format!(
+                    "A photo has at most {MOST_BYTES} bytes; this has {}.",
+                    self.bytes
+                ),
+            ));
+        }
+        self.taken_at
+            .map_or(Ok(()), |at| day("taken_at", "The day", at))?;
         if let Some(orientation) = self.orientation {
             number(
                 "photo",

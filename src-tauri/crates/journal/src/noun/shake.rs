@@ -3,6 +3,7 @@
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 
+use crate::refusal::day;
 use crate::{JarId, Kept, Noun, Refusal, RowRef, ShakeId};
 
 /// A jar was shaken. One a day counts; more are kept.
@@ -19,7 +20,7 @@ impl Kept for Shake {
     type Id = ShakeId;
 
     fn check(&self) -> Result<(), Refusal> {
-        Ok(())
+        day("at", "The day", self.at)
     }
 
     fn needs(&self) -> Vec<RowRef> {

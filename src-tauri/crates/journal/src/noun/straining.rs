@@ -6,7 +6,7 @@ use physics::mixture::ph::PhReading;
 use serde::{Deserialize, Serialize};
 
 use crate::log::worded;
-use crate::refusal::number;
+use crate::refusal::{day, number};
 use crate::{Amount, JarId, Kept, Noun, Refusal, RowRef, StrainingId};
 
 worded!(
@@ -72,6 +72,10 @@ impl Straining {
     }
 }
 
+fn ends(interval: Interval) -> [f64; 3] {
+    [interval.low, interval.value, interval.high]
+}
+
 impl Kept for Straining {
     const NOUN: Noun = Noun::Straining;
     type Id = StrainingId;
@@ -81,12 +85,13 @@ impl Kept for Straining {
         if let Some(grams) = self.came_out_g {
             super::mass("came_out_g", "what came out", grams)?;
         }
-        for end in [self.liquid_ml.low, self.liquid_ml.high] {
+        for end in ends(self.liquid_ml) {
             number("jar", "the liquid", end, 0.0, 1e6, "between 0 and 1000 L")?;
         }
-        for end in [self.dry_matter_g.low, self.dry_matter_g.high] {
+        for end in ends(self.dry_matter_g) {
             number("jar", "the dry matter", end, 0.0, 1e7, "between 0 and 10 t")?;
         }
+        day("at", "The day", self.at)?;
         super::ph(self.ph)?;
         super::remark(self.note.as_deref())
     }

@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::number;
+use crate::refusal::{day, number};
 use crate::{Amount, Kept, Noun, Refusal, Stock, SupplyId};
 
 /// What was paid.
@@ -49,6 +49,12 @@ impl Kept for Supply {
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;
         self.item.check()?;
+        for (field, set) in [
+            ("bought_on", self.bought_on),
+            ("best_before", self.best_before),
+        ] {
+            set.map_or(Ok(()), |set| day(field, "The day", set))?;
+        }
         super::volume("size_ml", "the size", self.size_ml)?;
         if let Some(price) = &self.price {
             number(

@@ -3,7 +3,7 @@
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::{number, text};
+use crate::refusal::{day, number, text};
 use crate::{Amount, Draw, HarvestId, Kept, LotCode, Noun, Refusal, RowRef, Source, TrayId};
 
 /// The air around the rack.
@@ -130,35 +130,17 @@ impl Kept for Tray {
         super::name(&self.name)?;
         super::mass("mass_g", "the fresh weight", self.fresh_mass_g)?;
         super::tare(self.tare_g)?;
+        day("started_at", "The day", self.started_at)?;
         if let Some(air) = self.air {
             air.check()?;
         }
         if let Some(end) = self.taken_down {
             super::mass("gross_g", "the weight", end.gross_g)?;
-            if end.gross_g <= self.tare_g {
-                return Err(Refusal::new(
-                    "gross_g",
-                    format!(
-                        "The weight with the tray must be more than its tare, {} g; {} g is not.",
-                        self.tare_g, end.gross_g
-                    ),
-                ));
-            }
-            if end.at < self.started_at {
-                return Err(Refusal::new(
-                    "at",
-                    "A tray cannot be taken down before it was laid out.",
-                ));
-            }
+            day("at", "The day", end.at)?;
         }
         if let Some(lost) = &self.lost {
             text("reason", "The reason", &lost.reason, 1000)?;
-            if lost.at < self.started_at {
-                return Err(Refusal::new(
-                    "at",
-                    "A tray cannot be thrown away before it was laid out.",
-                ));
-            }
+            day("at", "The day", lost.at)?;
         }
         if let Some(sample) = self.sample {
             super::mass("fresh_g", "the fresh weight", sample.fresh_g)?;
@@ -184,6 +166,37 @@ impl Kept for Tray {
             }
         }
         super::remark(self.note.as_deref())
+    }
+
+    fn check_typed(&self) -> Result<(), Refusal> {
+        if let Some(end) = self.taken_down {
+            if end.gross_g <= self.tare_g {
+                return Err(Refusal::new(
+                    "gross_g",
+                    format!(
+                        "The weight with the tray must be more than its tare, {} g; {} g is not.",
+                        self.tare_g, end.gross_g
+                    ),
+                ));
+            }
+            if end.at < self.started_at {
+                return Err(Refusal::new(
+                    "at",
+                    "A tray cannot be taken down before it was laid out.",
+                ));
+            }
+        }
+        if self
+            .lost
+            .as_ref()
+            .is_some_and(|lost| lost.at < self.started_at)
+        {
+            return Err(Refusal::new(
+                "at",
+                "A tray cannot be thrown away before it was laid out.",
+            ));
+        }
+        Ok(())
     }
 
     fn draws(&self) -> Vec<Draw> {
@@ -237,7 +250,10 @@ mod tests {
     fn it_is_thrown_away_with_a_reason_and_not_before_it_was_laid_out() {
         let field = |at: &str, reason: &str| {
             let lost = tray(Some(json!({"at": at, "reason": reason})));
-            lost.check().unwrap_err().field
+            lost.check()
+                .and_then(|()| lost.check_typed())
+                .unwrap_err()
+                .field
         };
         assert_eq!(field("2026-07-20T09:00:00+02:00", " "), "reason");
         assert_eq!(field("2026-07-14T08:59:00+02:00", "mould"), "at");

@@ -3,6 +3,7 @@
 use chrono::{DateTime, Days, FixedOffset, NaiveDate};
 use serde::{Deserialize, Serialize};
 
+use crate::refusal::day;
 use crate::{Amount, BottleId, Draw, Kept, Noun, Refusal, RowRef, Source, UseId};
 
 /// Some of a bottle was used.
@@ -25,6 +26,7 @@ impl Kept for Use {
 
     fn check(&self) -> Result<(), Refusal> {
         super::volume("ml", "the volume", self.ml)?;
+        day("at", "The day", self.at)?;
         super::remark(self.note.as_deref())
     }
 

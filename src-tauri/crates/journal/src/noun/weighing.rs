@@ -3,6 +3,7 @@
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 
+use crate::refusal::day;
 use crate::{Air, Kept, Noun, Refusal, RowRef, Tray, TrayId, WeighingId};
 
 /// One weigh-in.
@@ -30,6 +31,7 @@ impl Kept for Weighing {
     type Id = WeighingId;
 
     fn check(&self) -> Result<(), Refusal> {
+        day("at", "The day", self.at)?;
         super::mass("gross_g", "the weight", self.gross_g)?;
         self.air.map_or(Ok(()), Air::check)
     }

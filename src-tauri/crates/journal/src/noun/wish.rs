@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::{number, text};
+use crate::refusal::{day, number, text};
 use crate::{HerbKey, Kept, Noun, PlantState, Refusal, RowRef, WishId};
 
 /// Bottles wanted by a day.
@@ -35,6 +35,7 @@ impl Kept for Wish {
     fn check(&self) -> Result<(), Refusal> {
         text("part", "The part", &self.part, 40)?;
         text("preparation", "The preparation", &self.preparation, 80)?;
+        day("ready_on", "The day", self.ready_on)?;
         number(
             "bottles",
             "the number of bottles",

@@ -24,13 +24,11 @@ pub(crate) mod tray;
 pub(crate) mod usage;
 pub(crate) mod weighing;
 
-use journal::{
-    Bed, Bottle, Check, Discard, Dropper, Harvest, Herb, Jar, Kept, Noun, Photo, Recipe, RowRef,
-    Setting, Shake, Straining, Supply, Tray, Use, Weighing, Wish,
-};
+use journal::{Kept, Noun, RowRef, of_noun};
 use rusqlite::{Connection, OptionalExtension};
 
 use crate::Failure;
+use crate::sql::quoted;
 
 /// The triggers that keep the tally of one noun, given what a row adds to its bytes.
 macro_rules! tallied {
@@ -138,8 +136,8 @@ pub trait Table: Kept {
     /// Removes a row that may be there.
     fn remove(conn: &Connection, id: &str) -> Result<(), Failure> {
         conn.prepare_cached(&format!(
-            "DELETE FROM \"{}\" WHERE id = ?1",
-            Self::NOUN.as_str()
+            "DELETE FROM {} WHERE id = ?1",
+            quoted(Self::NOUN.as_str())
         ))?
         .execute([id])?;
         Ok(())
@@ -149,8 +147,8 @@ pub trait Table: Kept {
 pub(crate) fn find<T: Table>(conn: &Connection, id: &str) -> Result<Option<T>, Failure> {
     let body: Option<String> = conn
         .prepare_cached(&format!(
-            "SELECT body FROM \"{}\" WHERE id = ?1",
-            T::NOUN.as_str()
+            "SELECT body FROM {} WHERE id = ?1",
+            quoted(T::NOUN.as_str())
         ))?
         .query_row([id], |row| row.get(0))
         .optional()?;
@@ -182,8 +180,8 @@ pub(crate) fn all<T: Table>(
 pub(crate) fn is_present(conn: &Connection, noun: Noun, id: &str) -> Result<bool, Failure> {
     Ok(conn
         .prepare_cached(&format!(
-            "SELECT 1 FROM \"{}\" WHERE id = ?1",
-            noun.as_str()
+            "SELECT 1 FROM {} WHERE id = ?1",
+            quoted(noun.as_str())
         ))?
         .exists([id])?)
 }
@@ -193,32 +191,12 @@ pub(crate) fn needs_of_all(
     conn: &Connection,
     noun: Noun,
 ) -> Result<Vec<(String, Vec<RowRef>)>, Failure> {
-    fn of<T: Table>(conn: &Connection) -> Result<Vec<(String, Vec<RowRef>)>, Failure> {
-        let sql = format!("SELECT id, body FROM \"{}\" ORDER BY id", T::NOUN.as_str());
-        let rows = all::<T>(conn, &sql, [])?;
+    let sql = format!("SELECT id, body FROM {} ORDER BY id", quoted(noun.as_str()));
+    of_noun!(noun, N => {
+        let rows = all::<N>(conn, &sql, [])?;
         Ok(rows
             .into_iter()
-            .map(|(id, noun)| (id.to_string(), noun.needs()))
+            .map(|(id, row)| (id.to_string(), row.needs()))
             .collect())
-    }
-    match noun {
-        Noun::Herb => of::<Herb>(conn),
-        Noun::Bed => of::<Bed>(conn),
-        Noun::Harvest => of::<Harvest>(conn),
-        Noun::Photo => of::<Photo>(conn),
-        Noun::Tray => of::<Tray>(conn),
-        Noun::Weighing => of::<Weighing>(conn),
-        Noun::Supply => of::<Supply>(conn),
-        Noun::Jar => of::<Jar>(conn),
-        Noun::Discard => of::<Discard>(conn),
-        Noun::Setting => of::<Setting>(conn),
-        Noun::Shake => of::<Shake>(conn),
-        Noun::Straining => of::<Straining>(conn),
-        Noun::Bottle => of::<Bottle>(conn),
-        Noun::Use => of::<Use>(conn),
-        Noun::Check => of::<Check>(conn),
-        Noun::Recipe => of::<Recipe>(conn),
-        Noun::Dropper => of::<Dropper>(conn),
-        Noun::Plan => of::<Wish>(conn),
-    }
+    })
 }
