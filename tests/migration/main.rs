@@ -241,7 +241,7 @@ fn the_version_before_is_told_to_be_updated() {
             "{name} as it was written"
         );
         drop(open(&path).unwrap());
-        assert_eq!(fs::read(&path).unwrap()[USER_VERSION], 3_u32.to_be_bytes());
+        assert_eq!(fs::read(&path).unwrap()[USER_VERSION], 4_u32.to_be_bytes());
     }
 }
 
