@@ -3,11 +3,13 @@
 
 #![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
 
+mod check;
 #[path = "../api/world.rs"]
 #[allow(dead_code, reason = "the other tests of the commands use the rest")]
 mod commands;
 mod damage;
 mod export;
+mod foreign;
 mod fuzz;
 mod histories;
 mod household;

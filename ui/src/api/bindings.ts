@@ -103,7 +103,11 @@ can_undo: boolean,
 /**
  * What was saved when the journal was found damaged.
  */
-rescue: RescueReport | null, };
+rescue: RescueReport | null, 
+/**
+ * When all of the book was last read.
+ */
+checked: LastCheck | null, };
 
 /**
  * What a backup holds.
@@ -182,6 +186,11 @@ export type BeginAnew = {
 sure?: boolean, };
 
 /**
+ * As `journal.check`, as a job: a book of many years takes a while.
+ */
+export type BeginCheck = Record<symbol, never>;
+
+/**
  * Opens the demo season in the place of the maker's own book, which stays as it is.
  */
 export type BeginDemo = Record<symbol, never>;
@@ -235,6 +244,28 @@ export type Binned = { id: string, mass_g: number, went_to: WentTo,
  * An earlier version did not insist on one.
  */
 reason: string | null, at: string, };
+
+/**
+ * What a look at everything found.
+ */
+export type BookChecked = { faults: Array<BookFault>, };
+
+/**
+ * Something that is wrong with the book.
+ */
+export type BookFault = { 
+/**
+ * A finished sentence.
+ */
+what: string, 
+/**
+ * The entry, the photo or the file.
+ */
+where: string, 
+/**
+ * Whether it is right again.
+ */
+mended: boolean, };
 
 /**
  * A bottle in a list.
@@ -361,6 +392,11 @@ export type ChangeSettings = { units?: Units, scheme?: Scheme, cautions_seen?: b
  * It was looked at. A pH is taken of what acid keeps; `read_with` is what it was read with.
  */
 export type CheckBottle = { bottle: string, outcome: Outcome, ph?: number, read_with?: ReadWith, note?: string, at?: string, };
+
+/**
+ * Reads the whole book, every table and every photo, and says what is wrong with it.
+ */
+export type CheckJournal = Record<symbol, never>;
 
 /**
  * One look.
@@ -893,7 +929,7 @@ export type JobCard = { job: string, work: JobWork, state: JobState, done_bytes:
 /**
  * What a job brought about.
  */
-export type JobOutcome = { "kind": "backup" } & BackupMade | { "kind": "restore_look" } & BackupLook | { "kind": "restored" } & Restored | { "kind": "merge_look" } & MergeReport | { "kind": "merged" } & MergeReport | { "kind": "export" } & ExportMade;
+export type JobOutcome = { "kind": "backup" } & BackupMade | { "kind": "restore_look" } & BackupLook | { "kind": "restored" } & Restored | { "kind": "merge_look" } & MergeReport | { "kind": "merged" } & MergeReport | { "kind": "export" } & ExportMade | { "kind": "checked" } & BookChecked;
 
 /**
  * The answer to [`RunningJob`].
@@ -908,7 +944,7 @@ export type JobState = "running" | "done" | "failed" | "cancelled";
 /**
  * What a job is about.
  */
-export type JobWork = "backup" | "restore_look" | "restore" | "merge_look" | "merge" | "export";
+export type JobWork = "backup" | "restore_look" | "restore" | "merge_look" | "merge" | "export" | "check";
 
 /**
  * The answer to [`AboutJournal`].
@@ -964,6 +1000,11 @@ export type LastBackup = { at: string, file_name: string, bytes: number, sealed:
  * Deeds that were in it.
  */
 deeds: number, };
+
+/**
+ * When everything was last looked at, and what was left unmended.
+ */
+export type LastCheck = { at: string, faults: number, };
 
 /**
  * What is left of the year's plants.
@@ -2183,4 +2224,6 @@ export interface Commands {
   "import.look": { request: LookAtImport; reply: ImportLook };
   "import.apply": { request: ApplyImport; reply: ImportDone };
   "rescue.make": { request: MakeRescue; reply: RescueReport };
+  "journal.check": { request: CheckJournal; reply: BookChecked };
+  "journal.begin_check": { request: BeginCheck; reply: JobBegun };
 }

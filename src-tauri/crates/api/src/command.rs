@@ -157,6 +157,8 @@ commands![
     crate::safe::LookAtImport,
     crate::safe::ApplyImport,
     crate::safe::MakeRescue,
+    crate::safe::CheckJournal,
+    crate::safe::BeginCheck,
 ];
 
 /// A request is at most so long; a piece of a file in base64 fits.

@@ -3,6 +3,7 @@
 
 mod aside;
 mod backup;
+mod check;
 mod csv;
 mod export;
 mod file;
@@ -30,6 +31,7 @@ use store::{Contents, Store};
 use crate::{Code, Failure};
 
 pub use backup::{AboutBackup, MakeBackup};
+pub use check::{BeginCheck, CheckJournal};
 pub use export::MakeExport;
 pub use file::{MadeFile, TakeFileChunk};
 pub use import::{ApplyImport, LookAtImport};

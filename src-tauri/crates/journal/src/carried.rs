@@ -91,17 +91,6 @@ impl Row {
             row.check()
         })
     }
-
-    /// Refuses a row that exists and holds what nobody may type now.
-    ///
-    /// # Errors
-    /// [`Refusal`] naming the field and the accepted range.
-    pub fn check_typed(&self, noun: Noun) -> Result<(), Refusal> {
-        of_noun!(noun, N => match self.read::<N>()? {
-            Some(row) => row.check_typed(),
-            None => Ok(()),
-        })
-    }
 }
 
 #[cfg(test)]

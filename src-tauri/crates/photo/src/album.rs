@@ -1,6 +1,6 @@
 //! The album: a folder of originals under their hash, each with its preview.
 
-use std::fs::{self, File};
+use std::fs::File;
 use std::io::{BufReader, Read, Seek, Write};
 use std::path::{Path, PathBuf};
 use std::sync::{Arc, Mutex, PoisonError};
@@ -242,6 +242,19 @@ impl Album {
         Ok(disk::open(&Tree::Originals.path(&self.root, hash))?)
     }
 
+    /// Whether the original is there and every byte of it is as it was kept.
+    ///
+    /// # Errors
+    /// [`PhotoError::Disk`].
+    pub fn is_whole(&self, hash: &Hash) -> Result<bool, PhotoError> {
+        let Some(file) = self.original(hash)? else {
+            return Ok(false);
+        };
+        let mut hasher = blake3::Hasher::new();
+        hasher.update_reader(file)?;
+        Ok(Hash::from(hasher.finalize()) == *hash)
+    }
+
     /// The upright preview, a JPEG; `None` if it was not made, or cannot be.
     ///
     /// # Errors
@@ -310,9 +323,8 @@ impl Upload {
         }
         let root = &self.album.root;
         let hash = Hash::from(self.hasher.finalize());
-        // A file of another length under this name was damaged from outside; the sound one replaces it.
-        let there = fs::metadata(Tree::Originals.path(root, &hash));
-        let duplicate = there.is_ok_and(|meta| meta.is_file() && meta.len() == self.bytes);
+        // Where the file of this name was damaged from outside the sound one replaces it.
+        let duplicate = self.album.is_whole(&hash)?;
         if !duplicate {
             self.draft.publish(root, Tree::Originals, &hash)?;
         }

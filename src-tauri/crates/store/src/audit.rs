@@ -14,9 +14,8 @@ impl Store {
     /// # Errors
     /// A failure to read.
     pub fn audit(&self) -> Result<Vec<String>, Failure> {
-        let conn = &self.conn;
         let mut faults = Vec::new();
-        let mut check = conn.prepare("PRAGMA quick_check")?;
+        let mut check = self.conn.prepare("PRAGMA quick_check")?;
         let mut lines = check.query([])?;
         while let Some(line) = lines.next()? {
             let line: String = line.get(0)?;
@@ -24,6 +23,18 @@ impl Store {
                 faults.push(format!("The file is damaged: {line}."));
             }
         }
+        faults.extend(self.uneven()?);
+        Ok(faults)
+    }
+
+    /// What does not add up: lots that have given more than came in, rows that need one that does
+    /// not exist, rows that nobody may type now. One finished sentence for each.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn uneven(&self) -> Result<Vec<String>, Failure> {
+        let conn = &self.conn;
+        let mut faults = Vec::new();
         let mut keys = conn.prepare(
             "SELECT noun, id FROM lot UNION SELECT source_noun, source FROM draw ORDER BY 1, 2",
         )?;
@@ -53,7 +64,7 @@ impl Store {
             }
         }
         for noun in Noun::ALL {
-            for (id, needs) in noun::needs_of_all(conn, *noun)? {
+            for (id, needs, unlike_typed) in noun::needs_of_all(conn, *noun)? {
                 for (needed, row) in needs {
                     if !noun::is_present(conn, needed, &row)? {
                         faults.push(format!(
@@ -62,6 +73,10 @@ impl Store {
                             needed.as_str()
                         ));
                     }
+                }
+                if let Some(why) = unlike_typed {
+                    let name = capitalised(&name_of(conn, *noun, &id)?);
+                    faults.push(format!("{name}: {}", why.message));
                 }
             }
         }

@@ -1,6 +1,7 @@
 //! What can go wrong, in finished sentences.
 
 use journal::{Amount, Deed, Noun, Refusal, Source};
+use message::{Argument, Message};
 use rusqlite::ErrorCode;
 
 /// Why the journal could not do something. Nothing was written.
@@ -44,7 +45,7 @@ pub enum Failure {
     #[error("Nothing was changed.")]
     Unchanged,
     /// Something that came from another file is not what any version could have written.
-    #[error("The entry “{deed}” cannot be taken in ({field}): {message}")]
+    #[error("{message}")]
     Unfit {
         /// What the entry says was done.
         deed: String,
@@ -104,11 +105,15 @@ impl Failure {
 
     /// What is wrong with a deed that came from another file.
     pub(crate) fn unfit(deed: &Deed, why: Refusal) -> Self {
+        // A line of ours is short; one that is not must not fill the screen.
+        let text: String = deed.text.chars().take(200).collect();
         Self::Unfit {
-            // A line of ours is short; one that is not must not fill the screen.
-            deed: deed.text.chars().take(200).collect(),
             field: why.field,
-            message: why.message,
+            message: Message::new("entry-unfit")
+                .with("deed", Argument::own(&text))
+                .with("why", Argument::message(Message::plain(why.message)))
+                .into(),
+            deed: text,
         }
     }
 

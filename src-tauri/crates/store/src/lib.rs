@@ -25,6 +25,7 @@
 //! ```
 
 mod audit;
+mod check;
 mod failure;
 mod foreign;
 mod gate;
@@ -49,6 +50,7 @@ mod undo;
 mod whole;
 mod write;
 
+pub use check::Fault;
 pub use failure::Failure;
 pub use foreign::Foreign;
 pub use log::DeedRow;

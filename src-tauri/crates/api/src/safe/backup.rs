@@ -10,6 +10,7 @@ use serde::{Deserialize, Serialize};
 use serde_json::json;
 use store::Store;
 
+use super::check::LastCheck;
 use super::job::{JobBegun, JobOutcome, JobWork, Task};
 use super::opening::RescueReport;
 use super::{
@@ -67,6 +68,8 @@ pub struct BackupAbout {
     pub can_undo: bool,
     /// What was saved when the journal was found damaged.
     pub rescue: Option<RescueReport>,
+    /// When all of the book was last read.
+    pub checked: Option<LastCheck>,
 }
 
 /// Makes a backup. Without `file` it lies among the made files, to be fetched or shared.
@@ -103,7 +106,7 @@ impl Command for AboutBackup {
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
         let now = app.now();
         let originals = app.photos.hashes()?;
-        let (contents, last, can_undo, rescue, photos_without_entry) = {
+        let (contents, last, can_undo, rescue, checked, photos_without_entry) = {
             let store = held(&app.keep.reader);
             let contents = store.contents()?;
             // Where the numbers agree, no name needs to be compared: it is 100,000 after many years.
@@ -117,6 +120,7 @@ impl Command for AboutBackup {
                 store.noted(LAST)?,
                 super::restore::can_undo(&app.keep, &store)?,
                 store.noted(super::opening::RESCUE)?,
+                store.noted(super::check::CHECKED)?,
                 unnamed,
             )
         };
@@ -145,6 +149,7 @@ impl Command for AboutBackup {
             journal_bytes: bytes("") + bytes("-wal"),
             latest: contents.latest.map(|at| hybrid_time(at, now)),
             can_undo,
+            checked: checked.and_then(|text| serde_json::from_str(&text).ok()),
             rescue: rescue.and_then(|text| serde_json::from_str(&text).ok()),
             last,
         })

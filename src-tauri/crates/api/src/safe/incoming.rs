@@ -119,7 +119,8 @@ impl Incoming {
         let there: BTreeSet<Hash> = album.hashes()?.into_iter().collect();
         let mut new = 0;
         for (hash, entry) in self.photos() {
-            if there.contains(&hash) || self.damage.entries.contains(&entry.name) {
+            let is_here = there.contains(&hash) && album.is_whole(&hash)?;
+            if is_here || self.damage.entries.contains(&entry.name) {
                 continue;
             }
             task.progress.expect(entry.bytes);

@@ -10,6 +10,7 @@ use uuid::Uuid;
 
 use super::Keep;
 use super::backup::BackupMade;
+use super::check::BookChecked;
 use super::export::ExportMade;
 use super::merge::MergeReport;
 use super::restore::{BackupLook, Restored};
@@ -51,6 +52,7 @@ pub enum JobWork {
     MergeLook,
     Merge,
     Export,
+    Check,
 }
 
 bare_request!(
@@ -87,6 +89,7 @@ pub enum JobOutcome {
     MergeLook(MergeReport),
     Merged(MergeReport),
     Export(ExportMade),
+    Checked(BookChecked),
 }
 
 /// A job as a page shows it; `total_bytes` grows while the work is still being measured.
@@ -128,7 +131,7 @@ pub(super) struct Task {
 
 impl Task {
     /// Says whether the maker stopped the job, to whoever works on it for long.
-    pub fn stop(&self) -> impl FnMut() -> bool + Send + 'static {
+    pub fn stop(&self) -> impl Fn() -> bool + Send + Clone + 'static {
         let progress = self.progress.clone();
         move || progress.is_cancelled()
     }

@@ -24,7 +24,7 @@ pub(crate) mod tray;
 pub(crate) mod usage;
 pub(crate) mod weighing;
 
-use journal::{Kept, Noun, RowRef, of_noun};
+use journal::{Kept, Noun, Refusal, RowRef, of_noun};
 use rusqlite::{Connection, OptionalExtension};
 
 use crate::Failure;
@@ -186,17 +186,17 @@ pub(crate) fn is_present(conn: &Connection, noun: Noun, id: &str) -> Result<bool
         .exists([id])?)
 }
 
-/// What each row of a noun needs.
-pub(crate) fn needs_of_all(
-    conn: &Connection,
-    noun: Noun,
-) -> Result<Vec<(String, Vec<RowRef>)>, Failure> {
+/// What a row is called, what it needs, and what nobody may type now that it holds.
+pub(crate) type Resting = (String, Vec<RowRef>, Option<Refusal>);
+
+/// What each row of a noun needs, and whether it might be typed now.
+pub(crate) fn needs_of_all(conn: &Connection, noun: Noun) -> Result<Vec<Resting>, Failure> {
     let sql = format!("SELECT id, body FROM {} ORDER BY id", quoted(noun.as_str()));
     of_noun!(noun, N => {
         let rows = all::<N>(conn, &sql, [])?;
         Ok(rows
             .into_iter()
-            .map(|(id, row)| (id.to_string(), row.needs()))
+            .map(|(id, row)| (id.to_string(), row.needs(), row.check_typed().err()))
             .collect())
     })
 }

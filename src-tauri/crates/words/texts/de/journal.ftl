@@ -1,1 +1,16 @@
-### The journal, its check and its mending.
+# Was der Kern über das Buch als Ganzes sagt.
+check-file-damaged = Die Datei des Buchs ist beschädigt: { $detail }
+check-entry-changed = Dieser Eintrag steht nicht mehr so da, wie er geschrieben wurde.
+check-entry-unreadable = Der Eintrag Nummer { $number } ist nicht lesbar.
+check-entries-missing = { $count ->
+    [one] Ein Eintrag fehlt.
+   *[other] { $count } Einträge fehlen.
+}
+check-tables-differ = Die Listen passten nicht zu den Einträgen.
+check-uneven = { $said }
+check-photo-changed = Das Bild ist beschädigt. Füge dasselbe Bild noch einmal hinzu oder stelle eine Sicherung wieder her, in der es liegt.
+check-photo-missing = Das Bild fehlt. Füge dasselbe Bild noch einmal hinzu oder stelle eine Sicherung wieder her, in der es liegt.
+check-in-the-log = die Einträge
+check-in-the-lists = die Listen
+check-in-the-ledger = die Mengen
+entry-unfit = „{ $deed }“ kann nicht übernommen werden. { $why }
