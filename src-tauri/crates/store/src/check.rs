@@ -179,7 +179,7 @@ mod tests {
         let device = DeviceId(Uuid::from_u128(1));
         let mut store = Store::open(&folder.path().join("j"), device).unwrap();
         let now = chrono::DateTime::parse_from_rfc3339("2025-06-01T08:00:00Z").unwrap();
-        for number in 10..30 {
+        for number in 10..30_i32 {
             let bed = Bed {
                 name: format!("Bed {number}"),
                 wild: false,
@@ -218,7 +218,7 @@ mod tests {
             "DELETE FROM bed WHERE name = 'Bed 12'",
             "INSERT INTO revoked VALUES (3)",
             "UPDATE tally SET count = 7",
-            "UPDATE page SET words = 'nothing' WHERE number = 2",
+            "UPDATE page SET words = 'nothing' WHERE number = (SELECT max(number) FROM page)",
         ] {
             let (folder, mut store) = journal();
             search::follow(&store.conn).unwrap();
