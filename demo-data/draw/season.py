@@ -132,7 +132,7 @@ harvest("echinacea", "11-13", "10:50", "echinacea", "root", 560, 310, "long", "a
 tray("t_echinacea", "echinacea", "Tray 1", "11-13", "13:00", 360, 0.262, 1 / 58, (1, 3, 6, 9, 11.8), end=False, air=(18, 52))
 harvest("hips", "11-14", "14:35", "rose", "hip", 620, 420, "hedge", "red, after the first frost", image="rose-hip", sideways=True)
 tray("t_hips", "hips", "Tray 2", "11-14", "16:00", 620, 0.521, 1 / 85, (1, 3, 6, 8, 10.6), end=False, power=0.78, air=(18, 52))
-harvest("rosemary", "11-21", "11:45", "rosemary", "leaf", 240, 180, "step", "sprigs", image="rosemary", zone=False, gps=False)
+harvest("rosemary", "11-21", "11:45", "rosemary", "leaf", 240, 180, "step", "sprigs", image="rosemary", zone=False, gps=False, sure=True)
 tray("t_rosemary", "rosemary", "Tray 4", "11-21", "12:30", 240, 0.318, 1 / 26, (1, 2.1, 3.8), end=False, air=(18, 52))
 harvest("sage", "11-23", "10:15", "sage", "leaf", 260, 180, "step", "last good leaves", image="sage", sure=True)
 

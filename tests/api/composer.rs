@@ -123,7 +123,7 @@ fn what_must_not_be_swallowed_is_not_poured_as_if_it_were() {
         world
             .refused("jar.pour", json!({"composition": composition}))
             .of("invalid", "composition.preparation")
-            .says("outside only");
+            .says("Never by mouth");
     }
     let page = poured(&world, jar("tincture", arnica(), json!([])));
     assert_eq!(page["keeping"]["outside_only"], true);

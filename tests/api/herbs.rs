@@ -99,7 +99,7 @@ fn a_herb_of_ones_own_is_added_corrected_and_picked() {
         "a general figure says that it is one: {reason}"
     );
     let page = world.call("herb.show", json!({"key": key}));
-    assert!(text(&page, "/cautions/0/text").contains("Nothing was looked up"));
+    assert!(text(&page, "/cautions/0/text").contains("No text was looked up"));
 
     let world = world.reopened();
     let page = world.call("herb.show", json!({"key": key}));

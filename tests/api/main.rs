@@ -6,7 +6,6 @@ mod bin;
 mod composer;
 mod deeds;
 mod demo;
-mod doubts;
 mod drying;
 mod garden;
 mod herbs;

@@ -7,4 +7,5 @@
 
 mod chemistry;
 mod drying;
+mod herbs;
 mod trade;

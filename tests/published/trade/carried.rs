@@ -1,5 +1,6 @@
 //! What the trade's own tables say, carried to where a decision is made.
 
+use api::Language;
 use checks::{Row, Verdict, table};
 use formulary::{
     Status, cautions,
@@ -157,7 +158,9 @@ fn every_class_of_constituents_has_the_grades_of_the_table() {
 fn every_look_alike_is_named_where_its_herb_is_picked() {
     let mut verdict = Verdict::default();
     for row in table("trade_look_alikes") {
+        // The plant by its first word: later texts name some of them more closely.
         let plant = row.text("dangerous_lookalike");
+        let plant = plant.split([' ', ';', ',']).next().unwrap_or_default();
         let wanted = row.text("wanted_plant").to_lowercase();
         let warned = herbs::all().iter().filter(|herb| {
             let words = herb.common.to_lowercase();
@@ -167,7 +170,7 @@ fn every_look_alike_is_named_where_its_herb_is_picked() {
         let says = |herb: &herbs::Herb| {
             cautions::for_picking(herb)
                 .iter()
-                .any(|note| note.text.contains(plant))
+                .any(|note| said(&note.text).contains(plant))
         };
         verdict.holds(plant, warned.into_iter().any(says), &wanted);
     }
@@ -176,6 +179,11 @@ fn every_look_alike_is_named_where_its_herb_is_picked() {
 
 fn jar(key: &str, name: &str, part: &str, state: PlantState, moisture: f64) -> Proposal {
     compose(&wish(key, herb(name, part, state, 50.0, moisture))).expect("a jar of the table")
+}
+
+/// A text with its messages in English.
+fn said(text: &str) -> String {
+    Language::English.say(text).into_owned()
 }
 
 fn warns(jar: &Proposal, code: &str) -> bool {
@@ -197,7 +205,7 @@ fn every_limit_of_safety_is_said_or_enforced_where_the_jar_is_composed() {
             compose(&asked).unwrap()
         };
         let holds = match id {
-            "L01" => oil().cautions[0].text.contains(&format!("{} C", value())),
+            "L01" => said(&oil().cautions[0].text).contains(&format!("{} \u{b0}C", value())),
             "L02" => preparation("oil-fresh")
                 .use_within_days
                 .as_ref()
@@ -213,8 +221,8 @@ fn every_limit_of_safety_is_said_or_enforced_where_the_jar_is_composed() {
                 .iter()
                 .all(|key| {
                     let sour = jar(key, "horseradish", "root", Fresh, 75.0);
-                    let says =
-                        |note: &formulary::Note| note.text.contains(&format!("above {}", value()));
+                    let above = format!("above {}", value());
+                    let says = |one: &cautions::Caution| said(&one.text).contains(&above);
                     warns(&sour, "ph-strip") && sour.cautions.iter().any(says)
                 }),
             "L05" => {
@@ -275,7 +283,7 @@ fn every_limit_of_safety_is_said_or_enforced_where_the_jar_is_composed() {
             }
             "L15" => {
                 let raw = jar("cordial", "elder berry", "berry", Fresh, 80.0);
-                raw.keeping.verdict == Keeps::DoNotMake && warns(&raw, "raw-elderberry")
+                raw.keeping.verdict == Keeps::DoNotMake && warns(&raw, "handling")
             }
             "L16" => {
                 let printed = [(20.0, 36.0), (40.0, 26.0), (70.0, 21.0), (96.0, 17.0)];
@@ -298,7 +306,7 @@ fn every_limit_of_safety_is_said_or_enforced_where_the_jar_is_composed() {
             }
             "L22" => warns(
                 &jar("tincture-dried", "cayenne", "fruit", Dried, 10.0),
-                "chilli-hands",
+                "gloves",
             ),
             "L23" => ["comfrey", "coltsfoot", "borage"].iter().all(|name| {
                 let part = herbs::find(name).unwrap().first_part();
@@ -306,7 +314,7 @@ fn every_limit_of_safety_is_said_or_enforced_where_the_jar_is_composed() {
             }),
             "L24" => ["sage", "wormwood"].iter().all(|name| {
                 let part = herbs::find(name).unwrap().first_part();
-                warns(&jar("tincture-dried", name, part, Dried, 10.0), "thujone")
+                warns(&jar("tincture-dried", name, part, Dried, 10.0), "duration")
             }),
             "L25" => [
                 "St John's wort",
@@ -322,7 +330,7 @@ fn every_limit_of_safety_is_said_or_enforced_where_the_jar_is_composed() {
                 let part = herbs::find(name).unwrap().first_part();
                 warns(
                     &jar("tincture-dried", name, part, Dried, 10.0),
-                    "interactions",
+                    "interaction",
                 )
             }),
             "L26" => {
@@ -334,7 +342,7 @@ fn every_limit_of_safety_is_said_or_enforced_where_the_jar_is_composed() {
                     "fermenting",
                 )
             }
-            "L27" => warns(&jar("vinegar", "sage", "leaf", Fresh, 80.0), "metal-lid"),
+            "L27" => warns(&jar("vinegar", "sage", "leaf", Fresh, 80.0), "acid-vessel"),
             // Nothing distils here; what the law says of it stands with the general wording.
             "L28" => cautions::general()
                 .iter()

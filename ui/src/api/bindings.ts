@@ -283,7 +283,7 @@ not_acid: boolean, only_the_date_counts: boolean, place: string | null, strength
 /**
  * A bottle with everything about it.
  */
-export type BottlePage = { strained_on: string | null, liquid: Liquid, keeping: Keeping, storage: Array<Note>, signs: Array<Note>, cautions: Array<Note>, 
+export type BottlePage = { strained_on: string | null, liquid: Liquid, keeping: Keeping, storage: Array<Note>, signs: Array<Note>, cautions: Array<Caution>, 
 /**
  * Whether its pH is worth reading, for acid keeps it.
  */
@@ -358,6 +358,15 @@ export type CancelJob = { job: string, };
  * One thing the herb can become.
  */
 export type Candidate = { preparation: string, name: string, verdict: Verdict, keeping: Keeping, reasons: Array<AdviceReason>, pours: Array<PourLine>, liquid: Liquid, steep_days: Days, best_before_days: Interval | null, };
+
+/**
+ * A note of what to beware of.
+ */
+export type Caution = { code: string, severity: Severity, 
+/**
+ * The common name of the herb that it belongs to; none where it is the jar's own or the page is the herb's.
+ */
+herb: string | null, at: Array<Moment>, text: string, source: string | null, status: Status, };
 
 /**
  * The chain from a bottle back to its beds.
@@ -451,11 +460,7 @@ export type CorrectBottle = { id: string, place?: string, note?: string, size_ml
 /**
  * A change to a harvest; what is left out stays, an empty text is cleared.
  */
-export type CorrectHarvest = { id: string, herb?: string, part?: string, gross_g?: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface?: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, 
-/**
- * The mass was asked about and is right.
- */
-confirm_odd?: boolean, };
+export type CorrectHarvest = { id: string, herb?: string, part?: string, gross_g?: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface?: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, };
 
 /**
  * A change to a herb of the maker's own.
@@ -486,7 +491,7 @@ export type CorrectTray = { tray: string, name?: string, tare_g?: number, note?:
 /**
  * A change to a weigh-in; what is left out stays.
  */
-export type CorrectWeighing = { id: string, gross_g?: number, at?: string, air?: Air, snap_test?: boolean, };
+export type CorrectWeighing = { id: string, gross_g?: number, at?: string, air?: Air, };
 
 /**
  * A dropper was counted.
@@ -628,11 +633,7 @@ export type EndDemo = Record<symbol, never>;
 /**
  * A drying run as figures.
  */
-export type EstimateDrying = { herb?: string, part?: string, prior?: DryMatterPrior, fresh_mass_g: number, scale_step_g?: number, target_moisture_wet_percent?: number, weighings?: Array<WeighingFigure>, own_dry_matter_fractions?: Array<number>, sample?: OvenSample, air?: Air, 
-/**
- * The lot was tried by hand at the last weigh-in and is dry: it snaps, a leaf crumbles.
- */
-snap_test?: boolean, };
+export type EstimateDrying = { herb?: string, part?: string, prior?: DryMatterPrior, fresh_mass_g: number, scale_step_g?: number, target_moisture_wet_percent?: number, weighings?: Array<WeighingFigure>, own_dry_matter_fractions?: Array<number>, sample?: OvenSample, air?: Air, };
 
 /**
  * What will this weigh dry?
@@ -779,7 +780,7 @@ export type HerbLine = { key: string, common: string, latin: string | null, part
 /**
  * The answer to [`ShowHerb`].
  */
-export type HerbPage = { herb: HerbLine, facts: Array<Fact>, cautions: Array<Note>, look_alikes: Array<LookAlike>, water: Array<PartWater>, own_ratios: Array<OwnRatio>, };
+export type HerbPage = { herb: HerbLine, facts: Array<Fact>, cautions: Array<Caution>, look_alikes: Array<LookAlike>, water: Array<PartWater>, own_ratios: Array<OwnRatio>, };
 
 /**
  * A herb was written.
@@ -868,7 +869,7 @@ dried_equivalent_g_per_ml: Interval | null,
 /**
  * The same to a millilitre of what there is with the plant's own water.
  */
-dried_equivalent_with_plant_water_g_per_ml: Interval | null, cautions: Array<Note>, 
+dried_equivalent_with_plant_water_g_per_ml: Interval | null, cautions: Array<Caution>, 
 /**
  * Whether its pH is worth reading, for acid keeps it.
  */
@@ -1277,6 +1278,11 @@ export type MixtureReached = { reached: boolean, pours: Array<Measure>, liquid: 
 export type Moisture = number | Interval;
 
 /**
+ * Where a caution is said: where one picks, where one makes, to whoever holds the bottle, on the herb's page alone.
+ */
+export type Moment = "pick" | "make" | "use" | "read";
+
+/**
  * One finished plain sentence with where it comes from.
  */
 export type Note = { code: string, text: string, source: string | null, status: Status, };
@@ -1457,7 +1463,7 @@ export type PrintedFile = { file_name: string, media_type: string, base64: strin
 /**
  * What to pour and what the liquid will be.
  */
-export type Proposal = { controls: Controls, pours: Array<PourLine>, poured_ml: number, plants: Array<PlantLine>, liquid: Liquid, reached: boolean, short_of: Array<Shortfall>, would_help: Array<Note>, keeping: Keeping, shelf_life: ShelfLife, jar: JarRoom, comes_out: ComesOut, steep_days: Days, cautions: Array<Note>, reasons: Array<Note>, };
+export type Proposal = { controls: Controls, pours: Array<PourLine>, poured_ml: number, plants: Array<PlantLine>, liquid: Liquid, reached: boolean, short_of: Array<Shortfall>, would_help: Array<Note>, keeping: Keeping, shelf_life: ShelfLife, jar: JarRoom, comes_out: ComesOut, steep_days: Days, cautions: Array<Caution>, reasons: Array<Note>, };
 
 /**
  * What is it for?
@@ -1497,11 +1503,7 @@ export type Recipes = { recipes: Array<RecipeLine>, };
 /**
  * Something was picked and weighed.
  */
-export type RecordHarvest = { herb: string, part: string, gross_g: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, 
-/**
- * The mass was asked about and is right.
- */
-confirm_odd?: boolean, };
+export type RecordHarvest = { herb: string, part: string, gross_g: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, };
 
 /**
  * A jar once more with this year's plants.
@@ -1647,6 +1649,11 @@ is_demo: boolean,
 is_lost: boolean, };
 
 /**
+ * How grave a caution is.
+ */
+export type Severity = "stop" | "not for" | "warn" | "note";
+
+/**
  * The jar was shaken.
  */
 export type ShakeJar = { jar: string, at?: string, };
@@ -1709,11 +1716,7 @@ export type ShowTray = { id: string, };
 /**
  * Part of a harvest goes onto a tray.
  */
-export type StartTray = { harvest: string, mass_g: number, name?: string, tare_g?: number, started_at?: string, air?: Air, 
-/**
- * The mass was asked about and is right.
- */
-confirm_odd?: boolean, };
+export type StartTray = { harvest: string, mass_g: number, name?: string, tare_g?: number, started_at?: string, air?: Air, };
 
 /**
  * How far a statement was checked against a published source.
@@ -1779,15 +1782,7 @@ export type Surface = "dry" | "dew" | "rain" | "washed";
 /**
  * The run ends; what lies on the tray becomes a dried lot.
  */
-export type TakeDownTray = { tray: string, gross_g?: number, at?: string, 
-/**
- * It was tried by hand and is dry.
- */
-snap_test?: boolean, 
-/**
- * The weight was asked about and is right.
- */
-confirm_odd?: boolean, };
+export type TakeDownTray = { tray: string, gross_g?: number, at?: string, };
 
 /**
  * A piece of a file that the maker picked, at most 1 MiB; the pieces come in order.
@@ -1956,11 +1951,7 @@ weigh_at: string | null,
 /**
  * The code of what most stands in the way of a time left.
  */
-why: string | null, is_dry: boolean, 
-/**
- * It rests at its stop weight, and only the hand can tell that it is dry.
- */
-probably_dry: boolean, forgotten: boolean, says: string, };
+why: string | null, is_dry: boolean, forgotten: boolean, says: string, };
 
 /**
  * A tray with its weigh-ins and its forecast.
@@ -1997,11 +1988,7 @@ weigh_at: string | null,
 /**
  * The code of what most stands in the way of a time left.
  */
-why: string | null, is_dry: boolean, 
-/**
- * It rests at its stop weight, and only the hand can tell that it is dry.
- */
-probably_dry: boolean, forgotten: boolean, says: string, };
+why: string | null, is_dry: boolean, forgotten: boolean, says: string, };
 
 /**
  * The answer to [`ShowTray`].
@@ -2061,15 +2048,7 @@ export type WaterActivity = { highest: Interval, by_ross: Interval, by_norrish: 
 /**
  * A tray was weighed as it stands.
  */
-export type WeighTray = { tray: string, gross_g: number, at?: string, air?: Air, 
-/**
- * The weight was asked about and is right.
- */
-confirm_odd?: boolean, 
-/**
- * It was tried by hand and is dry: the thickest part breaks, a leaf crumbles.
- */
-snap_test?: boolean, };
+export type WeighTray = { tray: string, gross_g: number, at?: string, air?: Air, confirm_odd?: boolean, };
 
 /**
  * One weigh-in.
@@ -2079,7 +2058,7 @@ export type WeighingFigure = { hours: number, mass_g: number, };
 /**
  * A weigh-in of a tray.
  */
-export type WeighingLine = { id: string, at: string, hours: number, gross_g: number, mass_g: number, odd: boolean, snap_test: boolean, air: Air | null, };
+export type WeighingLine = { id: string, at: string, hours: number, gross_g: number, mass_g: number, odd: boolean, air: Air | null, };
 
 /**
  * Where a part of a lot went that became nothing else in the journal.

@@ -1,4 +1,4 @@
-import { Failure, type DryWeight, type HarvestPage, type RecordHarvest, type HerbLine, type LookAlike, type Note, type PhotoCard, type Surface } from "../api";
+import { Failure, type Caution, type DryWeight, type HarvestPage, type RecordHarvest, type HerbLine, type LookAlike, type PhotoCard, type Surface } from "../api";
 import { fieldMoment, wireMoment } from "../format/moment";
 import { words } from "../words";
 import type { MassUnit } from "../format/amount";
@@ -46,7 +46,7 @@ export class PickDraft {
   estimate = $state.raw<DryWeight | null>(null);
   lookAlikes = $state.raw<LookAlike[]>([]);
   /** What to know of the herb before it is picked: that it is poisonous, for the skin only, hard to tell. */
-  warnings = $state.raw<Note[]>([]);
+  warnings = $state.raw<Caution[]>([]);
   private turn = 0;
 
   constructor(
@@ -167,8 +167,8 @@ export class PickDraft {
       const page = await this.book.desk.ask("herb.show", { key: herb });
       if (this.herb?.key !== herb) return;
       this.lookAlikes = page.look_alikes;
-      // Look-alikes have a place of their own, and what concerns its use is said where it is used.
-      this.warnings = page.cautions.filter(({ code }) => code !== "look-alike" && code !== "herb");
+      // What concerns its use is said where it is used.
+      this.warnings = page.cautions.filter(({ at }) => at.includes("pick"));
     } catch (thrown) {
       // An herb that is not in the book yet has nothing to warn of.
       if (!(thrown instanceof Failure)) throw thrown;
@@ -204,11 +204,10 @@ export class PickDraft {
     this.photos = this.photos.filter((picked) => picked.turn !== turn);
   }
 
-  /** Saves it; `sure` where a mass was asked about and is right. */
-  async save(sure = false): Promise<void> {
+  async save(): Promise<void> {
     await this.form.send(async () => {
       const bed = await this.chosenBed();
-      const request = { ...this.filled(), ...bed, ...(sure ? { confirm_odd: true } : {}) };
+      const request = { ...this.filled(), ...bed };
       const { harvests, route } = this.book;
       if (this.corrected) {
         await harvests.correct(this.corrected.id, request);

@@ -2,7 +2,6 @@
 
 mod estimate;
 mod expected;
-mod reason;
 mod wire;
 
 pub(crate) use estimate::{air, noted};

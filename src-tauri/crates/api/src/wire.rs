@@ -1,5 +1,6 @@
 //! Shapes that several nouns share on the wire.
 
+use formulary::cautions;
 use serde::{Deserialize, Serialize};
 
 /// A value with its 90 % interval; both ends are the value where nothing is uncertain.
@@ -47,6 +48,47 @@ pub enum Status {
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Note {
     pub code: String,
+    pub text: String,
+    pub source: Option<String>,
+    pub status: Status,
+}
+
+/// How grave a caution is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum Severity {
+    /// Nobody may make, take or do it.
+    #[serde(rename = "stop")]
+    Stop,
+    /// Some people may not; it forbids no jar.
+    #[serde(rename = "not for")]
+    NotFor,
+    #[serde(rename = "warn")]
+    Warn,
+    #[serde(rename = "note")]
+    Note,
+}
+
+/// Where a caution is said: where one picks, where one makes, to whoever holds the bottle, on the herb's page alone.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "lowercase")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum Moment {
+    Pick,
+    Make,
+    Use,
+    Read,
+}
+
+/// A note of what to beware of.
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Caution {
+    pub code: String,
+    pub severity: Severity,
+    /// The common name of the herb that it belongs to; none where it is the jar's own or the page is the herb's.
+    pub herb: Option<String>,
+    pub at: Vec<Moment>,
     pub text: String,
     pub source: Option<String>,
     pub status: Status,
@@ -162,6 +204,42 @@ impl From<formulary::Note> for Note {
             text: note.text,
             source: note.source,
             status: note.status.into(),
+        }
+    }
+}
+
+impl From<cautions::Severity> for Severity {
+    fn from(severity: cautions::Severity) -> Self {
+        match severity {
+            cautions::Severity::Stop => Self::Stop,
+            cautions::Severity::NotFor => Self::NotFor,
+            cautions::Severity::Warn => Self::Warn,
+            cautions::Severity::Note => Self::Note,
+        }
+    }
+}
+
+impl From<cautions::Moment> for Moment {
+    fn from(moment: cautions::Moment) -> Self {
+        match moment {
+            cautions::Moment::Pick => Self::Pick,
+            cautions::Moment::Make => Self::Make,
+            cautions::Moment::Use => Self::Use,
+            cautions::Moment::Read => Self::Read,
+        }
+    }
+}
+
+impl From<cautions::Caution> for Caution {
+    fn from(caution: cautions::Caution) -> Self {
+        Self {
+            code: caution.code,
+            severity: caution.severity.into(),
+            herb: caution.herb,
+            at: caution.at.into_iter().map(Moment::from).collect(),
+            text: caution.text,
+            source: caution.source,
+            status: caution.status.into(),
         }
     }
 }

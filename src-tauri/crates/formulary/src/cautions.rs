@@ -1,41 +1,227 @@
 //! What to beware of, in one plain line each, where the decision is made.
 
+mod clause;
+mod label;
+mod rules;
+
 use std::sync::LazyLock;
 
-use serde::Deserialize;
+use message::{Argument, Message};
+use serde::{Deserialize, Serialize};
 
 use crate::{
     compose::PlantLine,
-    herbs::{Herb, Limit},
-    note::{Note, Status, source_of},
-    preparations::{PlantState, Preparation, Purpose, sentence},
-    table, words,
+    herbs::{Herb, LookAlike},
+    note::{Note, Status},
+    preparations::{Preparation, Purpose},
+    table,
 };
 
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Deserialize)]
+pub(crate) use clause::limit_of;
+pub use label::for_a_label;
+
+/// How grave a caution is.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "lowercase")]
-enum Severity {
+pub enum Severity {
+    /// Nobody may make it, take it or do it.
     Stop,
+    /// Some people may not: those who are pregnant, allergic, too young. It forbids no jar.
+    #[serde(rename = "not for")]
+    NotFor,
+    /// Take care.
     Warn,
-    Info,
+    /// Good to know.
+    Note,
 }
 
-#[derive(Debug, Deserialize)]
-struct Row {
-    code: String,
-    severity: Severity,
-    herbs: String,
-    preparations: String,
-    states: String,
-    purposes: String,
-    holds: String,
-    text: String,
-    source: String,
-    status: Status,
+/// Where a caution is said.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
+#[serde(rename_all = "lowercase")]
+pub enum Moment {
+    /// Where the plant is picked.
+    Pick,
+    /// Where the jar is made.
+    Make,
+    /// To whoever holds the bottle.
+    Use,
+    /// On the page of the herb alone: what the text itself covers.
+    Read,
 }
 
-static CAUTIONS: LazyLock<Vec<Row>> =
-    LazyLock::new(|| table::rows("cautions.tsv", include_str!("../data/cautions.tsv")));
+impl Moment {
+    fn of(word: &str) -> Option<Self> {
+        Some(match word {
+            "pick" => Self::Pick,
+            "make" => Self::Make,
+            "use" => Self::Use,
+            "read" => Self::Read,
+            _ => return None,
+        })
+    }
+}
+
+/// One caution with how grave it is, for whom it is said, where it comes from and how sure it is.
+#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+pub struct Caution {
+    /// A stable word for programs: the clause of a herb, or the rule of a jar.
+    pub code: String,
+    /// How grave it is.
+    pub severity: Severity,
+    /// The common name of the herb that it belongs to; none where it is the jar's.
+    pub herb: Option<String>,
+    /// Where it is said.
+    pub at: Vec<Moment>,
+    /// The sentence.
+    pub text: String,
+    /// Where it comes from; none where no source was found.
+    pub source: Option<String>,
+    /// How sure it is.
+    pub status: Status,
+}
+
+impl Caution {
+    /// Whether it belongs on a label: said to whoever holds the bottle, and more than a note.
+    pub fn is_for_a_label(&self) -> bool {
+        self.severity != Severity::Note && self.is_said_at(Moment::Use)
+    }
+
+    /// Whether it is said there.
+    pub fn is_said_at(&self, moment: Moment) -> bool {
+        self.at.contains(&moment)
+    }
+
+    /// What the reading of a bottle's own pH tells: it comes before everything else that is said of the bottle.
+    pub fn of_reading(told: Note) -> Self {
+        Self::of_note(told, Severity::Stop, &[Moment::Make, Moment::Use])
+    }
+
+    fn of_note(note: Note, severity: Severity, at: &[Moment]) -> Self {
+        Self {
+            code: note.code,
+            severity,
+            herb: None,
+            at: at.to_vec(),
+            text: note.text,
+            source: note.source,
+            status: note.status,
+        }
+    }
+}
+
+/// What the cautions are about.
+#[derive(Debug, Clone, Copy)]
+pub struct Subject<'a> {
+    /// The preparation.
+    pub preparation: &'a Preparation,
+    /// The herbs.
+    pub plants: &'a [PlantLine],
+    /// What it is for; none for every use of the preparation.
+    pub purpose: Option<Purpose>,
+    /// The kinds of liquid poured, in the words of the wire.
+    pub kinds: &'a [&'a str],
+    /// The highest strength it may have at the end, % vol.
+    pub strength_percent_vol: f64,
+}
+
+/// The cautions of a jar, the gravest first; standing notes stand together at the end.
+pub fn for_jar(subject: &Subject<'_>) -> Vec<Caution> {
+    let here =
+        |caution: &Caution| caution.is_said_at(Moment::Make) || caution.is_said_at(Moment::Use);
+    let mut cautions = Vec::new();
+    for plant in subject.plants {
+        let Some(herb) = plant.known else {
+            cautions.push(not_looked_up(Argument::own(&plant.common)));
+            continue;
+        };
+        cautions.extend(limit(herb));
+        let clauses = clause::of(herb).into_iter();
+        let touching = clauses.filter(|row| row.touches(&plant.part));
+        cautions.extend(
+            touching
+                .map(|row| row.caution(Some(&herb.common)))
+                .filter(here),
+        );
+        if !clause::is_read(&herb.key) {
+            cautions.push(not_looked_up(Argument::herb(&herb.common)));
+        }
+    }
+    let rules = rules::of(subject);
+    let is_said = |code: &str| cautions.iter().any(|one| one.code == code);
+    // The general line says less than what a herb says of nursing itself.
+    let is_general = |one: &Caution| one.code == "no-data-nursing" && is_said("nursing");
+    let rules: Vec<Caution> = rules.into_iter().filter(|one| !is_general(one)).collect();
+    cautions.extend(rules);
+    in_order(cautions)
+}
+
+/// The gravest first, a herb's own before the jar's, and each sentence once.
+fn in_order(mut cautions: Vec<Caution>) -> Vec<Caution> {
+    cautions.sort_by_key(|caution| (caution.severity, caution.herb.is_none()));
+    let mut seen: Vec<(Option<String>, String)> = Vec::new();
+    cautions.retain(|caution| {
+        let key = (caution.herb.clone(), caution.text.clone());
+        let is_first = !seen.contains(&key);
+        seen.push(key);
+        is_first
+    });
+    cautions
+}
+
+/// The limit that stands in the table of herbs, where no clause says it.
+fn limit(herb: &Herb) -> Option<Caution> {
+    let clauses = clause::of(herb);
+    if clauses.iter().any(|row| row.severity == Severity::Stop) {
+        return None;
+    }
+    let (code, note) = herb.own_limit()?;
+    let note = Note {
+        code: code.to_owned(),
+        ..note
+    };
+    Some(Caution {
+        herb: Some(herb.common.clone()),
+        ..Caution::of_note(note, Severity::Stop, &[Moment::Pick, Moment::Make])
+    })
+}
+
+/// Silence is said as what it is: no text was looked up.
+fn not_looked_up(herb: Argument) -> Caution {
+    let text = Message::new("caution-not-looked-up").with("herb", herb);
+    let note = Note::new("not-looked-up", text, "", Status::Memory);
+    Caution::of_note(note, Severity::Warn, &[Moment::Make])
+}
+
+/// The cautions of a herb itself, for its own page: limits and every clause, the gravest first.
+pub fn of_herb(herb: &Herb) -> Vec<Caution> {
+    let mut cautions: Vec<Caution> = limit(herb).into_iter().collect();
+    cautions.extend(clause::of(herb).into_iter().map(|row| row.caution(None)));
+    if !clause::is_read(&herb.key) {
+        cautions.push(not_looked_up(Argument::herb(&herb.common)));
+    }
+    in_order(cautions)
+}
+
+/// Whether a text was looked up for what the herb does to people.
+pub fn is_read(herb: &Herb) -> bool {
+    clause::is_read(&herb.key)
+}
+
+/// What to beware of when a herb is picked: weeds in the cut, gloves, and its dangerous look-alikes.
+pub fn for_picking(herb: &Herb) -> Vec<Caution> {
+    let own = of_herb(herb).into_iter();
+    let picked = own.filter(|caution| caution.is_said_at(Moment::Pick));
+    picked.chain(herb.look_alikes().map(mistaken)).collect()
+}
+
+fn mistaken(row: &LookAlike) -> Caution {
+    let text = Message::new("look-alike-in-words")
+        .with("name", Argument::message(row.name()))
+        .with("why", Argument::message(row.why()))
+        .with("tell", Argument::message(row.tell_apart()));
+    let note = Note::new("look-alike", text, &row.source, row.status);
+    Caution::of_note(note, Severity::Stop, &[Moment::Pick])
+}
 
 #[derive(Debug, Deserialize)]
 struct Text {
@@ -47,162 +233,6 @@ struct Text {
 
 static TEXTS: LazyLock<Vec<Text>> =
     LazyLock::new(|| table::rows("texts.tsv", include_str!("../data/texts.tsv")));
-
-/// What the cautions are about.
-#[derive(Debug, Clone, Copy)]
-pub struct Subject<'a> {
-    /// The preparation.
-    pub preparation: &'a Preparation,
-    /// The herbs.
-    pub plants: &'a [PlantLine],
-    /// What it is for; none for every use.
-    pub purpose: Option<Purpose>,
-    /// The kinds of liquid poured, in the words of the wire.
-    pub kinds: &'a [&'a str],
-    /// The highest strength it may have at the end, % vol.
-    pub strength_percent_vol: f64,
-}
-
-/// From this strength on, vapour catches fire near room warmth, % vol.
-const FLAMMABLE: f64 = 20.0;
-
-impl Subject<'_> {
-    fn holds(&self, what: &str) -> bool {
-        let kinds = |names: &[&str]| self.kinds.iter().any(|kind| names.contains(kind));
-        match what {
-            "*" => true,
-            "ethanol" => self.strength_percent_vol > 0.5,
-            "strong" => self.strength_percent_vol >= FLAMMABLE || kinds(&["spirit"]),
-            "honey" => kinds(&["honey"]),
-            "sugar" => kinds(&["sugar", "syrup", "honey"]),
-            _ => false,
-        }
-    }
-
-    fn touched_by(&self, row: &Row) -> bool {
-        let states = |state: PlantState| table::names(&row.states, state.word());
-        (row.herbs == "*"
-            || self
-                .plants
-                .iter()
-                .any(|plant| table::names(&row.herbs, &plant.herb)))
-            && (table::names(&row.preparations, &self.preparation.key)
-                || table::names(&row.preparations, &self.preparation.family))
-            && (row.states == "*" || self.plants.iter().any(|plant| states(plant.state)))
-            && self
-                .purpose
-                .is_none_or(|purpose| table::names(&row.purposes, purpose.word()))
-            && self.holds(&row.holds)
-    }
-}
-
-/// The cautions of a jar: hard stops first, the herbs' own next, the rest after.
-pub fn for_jar(subject: &Subject<'_>) -> Vec<Note> {
-    let rows = |severity: Severity| {
-        CAUTIONS
-            .iter()
-            .filter(move |row| row.severity == severity && subject.touched_by(row))
-            .map(|row| Note {
-                code: row.code.clone(),
-                text: row.text.clone(),
-                source: source_of(&row.source),
-                status: row.status,
-            })
-    };
-    let herbs = || subject.plants.iter().filter_map(|plant| plant.known);
-    let mut notes: Vec<Note> = herbs().filter_map(limit).collect();
-    notes.extend(rows(Severity::Stop));
-    notes.extend(herbs().filter_map(own));
-    notes.extend(
-        subject
-            .plants
-            .iter()
-            .filter(|plant| plant.known.is_none_or(|herb| !herb.is_described()))
-            .map(|plant| {
-                Note::new(
-                    "not-looked-up",
-                    format!(
-                        "No cautions were looked up for {}: make sure yourself.",
-                        words::herb(&plant.common)
-                    ),
-                    "",
-                    Status::Memory,
-                )
-            }),
-    );
-    notes.extend(rows(Severity::Warn));
-    notes.extend(rows(Severity::Info));
-    let mut seen: Vec<String> = Vec::new();
-    notes.retain(|note| {
-        let first = !seen.contains(&note.text);
-        seen.push(note.text.clone());
-        first
-    });
-    notes
-}
-
-fn limit(herb: &Herb) -> Option<Note> {
-    let code = match herb.limit()? {
-        Limit::Poisonous => "poisonous",
-        Limit::No => "not-a-medicine",
-        Limit::Outside => "outside-only",
-        Limit::Cook => "cook-first",
-    };
-    Some(Note::new(
-        code,
-        sentence(&herb.use_text),
-        &herb.use_source,
-        herb.limit_status(),
-    ))
-}
-
-fn own(herb: &Herb) -> Option<Note> {
-    let unsure = if herb.caution_status() == Status::Memory {
-        " (from memory, not checked)"
-    } else {
-        ""
-    };
-    (!herb.cautions.is_empty()).then(|| {
-        let text = format!(
-            "{}: {}{unsure}.",
-            herb.common,
-            herb.cautions.trim_end_matches('.')
-        );
-        Note::new("herb", text, &herb.caution_source, herb.caution_status())
-    })
-}
-
-/// The cautions of a herb itself, for its own page: limits, its own, and what is mistaken for it.
-pub fn of_herb(herb: &Herb) -> Vec<Note> {
-    let mut notes: Vec<Note> = limit(herb).into_iter().chain(own(herb)).collect();
-    notes.extend(for_picking(herb));
-    notes
-}
-
-/// What to beware of when a herb is picked wild: its dangerous look-alikes.
-pub fn for_picking(herb: &Herb) -> Vec<Note> {
-    let mut notes: Vec<Note> = herb
-        .look_alikes()
-        .map(|row| {
-            let text = format!(
-                "Mistaken for it: {} ({}). Tell them apart: {}.",
-                row.name,
-                row.why,
-                row.tell_apart.trim_end_matches('.')
-            );
-            Note::new("look-alike", text, &row.source, row.status)
-        })
-        .collect();
-    if !herb.foraging.is_empty() {
-        notes.push(Note::new(
-            "foraging",
-            sentence(&herb.foraging),
-            "",
-            Status::Memory,
-        ));
-    }
-    notes
-}
 
 /// The general wording: not medical advice, no dose, interactions, poison, oil, alcohol, selling.
 pub fn general() -> Vec<Note> {

@@ -14,7 +14,7 @@ use crate::Language;
 /// The files of a folder; each stands in every language.
 macro_rules! files {
     ($folder:literal) => {
-        files!($folder: "units", "poison", "cautions", "keeping", "drying", "journal", "safe")
+        files!($folder: "units", "poison", "cautions", "clauses", "look_alikes", "stages", "keeping", "drying", "journal", "safe")
     };
     ($folder:literal: $($file:literal),*) => {
         [$(include_str!(concat!("../texts/", $folder, "/", $file, ".ftl"))),*]

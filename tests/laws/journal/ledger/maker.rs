@@ -150,7 +150,6 @@ impl Maker {
                     gross_g,
                     air: None,
                     odd: false,
-                    snap_test: false,
                 };
                 self.perform(|w| w.record(&WeighingId(id), &weighing))
             }
@@ -158,11 +157,7 @@ impl Maker {
                 let id = pick(&self.trays, n)?;
                 self.perform(|w| {
                     let mut tray: Tray = w.get(&id)?;
-                    tray.taken_down = Some(TakenDown {
-                        at: now,
-                        gross_g,
-                        snap_test: false,
-                    });
+                    tray.taken_down = Some(TakenDown { at: now, gross_g });
                     w.correct(&id, &tray)
                 })
             }

@@ -11,7 +11,7 @@ use super::wire::{
 use crate::jar::{DriedEquivalent, Judged};
 use crate::mixture::Liquid;
 use crate::trace;
-use crate::wire::{Interval, Note, Status};
+use crate::wire::{Caution, Interval, Note, Status};
 use crate::{App, Command, Failure, asked, ph};
 
 impl Command for ShowBottle {
@@ -98,7 +98,12 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &BottleId) -> Result<Bo
         ph: ph::shown(reading, row.ph, Some(id))?,
         liquid: Liquid::from(&judged.poured.liquid),
         keeping: judged.poured.keeping.into(),
-        cautions: judged.poured.cautions.into_iter().map(Note::from).collect(),
+        cautions: judged
+            .poured
+            .cautions
+            .into_iter()
+            .map(Caution::from)
+            .collect(),
         note: row.bottle.note,
     })
 }

@@ -6,7 +6,7 @@ use crate::jar::Keeping;
 use crate::mixture::Liquid;
 use crate::ph::{PhShown, ReadWith};
 use crate::trace::Chain;
-use crate::wire::{Changed, Interval, Note};
+use crate::wire::{Caution, Changed, Interval, Note};
 
 /// So many bottles of one size.
 #[derive(Debug, Clone, Copy, Deserialize)]
@@ -275,7 +275,7 @@ pub struct BottlePage {
     pub keeping: Keeping,
     pub storage: Vec<Note>,
     pub signs: Vec<Note>,
-    pub cautions: Vec<Note>,
+    pub cautions: Vec<Caution>,
     /// Whether its pH is worth reading, for acid keeps it.
     pub takes_ph: bool,
     pub ph: Option<PhShown>,

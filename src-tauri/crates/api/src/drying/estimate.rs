@@ -59,14 +59,7 @@ impl Command for EstimateDrying {
             let target = WetBasis::from_percent(percent).at("target_moisture_wet_percent")?;
             lot = lot.target(target).at("target_moisture_wet_percent")?;
         }
-        let mut weighings = weighings(self.weighings.as_deref().unwrap_or_default())?;
-        if self.snap_test.unwrap_or(false)
-            && let Some(last) =
-                (weighings.iter_mut()).max_by(|a, b| a.hours().total_cmp(&b.hours()))
-        {
-            *last = last.snapped();
-        }
-        lot = lot.weighings(weighings);
+        lot = lot.weighings(weighings(self.weighings.as_deref().unwrap_or_default())?);
         if let Some(air) = &self.air {
             lot = lot.air(Some(self::air(air).map_err(|why| why.within("air"))?));
         }
@@ -149,7 +142,7 @@ fn sample(sample: &wire::OvenSample, step: physics::quantity::Mass) -> Result<Ov
 pub(crate) fn noted(estimate: &drying::Estimate) -> impl Iterator<Item = Note> {
     estimate.reasons.iter().map(|reason| Note {
         code: reason.code().to_owned(),
-        text: super::reason::said(*reason).into(),
+        text: reason.text().to_owned(),
         source: None,
         status: Status::Computed,
     })

@@ -2,6 +2,7 @@
 
 use chrono::{DateTime, Duration, FixedOffset};
 use journal::{BedId, Harvest, HarvestId, PhotoHash, Surface as Outside, TimeFrom, Weighed};
+use message::{Argument, Message};
 use store::{Reading, Writing};
 
 use super::page::card;
@@ -43,7 +44,6 @@ impl Command for RecordHarvest {
             };
             look_alike_is_ruled_out(writing, &known, &harvest)?;
             writing.record(&id, &harvest)?;
-            asked::about_mass("gross_g", harvest.weighed.net_g(), self.confirm_odd)?;
             Ok((line("Recorded", &harvest, &known), ()))
         })?;
         written(app, done, &id)
@@ -96,9 +96,6 @@ impl Command for CorrectHarvest {
                 look_alike_is_ruled_out(writing, &known, &harvest)?;
             }
             writing.correct(&id, &harvest)?;
-            if self.gross_g.is_some() {
-                asked::about_mass("gross_g", harvest.weighed.net_g(), self.confirm_odd)?;
-            }
             Ok((line("Corrected", &harvest, &known), ()))
         })?;
         written(app, done, &id)
@@ -198,11 +195,11 @@ fn look_alike_is_ruled_out(
     if harvest.look_alike_ruled_out {
         return Ok(());
     }
-    let names: Vec<&str> = known
+    let names: Vec<Argument> = known
         .entry
         .into_iter()
         .flat_map(|entry| entry.look_alikes())
-        .map(|row| row.name.as_str())
+        .map(|row| Argument::message(row.name()))
         .collect();
     let bed = harvest
         .bed
@@ -210,16 +207,18 @@ fn look_alike_is_ruled_out(
         .transpose()?
         .flatten();
     let is_wild = bed.is_some_and(|bed| bed.wild);
-    let common = &known.common;
-    let message = match names.as_slice() {
-        [] if is_wild => {
-            format!("Nobody planted this {common}: confirm that you are certain what it is.")
-        }
-        [] => return Ok(()),
-        names => format!(
-            "{} can be taken for {common} and can poison: confirm that you ruled it out.",
-            names.join("; ")
-        ),
+    let herb = match known.entry {
+        Some(entry) => Argument::herb(&entry.common),
+        None => Argument::own(&known.common),
+    };
+    let message = if !names.is_empty() {
+        Message::new("look-alike-to-rule-out")
+            .with("names", Argument::one_of(names))
+            .with("herb", herb)
+    } else if is_wild {
+        Message::new("wild-to-be-certain").with("herb", herb)
+    } else {
+        return Ok(());
     };
     Err(Failure {
         field: Some("look_alike_ruled_out".to_owned()),

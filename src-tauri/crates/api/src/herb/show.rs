@@ -1,12 +1,13 @@
 //! `herb.show`: what is published of a herb beside what the maker found.
 
 use formulary::herbs;
+use message::{Argument, Message};
 use store::OwnBatch;
 
 use super::known::Known;
 use super::list::line;
 use super::wire::{Fact, HerbPage, LookAlike, OwnRatio, PartWater, ShowHerb};
-use crate::wire::{Note, Status};
+use crate::wire::{Caution, Moment, Severity, Status};
 use crate::{App, Command, Failure};
 
 /// More finished batches of one herb than a page can show.
@@ -55,17 +56,20 @@ fn facts(known: &Known) -> Vec<Fact> {
     entry.facts().into_iter().map(fact).collect()
 }
 
-fn cautions(known: &Known) -> Vec<Note> {
+fn cautions(known: &Known) -> Vec<Caution> {
     match known.entry {
         Some(entry) => formulary::cautions::of_herb(entry)
             .into_iter()
-            .map(Note::from)
+            .map(Caution::from)
             .collect(),
-        None => vec![Note {
+        None => vec![Caution {
             code: "unknown_herb".to_owned(),
-            text:
-                "Nothing was looked up for this herb: check its safety yourself before you use it."
-                    .to_owned(),
+            severity: Severity::Warn,
+            herb: None,
+            at: vec![Moment::Make],
+            text: Message::new("caution-not-looked-up")
+                .with("herb", Argument::own(&known.common))
+                .into(),
             source: None,
             status: Status::Own,
         }],
@@ -75,9 +79,9 @@ fn cautions(known: &Known) -> Vec<Note> {
 fn look_alikes(known: &Known) -> Vec<LookAlike> {
     let rows = known.entry.into_iter().flat_map(herbs::Herb::look_alikes);
     let look_alike = |row: &'static herbs::LookAlike| LookAlike {
-        name: row.name.clone(),
-        why: row.why.clone(),
-        tell_apart: row.tell_apart.clone(),
+        name: row.name().into(),
+        why: row.why().into(),
+        tell_apart: row.tell_apart().into(),
         source: Some(row.source.clone()).filter(|source| !source.is_empty()),
         status: row.status.into(),
     };

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::wire::{Changed, Interval, Note, Status, bare_request};
+use crate::wire::{Caution, Changed, Interval, Status, bare_request};
 
 bare_request!(
     /// Every herb, the maker's recent ones first.
@@ -88,7 +88,7 @@ pub struct OwnRatio {
 pub struct HerbPage {
     pub herb: HerbLine,
     pub facts: Vec<Fact>,
-    pub cautions: Vec<Note>,
+    pub cautions: Vec<Caution>,
     pub look_alikes: Vec<LookAlike>,
     pub water: Vec<PartWater>,
     pub own_ratios: Vec<OwnRatio>,

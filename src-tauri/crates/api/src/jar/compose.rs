@@ -14,7 +14,7 @@ use crate::harvest::own_fractions;
 use crate::herb::Known;
 use crate::mixture::{self, Liquid, Shortfall, StockItem};
 use crate::tray::{Run, refuse_if_lost};
-use crate::wire::{Interval, Lot, Note, PlantState};
+use crate::wire::{Caution, Interval, Lot, Note, PlantState};
 use crate::{App, Command, Failure, asked};
 
 impl Command for Composition {
@@ -167,7 +167,7 @@ impl Composed {
             jar: proposal.jar.into(),
             comes_out,
             steep_days: proposal.steep_days.into(),
-            cautions: proposal.cautions.into_iter().map(Note::from).collect(),
+            cautions: proposal.cautions.into_iter().map(Caution::from).collect(),
             reasons,
         })
     }

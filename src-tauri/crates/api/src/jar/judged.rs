@@ -1,6 +1,7 @@
 //! A poured jar as the formulary judges it: its liquid, its keeping, its dry matter, its dates.
 
 use chrono::{Days, NaiveDate};
+use formulary::cautions::Caution;
 use formulary::compose::{self, AsPoured, as_poured};
 use formulary::keep;
 use formulary::preparations::{self, PlantState as State, Preparation, Solvent};
@@ -85,7 +86,7 @@ impl Judged {
                 .cautions
                 .retain(|note| note.code != keep::IS_MEASURED);
             if !read.ph.is_acid_enough() {
-                poured.cautions.insert(0, told);
+                poured.cautions.insert(0, Caution::of_reading(told));
             }
         }
         let is_oil = preparation.grade == Solvent::Oil;

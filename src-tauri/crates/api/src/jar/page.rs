@@ -14,7 +14,7 @@ use super::wire::{JarCard, JarPage, JarPlant, JarShown, JarState, Jars, ListJars
 use super::{life, rest, retention};
 use crate::herb::Known;
 use crate::mixture::{self, Liquid};
-use crate::wire::{Interval, Lot, Note, Status};
+use crate::wire::{Caution, Interval, Lot, Note, Status};
 use crate::{App, Command, Failure, asked, bottle, ph};
 
 impl Command for ListJars {
@@ -161,7 +161,12 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &JarId) -> Result<JarPa
         takes_ph: judged.preparation.is_kept_by_acid(),
         ph: ph::shown(reading, read, None)?,
         keeping: judged.poured.keeping.into(),
-        cautions: judged.poured.cautions.into_iter().map(Note::from).collect(),
+        cautions: judged
+            .poured
+            .cautions
+            .into_iter()
+            .map(Caution::from)
+            .collect(),
         reasons,
         steps: steps.collect(),
         note: row.jar.note,

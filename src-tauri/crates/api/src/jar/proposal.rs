@@ -3,7 +3,7 @@
 use serde::{Deserialize, Serialize};
 
 use crate::mixture::{IngredientKind, Liquid, Shortfall, StockItem};
-use crate::wire::{Interval, Lot, Note, PlantState, Status};
+use crate::wire::{Caution, Interval, Lot, Note, PlantState, Status};
 
 /// A little of the lot, dried to constant weight; unless named, the scale shows what the figures show.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -183,6 +183,6 @@ pub struct Proposal {
     pub jar: JarRoom,
     pub comes_out: ComesOut,
     pub steep_days: Days,
-    pub cautions: Vec<Note>,
+    pub cautions: Vec<Caution>,
     pub reasons: Vec<Note>,
 }

@@ -10,7 +10,7 @@ use super::retention::ExpectedOut;
 use crate::bottle::BottleCard;
 use crate::mixture::Liquid;
 use crate::ph::PhShown;
-use crate::wire::{Changed, Interval, Lot, Note, PlantState, Status, bare_request};
+use crate::wire::{Caution, Changed, Interval, Lot, Note, PlantState, Status, bare_request};
 
 /// Lots with grams left, fresh before dried, the latest picking first; `after` is the last one seen.
 #[derive(Debug, Clone, Deserialize)]
@@ -200,7 +200,7 @@ pub struct JarPage {
     pub dried_equivalent_g_per_ml: Option<Interval>,
     /// The same to a millilitre of what there is with the plant's own water.
     pub dried_equivalent_with_plant_water_g_per_ml: Option<Interval>,
-    pub cautions: Vec<Note>,
+    pub cautions: Vec<Caution>,
     /// Whether its pH is worth reading, for acid keeps it.
     pub takes_ph: bool,
     pub ph: Option<PhShown>,

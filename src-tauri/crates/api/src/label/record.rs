@@ -1,6 +1,7 @@
 //! From the journal to the plain record of a label.
 
 use ::label::{Figure, Kind, Label, Meaning, Plant, Ratio, State, Strength, Use};
+use formulary::cautions;
 use formulary::herbs::Limit;
 use formulary::preparations::{self, Verdict};
 use journal::{Bed, BottleId, Jar, JarId, PlantState, Setting, Stock};
@@ -26,24 +27,6 @@ pub(super) struct Record {
     pub uses: Vec<Purpose>,
     pub use_for: Purpose,
 }
-
-/// Cautions for whoever makes it, and those that the label's own line on alcohol says.
-const NOT_ON_LABELS: [&str; 14] = [
-    "acid-soak",
-    "alcohol-bottle",
-    "children-alcohol",
-    "chilli-hands",
-    "damp-herb-oil",
-    "flame",
-    "horseradish",
-    "hot-glass",
-    "metal-lid",
-    "no-open-flame-oil",
-    "not-alcohol-free",
-    "ph-strip",
-    "vinegar-strength",
-    "wrong-alcohol",
-];
 
 /// A jar's label tells what was poured, for that is what the maker will look up.
 pub(super) fn of_jar(
@@ -160,8 +143,6 @@ fn record(
     });
     // A second pouring stands on a marc that has given most of what it had: its own ratio would say too much.
     let ratio = jar.ratio_ml_per_g().filter(|_| jar.marc_of.is_none());
-    let cautions = judged.poured.cautions.iter();
-    let cautions = cautions.filter(|note| !NOT_ON_LABELS.contains(&note.code.as_str()));
     let label = Label {
         plants: plants.collect(),
         ratio: ratio.map(|ml_per_g| Ratio {
@@ -178,7 +159,7 @@ fn record(
             Purpose::Outside => Use::OutsideOnly,
             Purpose::Food => Use::Food,
         },
-        cautions: cautions.map(|note| note.text.clone()).collect(),
+        cautions: cautions::for_a_label(&judged.poured.cautions),
         poison_line: setting.poison_line.clone(),
         maker: setting.maker.clone(),
         ingredients: ingredients(jar, judged),

@@ -1,9 +1,9 @@
 //! How well a liquid takes up what a herb holds.
 
-use physics::Interval;
+use message::{Argument, Message, Unit};
 
 use crate::{
-    compose::{Draft, PlantLine},
+    compose::{self, Draft, PlantLine},
     constituents::{Class, Grade},
     herbs::Herb,
     note::{Reason, Speaks, Status},
@@ -21,7 +21,7 @@ pub(super) fn fit(
         return (0.5, Vec::new());
     };
     if preparation.grade == Solvent::Ethanol {
-        return fit_of_spirit(herb, draft.liquid.strength_percent_vol);
+        return fit_of_spirit(herb, plant, draft);
     }
     let (grade, status) = match herb.grade_in(preparation.grade) {
         Some(grade) => (grade, Status::Memory),
@@ -41,7 +41,8 @@ pub(super) fn fit(
     (grade.score(), vec![Reason::new(speaks, text, "", status)])
 }
 
-fn fit_of_spirit(herb: &Herb, strength: Interval) -> (f64, Vec<Reason>) {
+fn fit_of_spirit(herb: &Herb, plant: &PlantLine, draft: &Draft) -> (f64, Vec<Reason>) {
+    let strength = draft.liquid.strength_percent_vol;
     let mut reasons = Vec::new();
     let classes = herb.classes();
     let mut score = if classes.is_empty() {
@@ -50,32 +51,42 @@ fn fit_of_spirit(herb: &Herb, strength: Interval) -> (f64, Vec<Reason>) {
         mean(&classes, strength.value)
     };
     let at = words::interval(strength, "% vol");
-    let published = herb
-        .tincture()
-        .and_then(|tincture| Some((tincture.strength_percent_vol?, tincture)));
-    if let Some(((low, high), tincture)) = published {
+    let published = compose::published(plant, draft.controls.ratio_ml_per_g.value);
+    if let Some(published) = published {
+        let (low, high) = published.percent_vol;
         let away = (low - strength.value).max(strength.value - high).max(0.0);
         score = 0.5 * score + 0.5 * (1.0 - away / 25.0).max(0.0);
-        let range = if low == high {
-            format!("{low} % vol")
-        } else {
-            format!("{low} to {high} % vol")
-        };
-        let checked = if tincture.status <= Status::PartlyConfirmed {
-            "published"
-        } else {
-            "remembered, not checked,"
-        };
-        let (speaks, stands) = if away <= 2.0 {
-            (Speaks::For, "within reach of")
-        } else {
-            (Speaks::Against, "away from")
-        };
-        let text = format!(
-            "It ends at {at}, {stands} the {range} {checked} for {}.",
-            words::herb(&herb.common)
+        let ends = Argument::range(
+            strength.low,
+            strength.value,
+            strength.high,
+            Unit::PercentVol,
         );
-        reasons.push(Reason::new(speaks, text, tincture.source, tincture.status));
+        let (speaks, text) = if away <= 2.0 {
+            (
+                Speaks::For,
+                Message::new("strength-meets")
+                    .with("ends", ends)
+                    .with("published", Argument::message(published.in_words()))
+                    .with("herb", Argument::herb(&herb.common))
+                    .with("form", Argument::message(published.of.in_words())),
+            )
+        } else {
+            (
+                Speaks::Against,
+                Message::new("strength-misses")
+                    .with("ends", ends)
+                    .with("published", Argument::message(published.in_words()))
+                    .with("herb", Argument::herb(&herb.common))
+                    .with("form", Argument::message(published.of.in_words())),
+            )
+        };
+        reasons.push(Reason::new(
+            speaks,
+            text,
+            &published.source,
+            published.status,
+        ));
     } else if let Some(first) = classes.first() {
         let grade = first.in_spirit(strength.value);
         let speaks = if grade >= Grade::Fair {

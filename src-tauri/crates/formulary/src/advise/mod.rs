@@ -5,6 +5,7 @@
 
 mod fit;
 
+use message::{Argument, Message};
 use physics::{Interval, mixture::Liquid};
 
 use crate::{
@@ -246,10 +247,11 @@ fn candidate(
     }
     let unknown = |plant: &&PlantLine| plant.known.is_none_or(|herb| !herb.is_described());
     for plant in plants.iter().filter(unknown) {
-        let text = format!(
-            "Nothing was looked up about {}, its cautions included.",
-            words::herb(&plant.common)
-        );
+        let herb = match plant.known {
+            Some(herb) => Argument::herb(&herb.common),
+            None => Argument::own(&plant.common),
+        };
+        let text = Message::new("caution-not-looked-up").with("herb", herb);
         reasons.push(Reason::new(Speaks::Against, text, "", Status::Memory));
     }
     let (best_before_days, _) = keep::best_before_days(preparation, verdict);
@@ -296,22 +298,20 @@ fn excluded_by(
         Some(Reason::new(Speaks::Against, text, source, status))
     };
     let herb = plant.known?;
-    match herb.limit() {
-        Some(herbs::Limit::Outside)
+    let limit = herb.limit_of(&plant.part);
+    match &limit {
+        Some((herbs::Limit::Outside, _))
             if request.purpose == Purpose::Outside
                 && preparation.uses.contains(&Purpose::Outside) => {}
-        Some(_) => {
-            return against(
-                preparations::sentence(&herb.use_text),
-                &herb.use_source,
-                herb.limit_status(),
-            );
+        Some((_, note)) => {
+            let source = note.source.as_deref().unwrap_or_default();
+            return against(note.text.clone(), source, note.status);
         }
         None => {}
     }
     let taken_up = herb.grade_in(preparation.grade);
     // Of a herb for the skin alone, what takes up nothing of it is only a bottle to be mistaken.
-    if preparation.grade == Solvent::Glycerite || herb.limit().is_some() {
+    if preparation.grade == Solvent::Glycerite || limit.is_some() {
         if preparation.grade != Solvent::Ethanol && taken_up == Some(Grade::No) {
             let text = format!(
                 "{} does not take up what {} holds.",

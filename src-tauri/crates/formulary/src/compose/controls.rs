@@ -82,7 +82,7 @@ pub(super) fn wishes(
         "% vol",
     )?;
     let usual_strength =
-        (preparation.aim == Aim::Strength).then(|| usual::strength(preparation, plants));
+        (preparation.aim == Aim::Strength).then(|| usual::strength(preparation, plants, ratio));
     let usual_glycerin = usual::glycerin(preparation, plants);
     let glycerin = within(
         "glycerin_percent_vol",

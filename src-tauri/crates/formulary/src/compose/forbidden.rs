@@ -1,5 +1,7 @@
 //! What must not be made at all, and what must never be swallowed.
 
+use message::{Argument, Message};
+
 use super::PlantLine;
 use crate::{
     constituents::Grade,
@@ -12,14 +14,16 @@ use crate::{
 pub(crate) fn forbidden(preparation: &Preparation, plants: &[PlantLine]) -> Option<String> {
     let limited = plants.iter().find_map(|plant| {
         let herb = plant.known?;
-        match herb.limit()? {
-            Limit::Poisonous | Limit::No | Limit::Cook => Some(&herb.use_text),
-            Limit::Outside if !serves_outside(preparation, herb) => Some(&herb.use_text),
-            Limit::Outside => None,
-        }
+        let (limit, note) = herb.limit_of(&plant.part)?;
+        let serves = limit == Limit::Outside && serves_outside(preparation, herb);
+        (!serves).then_some((herb, note))
     });
-    if let Some(text) = limited {
-        return Some(format!("Do not make it: {text}."));
+    if let Some((herb, note)) = limited {
+        if !herb.use_text.is_empty() {
+            return Some(format!("Do not make it: {}.", herb.use_text));
+        }
+        let why = Argument::message(Message::plain(note.text));
+        return Some(Message::new("do-not-make").with("why", why).into());
     }
     let only = preparation.only.as_ref()?;
     let other = plants
@@ -44,5 +48,6 @@ fn serves_outside(preparation: &Preparation, herb: &Herb) -> bool {
 pub(super) fn is_for_outside_only(plants: &[PlantLine]) -> bool {
     plants
         .iter()
-        .any(|plant| plant.known.and_then(Herb::limit) == Some(Limit::Outside))
+        .filter_map(|plant| plant.known?.limit_of(&plant.part))
+        .any(|(limit, _)| limit == Limit::Outside)
 }

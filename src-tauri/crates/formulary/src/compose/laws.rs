@@ -63,14 +63,17 @@ fn every_preparation_composes_and_explains_itself() {
             "{}",
             preparation.key
         );
-        for note in jar
-            .reasons
-            .iter()
-            .chain(&jar.cautions)
-            .chain(&jar.would_help)
-        {
+        for caution in &jar.cautions {
             assert!(
-                note.text.ends_with('.'),
+                caution.source.is_some() || caution.status != Status::Confirmed,
+                "{}",
+                caution.code
+            );
+        }
+        for note in jar.reasons.iter().chain(&jar.would_help) {
+            // How a message ends is held where its words are.
+            assert!(
+                note.text.ends_with('.') || message::carried::is_in(&note.text),
                 "{}: {}",
                 preparation.key,
                 note.text

@@ -32,6 +32,7 @@ pub(crate) use forbidden::forbidden;
 pub(crate) use liquids::kind_word;
 pub(crate) use plants::{LEAST_G, MOST_G};
 pub(crate) use room::room;
+pub(crate) use usual::published;
 
 use crate::{
     cautions,

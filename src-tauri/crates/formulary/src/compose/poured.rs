@@ -9,9 +9,8 @@ use super::{
     Composition, Plant, PourLine, Refusal, draft::judge, forbidden, kind_word, plants, pours,
 };
 use crate::{
-    cautions,
+    cautions::{self, Caution},
     keep::Keeping,
-    note::Note,
     preparations::{Preparation, sentence},
 };
 
@@ -23,7 +22,7 @@ pub struct AsPoured {
     /// Whether it keeps.
     pub keeping: Keeping,
     /// What to beware of, the gravest first.
-    pub cautions: Vec<Note>,
+    pub cautions: Vec<Caution>,
 }
 
 /// Judges a jar by its recipe as poured, and by the pH of what came of it where that was read.

@@ -4,7 +4,7 @@ use physics::mixture::{Ingredient, Liquid};
 use serde::Serialize;
 
 use super::{Controls, PlantLine, Room};
-use crate::{keep::Keeping, note::Note, preparations::Ends};
+use crate::{cautions::Caution, keep::Keeping, note::Note, preparations::Ends};
 
 /// One liquid of the recipe.
 #[derive(Debug, Clone, PartialEq, Serialize)]
@@ -63,7 +63,7 @@ pub struct Proposal {
     /// Days from pouring to straining.
     pub steep_days: Ends,
     /// What to beware of, the gravest first.
-    pub cautions: Vec<Note>,
+    pub cautions: Vec<Caution>,
     /// Why the figures are what they are.
     pub reasons: Vec<Note>,
 }

@@ -1,11 +1,13 @@
 //! What is usual for these herbs in this preparation: published first, the state and the classes second.
 
+use message::{Argument, Message};
+
 use super::PlantLine;
 use crate::{
     constituents,
+    herbs::Strength,
     note::{Note, Status},
     preparations::{Aim, PlantState, Preparation, Range, Solvent},
-    words,
 };
 
 /// The range by state, weighed by mass where the states are mixed; a published ratio of the one dried herb comes first.
@@ -14,9 +16,10 @@ pub(super) fn ratio(preparation: &Preparation, plants: &[PlantLine]) -> Range {
         [one]
             if one.state == PlantState::Dried
                 && preparation.grade == Solvent::Ethanol
-                && preparation.aim == Aim::Strength =>
+                && preparation.aim == Aim::Strength
+                && preparation.wants.is_empty() =>
         {
-            one.known.and_then(|herb| herb.tincture())
+            one.known.and_then(|herb| herb.dried_ratio(&one.part))
         }
         _ => None,
     };
@@ -26,16 +29,13 @@ pub(super) fn ratio(preparation: &Preparation, plants: &[PlantLine]) -> Range {
             .or(preparation.ratio_fresh.as_ref())
             .or(preparation.ratio_dried.as_ref())
     };
-    if let Some((tincture, own)) = published.zip(by_state(PlantState::Dried))
-        && let Some((low, usual, high)) = tincture.dried_ratio_ml_per_g
-        && preparation.wants.is_empty()
-    {
+    if let Some((published, own)) = published.zip(by_state(PlantState::Dried)) {
         return Range {
-            low: low.min(own.low),
-            usual,
-            high: high.max(own.high),
-            source: tincture.source.to_owned(),
-            status: tincture.status,
+            low: published.low.min(own.low),
+            usual: published.usual,
+            high: published.high.max(own.high),
+            source: published.source,
+            status: published.status,
         };
     }
     let share = fresh_share(plants);
@@ -96,11 +96,15 @@ fn fresh_share(plants: &[PlantLine]) -> f64 {
 }
 
 /// The strength the herbs want: published first, the classes second; several herbs by their dry mass.
-pub(super) fn strength(preparation: &Preparation, plants: &[PlantLine]) -> (f64, Note) {
+pub(super) fn strength(
+    preparation: &Preparation,
+    plants: &[PlantLine],
+    ratio_ml_per_g: f64,
+) -> (f64, Note) {
     let wants: Vec<(f64, f64, Note)> = plants
         .iter()
         .map(|plant| {
-            let (strength, note) = wanted_by(plant);
+            let (strength, note) = wanted_by(plant, ratio_ml_per_g);
             (plant.dry_matter_g().value, strength, note)
         })
         .collect();
@@ -151,34 +155,23 @@ const GENERAL_TEXT: &str =
     "45 % vol is the middle of the trade's ladder; nothing was found for this herb.";
 
 /// The strength a herb wants with the reason: a published range, inside it the best for its classes.
-fn wanted_by(plant: &PlantLine) -> (f64, Note) {
+fn wanted_by(plant: &PlantLine, ratio_ml_per_g: f64) -> (f64, Note) {
+    let general = || Note::new("strength", GENERAL_TEXT, "", Status::Practice);
     let Some(herb) = plant.known else {
-        return (
-            GENERAL_STRENGTH,
-            Note::new("strength", GENERAL_TEXT, "", Status::Practice),
-        );
+        return (GENERAL_STRENGTH, general());
     };
     let by_class = constituents::strength_for(&herb.class_keys());
-    let published = herb
-        .tincture()
-        .and_then(|tincture| Some((tincture.strength_percent_vol?, tincture)));
-    match (published, by_class) {
-        (Some(((low, high), tincture)), by_class) => {
+    match (published(plant, ratio_ml_per_g), by_class) {
+        (Some(found), by_class) => {
+            let (low, high) = found.percent_vol;
             let strength = by_class.map_or((low + high) / 2.0, |(best, _)| best.clamp(low, high));
-            let range = if low == high {
-                format!("{low} % vol")
-            } else {
-                format!("{low} to {high} % vol")
-            };
-            let known = match tincture.status {
-                Status::Confirmed => "is published",
-                Status::PartlyConfirmed => "is published in part",
-                _ => "is remembered, not checked,",
-            };
-            let text = format!("{range} {known} for {}.", words::herb(&herb.common));
+            let text = Message::new("strength-published")
+                .with("strength", Argument::message(found.in_words()))
+                .with("herb", Argument::herb(&herb.common))
+                .with("form", Argument::message(found.of.in_words()));
             (
                 strength,
-                Note::new("strength", text, tincture.source, tincture.status),
+                Note::new("strength", text, &found.source, found.status),
             )
         }
         (None, Some((best, note))) => (
@@ -189,12 +182,24 @@ fn wanted_by(plant: &PlantLine) -> (f64, Note) {
                 ..note
             },
         ),
-        (None, None) => (
-            GENERAL_STRENGTH,
-            Note::new("strength", GENERAL_TEXT, "", Status::Practice),
-        ),
+        (None, None) => (GENERAL_STRENGTH, general()),
     }
 }
+
+/// What is published at the ratio of a jar of dried herb; fresh herb is judged by the usual ratio of the dried.
+pub(crate) fn published(plant: &PlantLine, ratio_ml_per_g: f64) -> Option<Strength<'static>> {
+    let herb = plant.known?;
+    let ratio = match plant.state {
+        PlantState::Dried => ratio_ml_per_g,
+        PlantState::Fresh => herb
+            .dried_ratio(&plant.part)
+            .map_or(USUAL_RATIO, |ratio| ratio.usual),
+    };
+    herb.strength(&plant.part, ratio)
+}
+
+/// The ratio of most tinctures of dried herb, mL to a gram; common practice, no source.
+const USUAL_RATIO: f64 = 5.0;
 
 pub(super) fn round_to(value: f64, step: f64) -> f64 {
     (value / step).round() * step

@@ -291,8 +291,27 @@ mod tests {
         let flower = water("calendula", "flower");
         assert_eq!(flower.status, Status::Memory);
         assert!(flower.reason.contains("not checked") && flower.source.is_none());
-        assert_eq!(moisture_limit("peppermint", "leaf").status, Status::Memory);
-        assert_eq!(moisture_limit("peppermint", "leaf").limit_wet_percent, 11.0);
+    }
+
+    /// Ph. Eur. as the University of Zurich quotes it, drug by drug.
+    #[test]
+    fn a_limit_of_moisture_is_that_of_the_drug_and_says_whether_it_was_read() {
+        for (herb, part, percent, status) in [
+            ("peppermint", "leaf", 11.0, Status::Confirmed),
+            ("marshmallow", "root", 12.0, Status::Confirmed),
+            ("marshmallow", "leaf", 10.0, Status::Confirmed),
+            ("thyme", "flowering tops", 10.0, Status::Confirmed),
+            ("hops", "cone", 10.0, Status::Confirmed),
+            ("willow", "bark", 11.0, Status::Confirmed),
+            ("elder-flower", "flower", 10.0, Status::Memory),
+        ] {
+            let limit = moisture_limit(herb, part);
+            assert_eq!(
+                (limit.limit_wet_percent, limit.status),
+                (percent, status),
+                "{herb} {part}"
+            );
+        }
         assert_eq!(moisture_limit("vervain", "herb").limit_wet_percent, 10.0);
     }
 

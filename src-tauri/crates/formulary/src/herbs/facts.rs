@@ -1,8 +1,9 @@
 //! A herb as a list of facts, each with its source and status.
 
+use message::{Argument, Message};
 use serde::Serialize;
 
-use super::Herb;
+use super::{Herb, strength::between};
 use crate::{
     constituents,
     note::{Status, source_of},
@@ -21,113 +22,108 @@ pub struct Fact {
     pub status: Status,
 }
 
+impl Fact {
+    fn new(
+        label: impl Into<String>,
+        value: impl Into<String>,
+        source: &str,
+        status: Status,
+    ) -> Self {
+        Self {
+            label: label.into(),
+            value: value.into(),
+            source: source_of(source),
+            status,
+        }
+    }
+}
+
 impl Herb {
     /// Everything that was looked up, cautions apart (see [`crate::cautions`]).
     pub fn facts(&self) -> Vec<Fact> {
         let mut facts = Vec::new();
-        let mut add = |label: &str, value: &str, source: &str, status| {
+        let mut judged = |label: &str, value: &str| {
             if !value.is_empty() {
-                let (label, value) = (label.to_owned(), value.to_owned());
-                facts.push(Fact {
-                    label,
-                    value,
-                    source: source_of(source),
-                    status,
-                });
+                facts.push(Fact::new(label, value, "", Status::Memory));
             }
         };
-        add("Family", &self.family, "", Status::Memory);
-        add("Harvest", &self.harvest_stage, "", Status::Memory);
-        add("Holds", &self.constituents, "", Status::Memory);
-        if let Some(tincture) = self.tincture() {
-            let (source, status) = (tincture.source, tincture.status);
-            if let Some((low, usual, high)) = tincture.dried_ratio_ml_per_g {
-                add(
-                    "Tincture of the dried herb",
-                    &ratio(low, usual, high),
-                    source,
-                    status,
-                );
-            }
-            if let Some((low, high)) = tincture.strength_percent_vol {
-                add("Strength", &range(low, high, "% vol"), source, status);
-            }
-            if let Some(ratio) = tincture.fresh_ratio_ml_per_g {
-                let text = format!("1 g to {ratio} mL of strong spirit");
-                add(
-                    "Tincture of the fresh herb",
-                    &text,
-                    GENERAL_FRESH,
-                    Status::Practice,
-                );
-            }
+        judged("Family", &self.family);
+        judged("Holds", &self.constituents);
+        let several = self.parts().len() > 1;
+        for (part, row) in self.harvests() {
+            let when = if several {
+                Message::new("harvest-of-part")
+                    .with("part", Argument::name(part))
+                    .with("when", Argument::message(row.in_words()))
+            } else {
+                row.in_words()
+            };
+            facts.push(Fact::new("Harvest", when, &row.source, row.status));
         }
-        let strength = constituents::strength_for(&self.class_keys());
-        if let Some((_, note)) = strength {
-            add("By its constituents", &note.text, "", note.status);
+        for row in self.published() {
+            let strength = row.strength_percent_vol();
+            let strength = strength.map_or_else(
+                || Message::new("strength-not-printed"),
+                |(low, high)| between(low, high),
+            );
+            let value = Message::new("strength-of-part")
+                .with("part", Argument::name(&row.part))
+                .with("strength", Argument::message(strength));
+            facts.push(Fact::new(row.in_words(), value, &row.source, row.status));
         }
-        for (label, grade) in [
-            ("In glycerin", &self.glycerite),
-            ("In oil", &self.oil),
-            ("In vinegar", &self.vinegar),
-            ("In wine", &self.wine),
-        ] {
-            add(label, grade, "", Status::Memory);
+        if let Some(ratio) = self.fresh_ratio {
+            let text = format!("1 g to {ratio} mL of strong spirit");
+            let label = "Tincture of the fresh herb";
+            facts.push(Fact::new(label, text, GENERAL_FRESH, Status::Practice));
         }
+        if let Some((_, note)) = constituents::strength_for(&self.class_keys()) {
+            facts.push(Fact::new("By its constituents", note.text, "", note.status));
+        }
+        let mut judged = |label: &str, value: &str| {
+            if !value.is_empty() {
+                facts.push(Fact::new(label, value, "", Status::Memory));
+            }
+        };
+        judged("In glycerin", &self.glycerite);
+        judged("In oil", &self.oil);
+        judged("In vinegar", &self.vinegar);
+        judged("In wine", &self.wine);
         facts
     }
 }
 
-const GENERAL_FRESH: &str = "general method: USP 1890 in King's Dispensatory 1898; Moore 1995";
-
-fn ratio(low: f64, usual: f64, high: f64) -> String {
-    if low == high {
-        format!("1 g to {usual} mL")
-    } else {
-        format!("1 g to {usual} mL ({low} to {high})")
-    }
-}
-
-fn range(low: f64, high: f64, unit: &str) -> String {
-    if low == high {
-        format!("{low} {unit}")
-    } else {
-        format!("{low} to {high} {unit}")
-    }
-}
+const GENERAL_FRESH: &str = "general method: USP 1890 in King's American Dispensatory, 1898";
 
 #[cfg(test)]
 mod tests {
     use crate::{Status, herbs};
 
     #[test]
-    fn judgement_is_never_shown_as_checked() {
+    fn what_is_confirmed_names_its_text() {
         for herb in herbs::all() {
             for fact in herb.facts() {
-                let judged = !matches!(
-                    fact.label.as_str(),
-                    "Tincture of the dried herb" | "Strength"
-                );
                 assert!(
-                    !judged || fact.status > Status::PartlyConfirmed,
+                    fact.source.is_some() || fact.status != Status::Confirmed,
                     "{}: {}",
                     herb.key,
                     fact.label
-                );
-                assert!(
-                    fact.source.is_some() || fact.status != Status::Confirmed,
-                    "{}",
-                    herb.key
                 );
             }
         }
     }
 
     #[test]
-    fn peppermint_shows_its_published_strength() {
+    fn peppermint_shows_each_published_strength_with_its_form() {
         let facts = herbs::find("peppermint").unwrap().facts();
-        let strength = facts.iter().find(|fact| fact.label == "Strength").unwrap();
-        assert_eq!(strength.value, "45 to 70 % vol");
-        assert_eq!(strength.status, Status::Confirmed);
+        let of_form = facts
+            .iter()
+            .filter(|fact| fact.label.contains("form-tincture"));
+        assert_eq!(of_form.clone().count(), 2, "1:5 at 45 and at 70 % vol");
+        assert!(of_form.clone().all(|fact| fact.label.contains("1:5")));
+        assert!(
+            of_form
+                .into_iter()
+                .all(|fact| fact.status == Status::Confirmed)
+        );
     }
 }

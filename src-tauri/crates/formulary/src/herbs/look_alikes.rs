@@ -2,6 +2,7 @@
 
 use std::sync::LazyLock;
 
+use message::Message;
 use serde::Deserialize;
 
 use super::Herb;
@@ -11,17 +12,30 @@ use crate::{note::Status, table};
 #[derive(Debug, Clone, Deserialize)]
 pub struct LookAlike {
     herbs: String,
-    /// The dangerous plant.
-    #[serde(rename = "look_alike")]
-    pub name: String,
-    /// What it does.
-    pub why: String,
-    /// How the two are told apart.
-    pub tell_apart: String,
+    look_alike: String,
+    why: String,
+    tell_apart: String,
     /// Published case or source; empty where it is memory.
     pub source: String,
-    /// How sure it is.
+    /// How sure the mix-up is; a mark that no book was checked for says so itself.
     pub status: Status,
+}
+
+impl LookAlike {
+    /// The dangerous plant.
+    pub fn name(&self) -> Message {
+        Message::of_table(self.look_alike.clone())
+    }
+
+    /// What it does.
+    pub fn why(&self) -> Message {
+        Message::of_table(self.why.clone())
+    }
+
+    /// How the two are told apart.
+    pub fn tell_apart(&self) -> Message {
+        Message::of_table(self.tell_apart.clone())
+    }
 }
 
 static LOOK_ALIKES: LazyLock<Vec<LookAlike>> = LazyLock::new(|| {
@@ -55,8 +69,27 @@ mod tests {
             assert!(
                 !row.source.is_empty() || row.status == Status::Memory,
                 "{}",
-                row.name
+                row.look_alike
             );
+        }
+    }
+
+    #[test]
+    fn ramsons_and_burdock_and_plantain_name_what_people_were_poisoned_by() {
+        let is_named = |herb: &str, plant: &str| {
+            let mut rows = find(herb).unwrap().look_alikes();
+            rows.any(|row| row.look_alike == plant)
+        };
+        // Incidents of 2003 to 2015, Tokyo Metropolitan Government, 2015; FDA letter of 6 October 1997.
+        for (herb, plant) in [
+            ("wild-garlic", "look-alike-white-hellebore"),
+            ("garlic", "look-alike-daffodil"),
+            ("onion", "look-alike-daffodil"),
+            ("burdock", "look-alike-thorn-apple"),
+            ("plantain", "look-alike-woolly-foxglove"),
+            ("comfrey", "look-alike-russian-comfrey"),
+        ] {
+            assert!(is_named(herb, plant), "{herb} and {plant}");
         }
     }
 
@@ -65,12 +98,9 @@ mod tests {
         let names: Vec<_> = find("ramsons")
             .unwrap()
             .look_alikes()
-            .map(|row| &row.name)
+            .map(|row| row.look_alike.as_str())
             .collect();
-        assert!(
-            names.iter().any(|name| name.contains("Autumn crocus")),
-            "{names:?}"
-        );
+        assert!(names.contains(&"look-alike-autumn-crocus"), "{names:?}");
         assert_eq!(find("peppermint").unwrap().look_alikes().count(), 0);
     }
 }

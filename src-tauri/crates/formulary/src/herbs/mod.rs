@@ -4,7 +4,9 @@
 mod drying;
 mod facts;
 mod look_alikes;
+mod months;
 pub mod part;
+mod strength;
 
 use std::{collections::BTreeMap, sync::LazyLock};
 
@@ -15,12 +17,14 @@ pub use drying::{
 };
 pub use facts::Fact;
 pub use look_alikes::LookAlike;
+pub use strength::{DriedRatio, Form, Published, Strength};
 
 use crate::{
+    cautions::{self, Caution},
     constituents,
     constituents::{Class, Grade},
-    note::Status,
-    preparations::Solvent,
+    note::{Note, Status},
+    preparations::{Solvent, sentence},
     table,
 };
 
@@ -36,20 +40,11 @@ pub struct Herb {
     /// Family.
     pub family: String,
     parts: String,
-    /// When to harvest (from memory and judgement).
-    pub harvest_stage: String,
     /// What it holds, in words (from memory and judgement).
     pub constituents: String,
     classes: String,
     fresh_ratio: Option<f64>,
-    dried_ratio_low: Option<f64>,
     dried_ratio: Option<f64>,
-    dried_ratio_high: Option<f64>,
-    ethanol_low: Option<f64>,
-    ethanol_high: Option<f64>,
-    /// What the tincture figures rest on.
-    pub tincture_source: String,
-    tincture_status: Option<Status>,
     /// How it suits a glycerite (judgement).
     pub glycerite: String,
     /// How it suits an oil (judgement).
@@ -58,19 +53,12 @@ pub struct Herb {
     pub vinegar: String,
     /// How it suits a wine (judgement).
     pub wine: String,
-    /// The main cautions.
-    pub cautions: String,
-    /// What the cautions rest on.
-    pub caution_source: String,
-    caution_status: Option<Status>,
-    /// What to beware of when it is picked wild (from memory unless a look-alike row says more).
-    pub foraging: String,
     #[serde(rename = "use")]
     limit: Option<Limit>,
     /// The sentence that says why it must not be used, or not inside.
-    pub use_text: String,
+    pub(crate) use_text: String,
     /// What that sentence rests on.
-    pub use_source: String,
+    use_source: String,
     use_status: Option<Status>,
     aliases: String,
 }
@@ -87,21 +75,6 @@ pub enum Limit {
     Outside,
     /// Only after cooking.
     Cook,
-}
-
-/// Published figures of a tincture.
-#[derive(Debug, Clone, PartialEq)]
-pub struct Tincture<'a> {
-    /// Usual ratio for the fresh herb, mL of spirit to a gram.
-    pub fresh_ratio_ml_per_g: Option<f64>,
-    /// Lowest, usual and highest ratio for the dried herb, mL to a gram.
-    pub dried_ratio_ml_per_g: Option<(f64, f64, f64)>,
-    /// Lowest and highest strength for the dried herb, % vol.
-    pub strength_percent_vol: Option<(f64, f64)>,
-    /// What they rest on.
-    pub source: &'a str,
-    /// How sure they are.
-    pub status: Status,
 }
 
 impl Herb {
@@ -152,43 +125,59 @@ impl Herb {
         }
     }
 
-    /// What must not be made of it.
+    /// What must not be made of any part of it.
     pub fn limit(&self) -> Option<Limit> {
-        self.limit
-    }
-
-    /// How sure the limit is.
-    pub fn limit_status(&self) -> Status {
-        self.use_status.unwrap_or(Status::Memory)
-    }
-
-    /// How sure the cautions are.
-    pub fn caution_status(&self) -> Status {
-        self.caution_status.unwrap_or(Status::Memory)
-    }
-
-    /// The tincture figures; none where nothing was looked up.
-    pub fn tincture(&self) -> Option<Tincture<'_>> {
-        Some(Tincture {
-            fresh_ratio_ml_per_g: self.fresh_ratio,
-            dried_ratio_ml_per_g: self.dried_ratio.map(|usual| {
-                let low = self.dried_ratio_low.unwrap_or(usual);
-                (low, usual, self.dried_ratio_high.unwrap_or(usual))
-            }),
-            strength_percent_vol: self.ethanol_low.zip(self.ethanol_high),
-            source: &self.tincture_source,
-            status: self.tincture_status?,
+        self.limit.or_else(|| {
+            let mut limits = self.parts().into_iter().map(|part| self.clause_of(part));
+            let first = limits.next()??.0;
+            let all = limits.all(|other| other.is_some_and(|(limit, _)| limit == first));
+            all.then_some(first)
         })
+    }
+
+    /// What must not be made of one part, with the sentence that says so.
+    pub fn limit_of(&self, part_name: &str) -> Option<(Limit, Note)> {
+        let own = || Some((self.limit?, self.own_limit()?.1));
+        own().or_else(|| {
+            let (limit, caution) = self.clause_of(part_name)?;
+            let source = caution.source.unwrap_or_default();
+            Some((
+                limit,
+                Note::new(&caution.code, caution.text, &source, caution.status),
+            ))
+        })
+    }
+
+    fn clause_of(&self, part_name: &str) -> Option<(Limit, Caution)> {
+        cautions::limit_of(&self.key, part_name)
+    }
+
+    /// The limit that the table of herbs itself sets, by a word for programs, with its sentence.
+    pub(crate) fn own_limit(&self) -> Option<(&'static str, Note)> {
+        let code = match self.limit? {
+            Limit::Poisonous => "poisonous",
+            Limit::No => "not-a-medicine",
+            Limit::Outside => "outside-only",
+            Limit::Cook => "cook-first",
+        };
+        let status = self.use_status.unwrap_or(Status::Memory);
+        let text = sentence(&self.use_text);
+        Some((code, Note::new(code, text, &self.use_source, status)))
+    }
+
+    /// Usual ratio for the fresh herb, mL of spirit to a gram.
+    pub fn fresh_ratio_ml_per_g(&self) -> Option<f64> {
+        self.fresh_ratio
     }
 
     /// Whether it may be offered as a herb to make something of.
     pub fn is_offered(&self) -> bool {
-        !matches!(self.limit, Some(Limit::Poisonous | Limit::No))
+        !matches!(self.limit(), Some(Limit::Poisonous | Limit::No))
     }
 
     /// Whether anything beyond its water was looked up.
     pub fn is_described(&self) -> bool {
-        !self.constituents.is_empty() || !self.cautions.is_empty()
+        !self.constituents.is_empty() || cautions::is_read(self)
     }
 
     /// Other names it is found under.

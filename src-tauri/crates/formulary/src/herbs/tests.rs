@@ -45,38 +45,39 @@ fn the_poisonous_are_never_offered() {
 }
 
 #[test]
-fn every_fact_has_a_source_or_says_that_it_is_unsure() {
+fn a_limit_has_its_sentence_wherever_it_stands() {
     for herb in all() {
-        if herb.tincture_status == Some(Status::Confirmed) {
-            assert!(!herb.tincture_source.is_empty(), "{}", herb.key);
-            assert_ne!(herb.tincture_source, "common practice", "{}", herb.key);
-        }
-        if herb.caution_status == Some(Status::Confirmed) {
-            assert!(!herb.caution_source.is_empty(), "{}", herb.key);
-        }
         assert_eq!(
             herb.limit.is_some(),
             !herb.use_text.is_empty(),
             "{}",
             herb.key
         );
-        assert_eq!(
-            herb.cautions.is_empty(),
-            herb.caution_status.is_none(),
-            "{}",
-            herb.key
-        );
+    }
+    for (key, part, limit) in [
+        ("borage", "flower", Limit::No),
+        ("coltsfoot", "leaf", Limit::No),
+        ("comfrey", "root", Limit::Outside),
+        ("arnica", "flower", Limit::Outside),
+    ] {
+        let herb = find(key).unwrap();
+        assert_eq!(herb.limit(), Some(limit), "{key}");
+        let (of_part, note) = herb.limit_of(part).unwrap();
+        assert_eq!(of_part, limit);
+        assert!(note.source.is_some() && !note.text.is_empty(), "{key}");
     }
 }
 
 #[test]
-fn the_trade_lists_twenty_one_confirmed_tinctures_and_four_confirmed_cautions() {
-    let traded = all().iter().filter(|herb| herb.is_described());
-    assert_eq!(traded.clone().count(), 73);
-    let confirmed = |herb: &&Herb| herb.caution_status == Some(Status::Confirmed);
-    let keys: Vec<_> = traded
-        .filter(confirmed)
-        .map(|herb| herb.key.as_str())
-        .collect();
-    assert_eq!(keys, ["burdock", "calendula", "echinacea", "elder-berry"]);
+fn only_the_parts_that_poison_are_forbidden() {
+    let elder = find("elder-berry").unwrap();
+    for part in ["leaf", "stem", "bark", "root", "unripe berry"] {
+        assert!(elder.limit_of(part).is_some(), "{part}");
+    }
+    let epazote = find("epazote").unwrap();
+    assert_eq!(
+        epazote.limit_of("seed").map(|(limit, _)| limit),
+        Some(Limit::No)
+    );
+    assert!(epazote.limit().is_none() && epazote.limit_of("herb").is_none());
 }

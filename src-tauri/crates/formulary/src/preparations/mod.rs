@@ -258,6 +258,9 @@ impl Preparation {
 
 /// With a capital at the head and a full stop at the end.
 pub(crate) fn sentence(text: &str) -> String {
+    if message::carried::is_in(text) {
+        return text.to_owned();
+    }
     let text = text.trim().trim_end_matches('.');
     let mut chars = text.chars();
     chars.next().map_or_else(String::new, |first| {

@@ -254,7 +254,13 @@ pub fn of(label: &Label) -> Vec<Item> {
 
 /// The item in the language of the label; a note and a number to call are the maker's own words.
 fn spoken(language: Language, mut item: Item) -> Item {
-    if language == Language::English || item.row == Row::Note {
+    if item.row == Row::Note {
+        return item;
+    }
+    if language == Language::English {
+        for run in item.lines.iter_mut().flatten() {
+            run.text = language.say_messages(&run.text);
+        }
         return item;
     }
     if item.row == Row::Lot {

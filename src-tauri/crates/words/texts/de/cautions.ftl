@@ -1,1 +1,44 @@
-### Cautions, strengths, limits of moisture, look-alikes, months of harvest.
+### Vorsicht bei einem Ansatz; Verwechslungen, Angaben je Kraut und Erntezeiten stehen in eigenen Dateien.
+
+caution-botulism-fresh-oil = In Öl mit frischen Pflanzen kann unbemerkt Botulismus entstehen. Bei höchstens 4 °C halten und nach 2 bis 4 Tagen wegwerfen, oder einfrieren.
+caution-acid-soak = Leg es 24 Stunden in 3-prozentige Zitronensäure. Nach Gewicht: Knoblauch 1 zu 3, Basilikum, Oregano oder Rosmarin 1 zu 10. Ändere weder Pflanze noch Säure.
+caution-no-smell-test = Es sieht normal aus und riecht normal, auch wenn es gefährlich ist: Nur das Datum zählt.
+caution-ph-strip = Prüf die fertige Flüssigkeit mit einem pH-Streifen: Über 4,6 kalt stellen und in wenigen Tagen verbrauchen, oder wegwerfen.
+caution-vinegar-strength = Lies das Etikett: Der Essig muss mindestens 5 % Säure haben.
+caution-acid-vessel = Säure löst Blei aus glasierter Keramik und greift Metall an: Nimm Glas oder lebensmittelechten Kunststoff, keinen blanken Metalldeckel.
+caution-infant-honey = Enthält Honig: nicht für Säuglinge unter 12 Monaten.
+caution-no-data-nursing = In der Stillzeit ist kein Kraut gut untersucht: Apotheken raten, auf pflanzliche Arzneien zu verzichten.
+caution-bitters-ulcer = Bitterdrogen: nicht bei Magengeschwüren. Bei Gallensteinen vorher ärztlich fragen.
+caution-damp-herb-oil = Wasser verdirbt Öl: Nimm rascheltrockenes Kraut und ein trockenes Glas. Gieß das Öl vom Wasser am Boden ab.
+caution-no-open-flame-oil = Lass warmes Öl nie allein und nie über einer Flamme: Nimm ein Wasserbad.
+caution-alcohol-bottle = Eine ganze Flasche kann genug Alkohol enthalten, um einem Kind zu schaden: Nimm einen kindersicheren Verschluss.
+caution-not-alcohol-free = Dieses Glycerit ist nicht mehr alkoholfrei: Schreib es auf das Etikett.
+caution-fermenting = Gas kann eine verkorkte Flasche sprengen: ein wenig öffnen, kalt stellen und wegwerfen, wenn es gärt.
+caution-wine-perishable = Wein unter 15 % vol verdirbt: kalt stellen und in ein bis zwei Wochen trinken.
+caution-oil-infants = Nicht für Säuglinge.
+caution-sugar = Enthält viel Zucker: wichtig bei Diabetes.
+caution-glycerin-laxative = Glycerin zählt bei Diabetes wie Zucker und führt in größeren Mengen ab.
+caution-teeth = Essig greift den Zahnschmelz an: verdünnen.
+caution-hot-glass = Heiße Flüssigkeit sprengt kaltes Glas: Wärm das Glas vor.
+caution-pregnancy = Frag vorher in der Apotheke oder Arztpraxis, wenn du schwanger bist, stillst, Arzneien nimmst, länger krank bist oder operiert wirst.
+caution-wrong-alcohol = Nimm nur Trinkalkohol: Isopropanol, Brennspiritus, vergällter Alkohol und Methanol vergiften und machen blind.
+caution-flame = Dämpfe von starkem Alkohol entzünden sich nahe Zimmerwärme: keine Flamme, keine Herdplatte, Fenster auf.
+caution-children-alcohol = Enthält Alkohol: von Kindern fernhalten und Kindern nur auf ärztlichen Rat geben.
+caution-not-looked-up = Zu { $herb } wurde kein Text nachgeschlagen: Frag vor der Anwendung in der Apotheke.
+do-not-make = Stell das nicht her. { $why }
+caution-of-herb = { $herb }: { $text }
+look-alike-to-rule-out = { $names } lässt sich mit { $herb } verwechseln und kann vergiften: Bestätige, dass du es ausgeschlossen hast.
+wild-to-be-certain = Hier hat niemand { $herb } gepflanzt: Bestätige, dass du dir sicher bist, was es ist.
+caution-not-for-pregnant-or-nursing = Nicht in Schwangerschaft und Stillzeit anwenden.
+look-alike-in-words = Verwechslung: { $name } ({ $why }). Unterschied: { $tell }
+strength-published = Für { $herb } sind { $strength } veröffentlicht, { $form }.
+strength-meets = Am Ende sind es { $ends }, nahe an den { $published }, die für { $herb } veröffentlicht sind, { $form }.
+strength-misses = Am Ende sind es { $ends }, fern von den { $published }, die für { $herb } veröffentlicht sind, { $form }.
+strength-of = { $strength }
+strength-between = { $low } bis { $high }
+strength-of-part = { $part }: { $strength }
+strength-not-printed = Stärke nicht angegeben
+form-with-ratio = { $form } { $ratio }
+form-tincture = Tinktur
+form-liquid-extract = Fluidextrakt
+form-wine = Wein

@@ -1,1 +1,44 @@
-### Cautions, strengths, limits of moisture, look-alikes, months of harvest.
+### Cautions of a jar and what is said about strength; look-alikes, clauses and months have files of their own.
+
+caution-botulism-fresh-oil = Fresh plant in oil can grow botulism without any sign. Keep it at 4 °C or below and bin it after 2 to 4 days, or freeze it.
+caution-acid-soak = Soak it for 24 hours in 3 % citric acid. By weight take garlic 1 to 3, basil, oregano or rosemary 1 to 10. Change neither plant nor acid.
+caution-no-smell-test = It looks and smells normal even when it is dangerous: only the date counts.
+caution-ph-strip = Test the liquid with a pH strip: above 4.6 keep it cold and use it within days, or bin it.
+caution-vinegar-strength = Read the label: the vinegar must hold 5 % acidity or more.
+caution-acid-vessel = Acid draws lead out of glazed pottery and eats metal: use glass or food-grade plastic, and no bare metal lid.
+caution-infant-honey = Holds honey: not for babies under 12 months.
+caution-no-data-nursing = No herb has good data for nursing: pharmacists advise leaving herbal medicines out.
+caution-bitters-ulcer = Bitter herbs: not for people with stomach ulcers. With gallstones ask a doctor first.
+caution-damp-herb-oil = Water spoils an oil: take crisp dry herb and a dry jar. Pour the oil off any water below it.
+caution-no-open-flame-oil = Never leave warm oil alone, and never over a flame: use a water bath.
+caution-alcohol-bottle = The whole bottle can hold enough alcohol to harm a child: use a child-resistant cap.
+caution-not-alcohol-free = This glycerite is no longer free of alcohol: say so on the label.
+caution-fermenting = Gas can burst a corked bottle: open it a little, keep it cold, and bin it if it ferments.
+caution-wine-perishable = Wine below 15 % vol spoils: keep it cold and drink it within one to two weeks.
+caution-oil-infants = Not for infants.
+caution-sugar = Holds much sugar: people with diabetes should know.
+caution-glycerin-laxative = Glycerin counts like sugar for people with diabetes, and loosens the bowels in quantity.
+caution-teeth = Vinegar wears the enamel of teeth: thin it.
+caution-hot-glass = Hot liquid cracks cold glass: warm the glass first.
+caution-pregnancy = Ask a pharmacist or doctor first if you are pregnant or nursing, take medicines, are long ill or plan surgery.
+caution-wrong-alcohol = Pour only spirit sold for drinking: isopropyl, methylated or denatured spirit and methanol poison and blind.
+caution-flame = Vapour of strong spirit catches fire near room warmth: no flame, no hot plate, open a window.
+caution-children-alcohol = Holds alcohol: keep it from children, and not for children unless a doctor says so.
+caution-not-looked-up = No text was looked up for { $herb }: ask a pharmacist before you use it.
+do-not-make = Do not make it. { $why }
+caution-of-herb = { $herb }: { $text }
+look-alike-to-rule-out = { $names } can be taken for { $herb } and can poison: confirm that you ruled it out.
+wild-to-be-certain = Nobody planted this { $herb }: confirm that you are certain what it is.
+caution-not-for-pregnant-or-nursing = Not for anyone who is pregnant or nursing.
+look-alike-in-words = Mistaken for it: { $name } ({ $why }). Tell them apart: { $tell }
+strength-published = { $strength } is published for { $herb }, { $form }.
+strength-meets = It ends at { $ends }, within reach of the { $published } published for { $herb }, { $form }.
+strength-misses = It ends at { $ends }, away from the { $published } published for { $herb }, { $form }.
+strength-of = { $strength }
+strength-between = { $low } to { $high }
+strength-of-part = { $part }: { $strength }
+strength-not-printed = strength not stated
+form-with-ratio = { $form } { $ratio }
+form-tincture = tincture
+form-liquid-extract = liquid extract
+form-wine = wine
