@@ -6,6 +6,7 @@ mod bin;
 mod composer;
 mod deeds;
 mod demo;
+mod doubts;
 mod drying;
 mod garden;
 mod herbs;

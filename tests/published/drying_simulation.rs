@@ -29,7 +29,7 @@ impl Deviates {
         ((z ^ (z >> 31)) >> 11) as f64 / (1_u64 << 53) as f64
     }
 
-    fn between(&mut self, low: f64, high: f64) -> f64 {
+    pub fn between(&mut self, low: f64, high: f64) -> f64 {
         low + (high - low) * self.unit()
     }
 

@@ -460,7 +460,11 @@ export type CorrectBottle = { id: string, place?: string, note?: string, size_ml
 /**
  * A change to a harvest; what is left out stays, an empty text is cleared.
  */
-export type CorrectHarvest = { id: string, herb?: string, part?: string, gross_g?: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface?: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, };
+export type CorrectHarvest = { id: string, herb?: string, part?: string, gross_g?: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface?: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, 
+/**
+ * The mass was asked about and is right.
+ */
+confirm_odd?: boolean, };
 
 /**
  * A change to a herb of the maker's own.
@@ -491,7 +495,7 @@ export type CorrectTray = { tray: string, name?: string, tare_g?: number, note?:
 /**
  * A change to a weigh-in; what is left out stays.
  */
-export type CorrectWeighing = { id: string, gross_g?: number, at?: string, air?: Air, };
+export type CorrectWeighing = { id: string, gross_g?: number, at?: string, air?: Air, snap_test?: boolean, };
 
 /**
  * A dropper was counted.
@@ -633,7 +637,11 @@ export type EndDemo = Record<symbol, never>;
 /**
  * A drying run as figures.
  */
-export type EstimateDrying = { herb?: string, part?: string, prior?: DryMatterPrior, fresh_mass_g: number, scale_step_g?: number, target_moisture_wet_percent?: number, weighings?: Array<WeighingFigure>, own_dry_matter_fractions?: Array<number>, sample?: OvenSample, air?: Air, };
+export type EstimateDrying = { herb?: string, part?: string, prior?: DryMatterPrior, fresh_mass_g: number, scale_step_g?: number, target_moisture_wet_percent?: number, weighings?: Array<WeighingFigure>, own_dry_matter_fractions?: Array<number>, sample?: OvenSample, air?: Air, 
+/**
+ * The lot was tried by hand at the last weigh-in and is dry: it snaps, a leaf crumbles.
+ */
+snap_test?: boolean, };
 
 /**
  * What will this weigh dry?
@@ -1503,7 +1511,11 @@ export type Recipes = { recipes: Array<RecipeLine>, };
 /**
  * Something was picked and weighed.
  */
-export type RecordHarvest = { herb: string, part: string, gross_g: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, };
+export type RecordHarvest = { herb: string, part: string, gross_g: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, 
+/**
+ * The mass was asked about and is right.
+ */
+confirm_odd?: boolean, };
 
 /**
  * A jar once more with this year's plants.
@@ -1716,7 +1728,11 @@ export type ShowTray = { id: string, };
 /**
  * Part of a harvest goes onto a tray.
  */
-export type StartTray = { harvest: string, mass_g: number, name?: string, tare_g?: number, started_at?: string, air?: Air, };
+export type StartTray = { harvest: string, mass_g: number, name?: string, tare_g?: number, started_at?: string, air?: Air, 
+/**
+ * The mass was asked about and is right.
+ */
+confirm_odd?: boolean, };
 
 /**
  * How far a statement was checked against a published source.
@@ -1782,7 +1798,15 @@ export type Surface = "dry" | "dew" | "rain" | "washed";
 /**
  * The run ends; what lies on the tray becomes a dried lot.
  */
-export type TakeDownTray = { tray: string, gross_g?: number, at?: string, };
+export type TakeDownTray = { tray: string, gross_g?: number, at?: string, 
+/**
+ * It was tried by hand and is dry.
+ */
+snap_test?: boolean, 
+/**
+ * The weight was asked about and is right.
+ */
+confirm_odd?: boolean, };
 
 /**
  * A piece of a file that the maker picked, at most 1 MiB; the pieces come in order.
@@ -1951,7 +1975,11 @@ weigh_at: string | null,
 /**
  * The code of what most stands in the way of a time left.
  */
-why: string | null, is_dry: boolean, forgotten: boolean, says: string, };
+why: string | null, is_dry: boolean, 
+/**
+ * It rests at its stop weight, and only the hand can tell that it is dry.
+ */
+probably_dry: boolean, forgotten: boolean, says: string, };
 
 /**
  * A tray with its weigh-ins and its forecast.
@@ -1988,7 +2016,11 @@ weigh_at: string | null,
 /**
  * The code of what most stands in the way of a time left.
  */
-why: string | null, is_dry: boolean, forgotten: boolean, says: string, };
+why: string | null, is_dry: boolean, 
+/**
+ * It rests at its stop weight, and only the hand can tell that it is dry.
+ */
+probably_dry: boolean, forgotten: boolean, says: string, };
 
 /**
  * The answer to [`ShowTray`].
@@ -2048,7 +2080,15 @@ export type WaterActivity = { highest: Interval, by_ross: Interval, by_norrish: 
 /**
  * A tray was weighed as it stands.
  */
-export type WeighTray = { tray: string, gross_g: number, at?: string, air?: Air, confirm_odd?: boolean, };
+export type WeighTray = { tray: string, gross_g: number, at?: string, air?: Air, 
+/**
+ * The weight was asked about and is right.
+ */
+confirm_odd?: boolean, 
+/**
+ * It was tried by hand and is dry: the thickest part breaks, a leaf crumbles.
+ */
+snap_test?: boolean, };
 
 /**
  * One weigh-in.
@@ -2058,7 +2098,7 @@ export type WeighingFigure = { hours: number, mass_g: number, };
 /**
  * A weigh-in of a tray.
  */
-export type WeighingLine = { id: string, at: string, hours: number, gross_g: number, mass_g: number, odd: boolean, air: Air | null, };
+export type WeighingLine = { id: string, at: string, hours: number, gross_g: number, mass_g: number, odd: boolean, snap_test: boolean, air: Air | null, };
 
 /**
  * Where a part of a lot went that became nothing else in the journal.

@@ -12,8 +12,17 @@ export class Form {
   busy = $state(false);
 
   failureOf(field: string): string | null {
-    const known = [...this.failures, ...(this.standing ? [this.standing] : [])];
+    const known = [...this.faults, ...(this.standing ? [this.standing] : [])];
     return known.find((failure) => failure.field === field)?.message ?? null;
+  }
+
+  /** A figure that the core asks about before it takes it; no fault. */
+  get odd(): Failure | undefined {
+    return this.failures.find(({ code }) => code === "confirm_odd");
+  }
+
+  get faults(): Failure[] {
+    return this.failures.filter(({ code }) => code !== "confirm_odd");
   }
 
   has(code: string): boolean {

@@ -204,10 +204,11 @@ export class PickDraft {
     this.photos = this.photos.filter((picked) => picked.turn !== turn);
   }
 
-  async save(): Promise<void> {
+  /** Saves it; `sure` where a mass was asked about and is right. */
+  async save(sure = false): Promise<void> {
     await this.form.send(async () => {
       const bed = await this.chosenBed();
-      const request = { ...this.filled(), ...bed };
+      const request = { ...this.filled(), ...bed, ...(sure ? { confirm_odd: true } : {}) };
       const { harvests, route } = this.book;
       if (this.corrected) {
         await harvests.correct(this.corrected.id, request);

@@ -3,6 +3,7 @@
 use std::str::FromStr;
 
 use chrono::{DateTime, Duration, FixedOffset, NaiveDate, SubsecRound as _};
+use message::{Argument, Message};
 
 use crate::Failure;
 use crate::wire::{Lot, LotKind};
@@ -19,6 +20,19 @@ pub(crate) fn limit(asked: Option<u32>, usual: u32) -> Result<usize, Failure> {
             format!("The limit must be between 1 and {MOST}; {other} is not."),
         )),
     }
+}
+
+/// More grams than a home picks of one plant at a time; common practice, no source.
+const FAR_FROM_A_HOME_G: f64 = 20_000.0;
+
+/// Asks about a mass that no home picks, unless it was asked about before: it is mostly a slip of the finger
+/// or another unit.
+pub(crate) fn about_mass(field: &str, mass_g: f64, confirmed: Option<bool>) -> Result<(), Failure> {
+    if mass_g <= FAR_FROM_A_HOME_G || confirmed.unwrap_or(false) {
+        return Ok(());
+    }
+    let message = Message::new("home-seldom-picks-so-much").with("mass", Argument::grams(mass_g));
+    Err(Failure::odd(field, message))
 }
 
 /// A time with its offset.

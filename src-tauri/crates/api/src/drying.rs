@@ -2,6 +2,7 @@
 
 mod estimate;
 mod expected;
+mod reason;
 mod wire;
 
 pub(crate) use estimate::{air, noted};

@@ -6,6 +6,7 @@ use std::collections::btree_map::Entry;
 use chrono::{DateTime, Days, Duration, FixedOffset, NaiveDate};
 use formulary::preparations::{Solvent, Verdict};
 use journal::{JarState, Source, days_since};
+use message::{Argument, Message};
 use serde::{Deserialize, Serialize};
 use store::Reading;
 
@@ -242,6 +243,10 @@ impl List {
                     tray.stop_gross_g.value
                 );
                 self.add(DueWhat::TakeDown, last, 2, &about, text);
+            } else if tray.probably_dry {
+                let text = Message::new("tray-try-the-snap-test")
+                    .with("stop", Argument::grams(tray.stop_gross_g.value));
+                self.add(DueWhat::TakeDown, last, 1, &about, text.into());
             } else {
                 let on = tray.weigh_at.as_deref().and_then(|at| at.get(..10));
                 let on = on.and_then(|day| day.parse().ok());

@@ -61,6 +61,15 @@ impl Failure {
         }
     }
 
+    /// A figure that is asked about before it is taken.
+    pub fn odd(field: &str, message: impl Into<String>) -> Self {
+        Self {
+            code: Code::ConfirmOdd,
+            field: Some(field.to_owned()),
+            message: message.into(),
+        }
+    }
+
     /// A thing that is not there.
     pub fn not_found(field: &str, message: impl Into<String>) -> Self {
         Self {

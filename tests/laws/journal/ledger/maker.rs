@@ -150,6 +150,7 @@ impl Maker {
                     gross_g,
                     air: None,
                     odd: false,
+                    snap_test: false,
                 };
                 self.perform(|w| w.record(&WeighingId(id), &weighing))
             }
@@ -157,7 +158,11 @@ impl Maker {
                 let id = pick(&self.trays, n)?;
                 self.perform(|w| {
                     let mut tray: Tray = w.get(&id)?;
-                    tray.taken_down = Some(TakenDown { at: now, gross_g });
+                    tray.taken_down = Some(TakenDown {
+                        at: now,
+                        gross_g,
+                        snap_test: false,
+                    });
                     w.correct(&id, &tray)
                 })
             }

@@ -59,7 +59,14 @@ impl Command for EstimateDrying {
             let target = WetBasis::from_percent(percent).at("target_moisture_wet_percent")?;
             lot = lot.target(target).at("target_moisture_wet_percent")?;
         }
-        lot = lot.weighings(weighings(self.weighings.as_deref().unwrap_or_default())?);
+        let mut weighings = weighings(self.weighings.as_deref().unwrap_or_default())?;
+        if self.snap_test.unwrap_or(false)
+            && let Some(last) =
+                (weighings.iter_mut()).max_by(|a, b| a.hours().total_cmp(&b.hours()))
+        {
+            *last = last.snapped();
+        }
+        lot = lot.weighings(weighings);
         if let Some(air) = &self.air {
             lot = lot.air(Some(self::air(air).map_err(|why| why.within("air"))?));
         }
@@ -142,7 +149,7 @@ fn sample(sample: &wire::OvenSample, step: physics::quantity::Mass) -> Result<Ov
 pub(crate) fn noted(estimate: &drying::Estimate) -> impl Iterator<Item = Note> {
     estimate.reasons.iter().map(|reason| Note {
         code: reason.code().to_owned(),
-        text: reason.text().to_owned(),
+        text: super::reason::said(*reason).into(),
         source: None,
         status: Status::Computed,
     })

@@ -19,6 +19,8 @@ pub struct EstimateDrying {
     pub own_dry_matter_fractions: Option<Vec<f64>>,
     pub sample: Option<OvenSample>,
     pub air: Option<Air>,
+    /// The lot was tried by hand at the last weigh-in and is dry: it snaps, a leaf crumbles.
+    pub snap_test: Option<bool>,
 }
 
 /// What is known of the dry matter before anything was weighed: a log-normal.

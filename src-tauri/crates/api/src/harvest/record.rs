@@ -44,6 +44,7 @@ impl Command for RecordHarvest {
             };
             look_alike_is_ruled_out(writing, &known, &harvest)?;
             writing.record(&id, &harvest)?;
+            asked::about_mass("gross_g", harvest.weighed.net_g(), self.confirm_odd)?;
             Ok((line("Recorded", &harvest, &known), ()))
         })?;
         written(app, done, &id)
@@ -96,6 +97,9 @@ impl Command for CorrectHarvest {
                 look_alike_is_ruled_out(writing, &known, &harvest)?;
             }
             writing.correct(&id, &harvest)?;
+            if self.gross_g.is_some() {
+                asked::about_mass("gross_g", harvest.weighed.net_g(), self.confirm_odd)?;
+            }
             Ok((line("Corrected", &harvest, &known), ()))
         })?;
         written(app, done, &id)

@@ -60,6 +60,8 @@ pub struct RecordHarvest {
     pub note: Option<String>,
     pub photos: Option<Vec<String>>,
     pub look_alike_ruled_out: Option<bool>,
+    /// The mass was asked about and is right.
+    pub confirm_odd: Option<bool>,
 }
 
 /// A change to a harvest; what is left out stays, an empty text is cleared.
@@ -80,6 +82,8 @@ pub struct CorrectHarvest {
     pub note: Option<String>,
     pub photos: Option<Vec<String>>,
     pub look_alike_ruled_out: Option<bool>,
+    /// The mass was asked about and is right.
+    pub confirm_odd: Option<bool>,
 }
 
 /// Harvests, the latest first; `before` is the id of the last one seen.

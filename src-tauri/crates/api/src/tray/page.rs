@@ -3,6 +3,7 @@
 use chrono::{DateTime, Duration, FixedOffset};
 use formulary::herbs::part::class_of;
 use journal::{Source, days_since};
+use message::Message;
 use physics::drying::{self, Reason};
 use store::{Reading, TrayRow};
 
@@ -88,6 +89,7 @@ pub(super) fn page(
             gross_g: it.gross_g,
             mass_g: it.gross_g - tray.tare_g,
             odd: it.odd || run.estimate.odd.contains(&at),
+            snap_test: it.snap_test,
             air: it.air.map(shown),
         });
     // Nothing is foretold of what is no more.
@@ -165,8 +167,10 @@ fn reasons(run: &Run) -> Vec<Note> {
         return Vec::new();
     }
     let is_too_damp = run.estimate.reasons.contains(&Reason::RoomTooDamp);
+    // What the card and the air's own line say is not said again.
+    let elsewhere = [Reason::RoomTooDamp, Reason::ProbablyDry].map(Reason::code);
     let mut reasons: Vec<Note> = noted(&run.estimate)
-        .filter(|note| note.code != Reason::RoomTooDamp.code())
+        .filter(|note| !elsewhere.contains(&&*note.code))
         .collect();
     if let (Some(air), Some(limit)) = (run.air, run.estimate.air_limit_wet_percent) {
         let end = if is_too_damp {
@@ -217,6 +221,7 @@ pub(crate) fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
         .target_mass_g
         .map_monotone(|mass| mass + tray.tare_g);
     let is_dry = is_down || (is_drying && estimate.is_dry);
+    let probably_dry = is_drying && estimate.is_probably_dry;
     let forgotten = is_drying && now - looked_at > Duration::days(FORGOTTEN_AFTER_DAYS);
     let dried_left_g = is_down.then_some(run.row.dried_left_g);
     TrayCard {
@@ -251,24 +256,27 @@ pub(crate) fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
         weigh_at: run
             .estimate
             .next_weighing_hours
-            .filter(|_| is_drying)
+            .filter(|_| is_drying && !probably_dry)
             .map(|hours| weigh_at(counted_at, looked_at, hours).to_rfc3339()),
         why: why(run),
         is_dry,
+        probably_dry,
         forgotten,
     }
 }
 
-/// When to weigh again; a weigh-in that does not count is made good the next day.
+/// When to weigh again; a weigh-in that does not count is made good the next day, and nobody who has just
+/// weighed is sent back on the same one.
 fn weigh_at(
     counted_at: DateTime<FixedOffset>,
     looked_at: DateTime<FixedOffset>,
     hours: f64,
 ) -> DateTime<FixedOffset> {
-    if looked_at > counted_at {
+    let next = counted_at + Duration::minutes((60.0 * hours) as i64);
+    if looked_at > counted_at || next.date_naive() <= looked_at.date_naive() {
         looked_at + Duration::hours(24)
     } else {
-        counted_at + Duration::minutes((60.0 * hours) as i64)
+        next
     }
 }
 
@@ -299,6 +307,9 @@ fn says(
     }
     if run.estimate.is_dry {
         return "dry: take it down".to_owned();
+    }
+    if run.estimate.is_probably_dry {
+        return Message::new("tray-probably-dry").into();
     }
     if forgotten {
         return format!("not weighed for more than {FORGOTTEN_AFTER_DAYS} days");

@@ -192,14 +192,28 @@ fn figures(
     tray: &Tray,
     weighings: &[(WeighingId, Weighing)],
 ) -> Result<Vec<drying::Weighing>, Failure> {
-    let figure = |at: DateTime<FixedOffset>, gross_g: f64| {
+    let figure = |at: DateTime<FixedOffset>, gross_g: f64, snaps: bool, is_confirmed: bool| {
         let since = hours_between(tray.started_at, at);
-        drying::Weighing::new(hours(since), grams((gross_g - tray.tare_g).max(0.0))).at("at")
+        let net = grams((gross_g - tray.tare_g).max(0.0));
+        let mut figure = drying::Weighing::new(hours(since), net).at("at")?;
+        if snaps {
+            figure = figure.snapped();
+        }
+        Ok(if is_confirmed {
+            figure.confirmed()
+        } else {
+            figure
+        })
     };
-    let end = tray.down().map(|end| (end.at, end.gross_g));
-    let each = weighings.iter().map(|(_, it)| (it.at, it.gross_g));
+    // What the lot weighed when it came down was read with care.
+    let end = tray
+        .down()
+        .map(|end| (end.at, end.gross_g, end.snap_test, true));
+    let each = weighings
+        .iter()
+        .map(|(_, it)| (it.at, it.gross_g, it.snap_test, it.odd));
     each.chain(end)
-        .map(|(at, gross_g)| figure(at, gross_g))
+        .map(|(at, gross_g, snaps, is_confirmed)| figure(at, gross_g, snaps, is_confirmed))
         .collect()
 }
 

@@ -1,12 +1,15 @@
 //! `tray.weigh`, `weighing.correct` and `weighing.strike`.
 
-use journal::{TrayId, Weighing, WeighingId, weighings_fit};
+use chrono::{DateTime, FixedOffset};
+use journal::{TrayId, Weighing, WeighingId, days_since, weighings_fit};
+use message::{Argument, Message};
 use store::{Reading, TrayRow};
+use uuid::Uuid;
 
 use super::run::Run;
 use super::wire::{CorrectWeighing, StrikeWeighing, TrayWritten, WeighTray};
 use super::write::{measured, refuse_if_ended, written};
-use crate::{App, Code, Command, Failure, asked, words};
+use crate::{App, Command, Failure, asked, words};
 
 impl Command for WeighTray {
     const NAME: &'static str = "tray.weigh";
@@ -31,6 +34,7 @@ impl Command for WeighTray {
                 gross_g,
                 air,
                 odd: false,
+                snap_test: self.snap_test.unwrap_or(false),
             };
             // First into the journal, which refuses what no scale shows, then a look at the sense of it.
             writing.record(&id, &weighing)?;
@@ -40,9 +44,9 @@ impl Command for WeighTray {
                 row.tray.code,
                 words::figure(gross_g - row.tray.tare_g)
             );
-            if is_odd(writing, row, &id)? {
+            if let Some(question) = question(writing, row, &id)? {
                 if !is_confirmed {
-                    return Err(odd(gross_g));
+                    return Err(question);
                 }
                 weighing.odd = true;
                 writing.correct(&id, &weighing)?;
@@ -70,6 +74,8 @@ impl Command for CorrectWeighing {
             weighing.gross_g = self.gross_g.unwrap_or(weighing.gross_g);
             weighing.at = at.unwrap_or(weighing.at);
             weighing.air = air.or(weighing.air);
+            weighing.snap_test = self.snap_test.unwrap_or(weighing.snap_test);
+            weighing.odd = false;
             let row = writing.tray(&weighing.tray)?;
             weighings_fit(&row.tray, weighing.gross_g, weighing.at)?;
             writing.correct(&id, &weighing)?;
@@ -78,9 +84,8 @@ impl Command for CorrectWeighing {
                 row.tray.name, row.tray.code
             );
             // Whoever corrects a weigh-in has looked at it: it is marked, not asked for again.
-            let is_odd = is_odd(writing, row, &id)?;
-            if is_odd != weighing.odd {
-                weighing.odd = is_odd;
+            if question(writing, row, &id)?.is_some() {
+                weighing.odd = true;
                 writing.correct(&id, &weighing)?;
             }
             Ok((line, weighing.tray))
@@ -106,23 +111,65 @@ impl Command for StrikeWeighing {
     }
 }
 
-/// Whether the forecast had to leave this weigh-in out: heavier than fresh or lighter than dry.
-fn is_odd(reading: &Reading<'_>, row: TrayRow, id: &WeighingId) -> Result<bool, Failure> {
-    let run = Run::of(reading, row)?;
-    let place = run
-        .weighings
-        .iter()
-        .position(|(weighing, _)| weighing == id);
-    Ok(place.is_some_and(|place| run.estimate.odd.contains(&place)))
+/// What to ask about a weigh-in that the forecast had to set aside; nothing where it counts.
+fn question(
+    reading: &Reading<'_>,
+    row: TrayRow,
+    id: &WeighingId,
+) -> Result<Option<Failure>, Failure> {
+    Ok(asked_of(&Run::of(reading, row)?, id))
 }
 
-fn odd(gross_g: f64) -> Failure {
-    let message = format!(
-        "{} g is heavier than the fresh herb or lighter than its dry matter could be: look at the scale again, or confirm it.",
-        words::figure(gross_g)
-    );
-    Failure {
-        field: Some("gross_g".to_owned()),
-        ..Failure::new(Code::ConfirmOdd, message)
+/// What to ask about the weight of a tray that comes down; nothing where it fits, or is no weight at all.
+pub(super) fn question_at_end(
+    reading: &Reading<'_>,
+    row: TrayRow,
+    gross_g: f64,
+    at: DateTime<FixedOffset>,
+) -> Result<Option<Failure>, Failure> {
+    if !(gross_g > row.tray.tare_g && at >= row.tray.started_at) {
+        return Ok(None);
     }
+    let id = WeighingId(Uuid::nil());
+    let last = Weighing {
+        tray: row.id,
+        at,
+        gross_g,
+        air: None,
+        odd: false,
+        snap_test: false,
+    };
+    let mut weighings = reading.weighings(&row.id)?;
+    weighings.push((id, last));
+    Ok(asked_of(&Run::with(reading, row, weighings)?, &id))
+}
+
+fn asked_of(run: &Run, id: &WeighingId) -> Option<Failure> {
+    let (tray, odd) = (&run.row.tray, &run.estimate.odd);
+    let mut all = run.weighings.iter().enumerate();
+    let (place, (_, asked)) = all.find(|(_, (weighing, _))| weighing == id)?;
+    if !odd.contains(&place) {
+        return None;
+    }
+    let mass = Argument::grams(asked.gross_g);
+    let fresh = Argument::grams(tray.fresh_mass_g + tray.tare_g);
+    let before = (0..place).rev().find(|before| !odd.contains(before));
+    let message = match before.map(|before| &run.weighings[before].1) {
+        _ if asked.gross_g > tray.fresh_mass_g + tray.tare_g => {
+            Message::new("weighing-heavier-than-fresh")
+                .with("mass", mass)
+                .with("fresh", fresh)
+        }
+        Some(before) => {
+            let days = days_since(before.at, asked.at);
+            Message::new("weighing-off-its-course")
+                .with("mass", mass)
+                .with("before", Argument::grams(before.gross_g))
+                .with("days", Argument::count(u64::try_from(days).unwrap_or(0)))
+        }
+        None => Message::new("weighing-too-light")
+            .with("mass", mass)
+            .with("fresh", fresh),
+    };
+    Some(Failure::odd("gross_g", message))
 }

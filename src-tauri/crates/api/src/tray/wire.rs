@@ -17,6 +17,8 @@ pub struct StartTray {
     pub tare_g: Option<f64>,
     pub started_at: Option<String>,
     pub air: Option<Air>,
+    /// The mass was asked about and is right.
+    pub confirm_odd: Option<bool>,
 }
 
 /// A tray was weighed as it stands.
@@ -28,7 +30,10 @@ pub struct WeighTray {
     pub gross_g: f64,
     pub at: Option<String>,
     pub air: Option<Air>,
+    /// The weight was asked about and is right.
     pub confirm_odd: Option<bool>,
+    /// It was tried by hand and is dry: the thickest part breaks, a leaf crumbles.
+    pub snap_test: Option<bool>,
 }
 
 /// The run ends; what lies on the tray becomes a dried lot.
@@ -39,6 +44,10 @@ pub struct TakeDownTray {
     pub tray: String,
     pub gross_g: Option<f64>,
     pub at: Option<String>,
+    /// It was tried by hand and is dry.
+    pub snap_test: Option<bool>,
+    /// The weight was asked about and is right.
+    pub confirm_odd: Option<bool>,
 }
 
 /// A change to a tray; what is left out stays.
@@ -62,6 +71,7 @@ pub struct CorrectWeighing {
     pub gross_g: Option<f64>,
     pub at: Option<String>,
     pub air: Option<Air>,
+    pub snap_test: Option<bool>,
 }
 
 /// A weigh-in was a mistake.
@@ -142,6 +152,8 @@ pub struct TrayCard {
     /// The code of what most stands in the way of a time left.
     pub why: Option<String>,
     pub is_dry: bool,
+    /// It rests at its stop weight, and only the hand can tell that it is dry.
+    pub probably_dry: bool,
     pub forgotten: bool,
     pub says: String,
 }
@@ -156,6 +168,7 @@ pub struct WeighingLine {
     pub gross_g: f64,
     pub mass_g: f64,
     pub odd: bool,
+    pub snap_test: bool,
     pub air: Option<Air>,
 }
 

@@ -5,6 +5,7 @@ use physics::quantity::grams;
 
 use super::page::page;
 use super::run::{Run, oven_sample};
+use super::weigh::question_at_end;
 use super::wire::{CorrectTray, SampleTray, StartTray, TakeDownTray, TrayWritten};
 use crate::herb::Known;
 use crate::wire::{Air, Changed};
@@ -49,6 +50,7 @@ impl Command for StartTray {
             let line = format!("Put {grams} g of {} on the rack ({code})", known.common);
             // A tray that no forecast can be made for is refused while it can be put right.
             Run::read(writing, &id)?;
+            asked::about_mass("mass_g", self.mass_g, self.confirm_odd)?;
             Ok((line, ()))
         })?;
         written(app, done, &id)
@@ -64,9 +66,9 @@ impl Command for TakeDownTray {
         let at = asked::past("at", self.at.as_deref(), app.now())?;
         let (done, ()) = app.perform(|writing| {
             let row = writing.tray(&id).map_err(|why| Failure::from(why).renamed("tray"))?;
-            let mut tray = row.tray;
+            let mut tray = row.tray.clone();
             refuse_if_ended(&tray)?;
-            let last = row.last_weighing.map(|(_, weighing)| weighing.gross_g);
+            let last = row.last_weighing.as_ref().map(|(_, weighing)| weighing.gross_g);
             let gross_g = self.gross_g.or(last).ok_or_else(|| {
                 let message = "Weigh the tray: it was never weighed since it was laid out.";
                 Failure::invalid("gross_g", message)
@@ -79,7 +81,16 @@ impl Command for TakeDownTray {
                 );
                 return Err(Failure::invalid("gross_g", message));
             }
-            tray.taken_down = Some(TakenDown { at, gross_g });
+            if let (Some(gross_g), false) = (self.gross_g, self.confirm_odd.unwrap_or(false))
+                && let Some(question) = question_at_end(writing, row, gross_g, at)?
+            {
+                return Err(question);
+            }
+            tray.taken_down = Some(TakenDown {
+                at,
+                gross_g,
+                snap_test: self.snap_test.unwrap_or(false),
+            });
             writing.correct(&id, &tray)?;
             let net = words::figure(gross_g - tray.tare_g);
             Ok((format!("Took down {} ({}), {net} g dried", tray.name, tray.code), ()))

@@ -150,6 +150,7 @@ impl Garden {
                 gross_g: 380.0 + (fresh_g * (0.24 + water)).round(),
                 air: None,
                 odd: false,
+                snap_test: false,
             };
             self.deed(
                 at,
@@ -161,6 +162,7 @@ impl Garden {
         tray.taken_down = Some(TakenDown {
             at: down,
             gross_g: 380.0 + (fresh_g * 0.24).round(),
+            snap_test: false,
         });
         self.deed(
             down,

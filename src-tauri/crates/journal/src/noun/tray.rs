@@ -43,6 +43,9 @@ pub struct TakenDown {
     pub at: DateTime<FixedOffset>,
     /// Weight with the tray.
     pub gross_g: f64,
+    /// Whether it passed the snap test when it came down; an earlier version knew none.
+    #[serde(default)]
+    pub snap_test: bool,
 }
 
 /// The end of a run whose plant never became a dried lot: it went mouldy or wet on the rack, and all of it was thrown

@@ -21,6 +21,9 @@ pub struct Weighing {
     /// Whether the maker confirmed a weight that looks wrong.
     #[serde(default)]
     pub odd: bool,
+    /// Whether it passed the snap test then: the thickest part broke, a leaf crumbled. An earlier version knew none.
+    #[serde(default)]
+    pub snap_test: bool,
 }
 
 impl Kept for Weighing {

@@ -14,7 +14,7 @@ const NODES: [(f64, f64); 3] = [
 /// checked by coverage.
 const WEATHER: f64 = 0.4;
 /// No end of a range is told finer than half a day and night.
-const SHORTEST: f64 = 12.0;
+pub(crate) const SHORTEST: f64 = 12.0;
 /// A range wider than this many times its middle is of no use to anybody.
 const WIDEST: f64 = 8.0;
 

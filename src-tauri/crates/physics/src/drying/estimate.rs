@@ -7,6 +7,7 @@ use super::{
     reading::Reading,
     reason::Reason,
     sorption,
+    spread::Spread,
 };
 use crate::interval::Interval;
 
@@ -29,6 +30,8 @@ pub struct Estimate {
     pub telling_mass_g: Option<f64>,
     /// Whether the lot is dry by the done rule.
     pub is_dry: bool,
+    /// Whether it rests at its stop weight, and only a snap test can tell that it is dry.
+    pub is_probably_dry: bool,
     /// What the dry matter rests on.
     pub basis: Basis,
     /// Why, in order of importance, without repeats.
@@ -49,6 +52,11 @@ const CALL_PROBABILITY: f64 = 0.85;
 /// Fewer scale steps than this in the final weight cannot tell dry from nearly dry:
 /// in the reference simulation 37 % of such calls were wrong even by the strictest rule.
 const LEAST_STEPS: f64 = 100.0;
+/// Above this humidity, as where nobody noted it, a weight that keeps still does not tell a dry herb from a
+/// damp one: the isotherm comes near to 12 % there. Only a snap test does.
+const HIGHEST_HUMIDITY: f64 = 0.60;
+/// No interval of a mass is narrower than a step of the scale, nor than this share of it.
+const NARROWEST: f64 = 0.005;
 /// Below this share of the water lost, weigh-ins tell almost nothing of what comes.
 const TELLING_SHARE: f64 = 0.85;
 
@@ -89,8 +97,7 @@ pub(crate) fn ready_moisture(lot: &Lot) -> f64 {
 /// ```
 pub fn estimate(lot: &Lot) -> Estimate {
     let reading = Reading::of(lot);
-    let dry_at = |p: f64| libm::exp(reading.dry.quantile(p)).min(lot.fresh_g);
-    let dry_matter_g = Interval::spanning(dry_at(0.5), dry_at(0.05), dry_at(0.95));
+    let dry_matter_g = dry_matter_g(&reading);
     let target_mass_g = dry_matter_g.map_monotone(|dry_g| dry_g / (1.0 - lot.target.get()));
     let now = reading.weighings.last().map(|w| w.1);
 
@@ -99,13 +106,19 @@ pub fn estimate(lot: &Lot) -> Estimate {
     let air_limit = lot.air.and_then(sorption::room_limit_wet_percent);
     let room_is_too_damp = air_limit.is_some_and(|limit| limit.value > 100.0 * ready - 0.5);
     let air_is_unknown = lot.air.is_some() && air_limit.is_none();
-    let scale_is_too_coarse = target_mass_g.value < LEAST_STEPS * lot.scale_step_g;
-    let is_dry = reading.is_still
-        && reading.gate_is_open
+    let scale_is_too_coarse = target_mass_g.value < LEAST_STEPS * reading.step_g;
+    let is_unlike = reading.is_unlike_prior();
+    let air_tells = lot
+        .air
+        .is_some_and(|air| air.humidity.get() <= HIGHEST_HUMIDITY);
+    let is_at_rest =
+        reading.is_still && reading.gate_is_open && !is_unlike && probably_ready >= 0.5;
+    let is_dry = is_at_rest
         && !scale_is_too_coarse
+        && (air_tells || reading.has_snapped)
         && (!(room_is_too_damp || air_is_unknown) || probably_ready >= 0.95)
-        && probably_ready >= 0.5
         && reading.probability_at_most(ready + CALL_MARGIN) >= CALL_PROBABILITY;
+    let is_probably_dry = is_at_rest && !is_dry;
 
     let mut reasons = Vec::new();
     let mut note = |holds: bool, reason: Reason| {
@@ -114,12 +127,13 @@ pub fn estimate(lot: &Lot) -> Estimate {
         }
     };
     note(!reading.odd.is_empty(), Reason::OddWeighing);
-    note(reading.is_unlike_prior(), Reason::UnlikePrior);
+    note(is_unlike, Reason::UnlikePrior);
+    note(is_probably_dry, Reason::ProbablyDry);
     note(room_is_too_damp, Reason::RoomTooDamp);
     note(air_is_unknown, Reason::AirOutOfRange);
     let too_early = reading.share_lost() < TELLING_SHARE;
     let hours_left = if is_dry {
-        Some(Interval::exact(0.0))
+        Some(Interval::spanning(0.0, 0.0, ahead::SHORTEST))
     } else if now.is_none() {
         note(true, Reason::NotWeighedYet);
         None
@@ -162,12 +176,20 @@ pub fn estimate(lot: &Lot) -> Estimate {
     Estimate {
         dry_matter_g,
         target_mass_g,
-        moisture_now_wet_percent: now
-            .map(|mass_g| balance::moisture_wet_percent(mass_g, dry_matter_g)),
+        moisture_now_wet_percent: now.map(|mass_g| {
+            let moisture = balance::moisture_wet_percent(mass_g, dry_matter_g);
+            let least = 100.0 * reading.step_g / (mass_g + reading.step_g);
+            let high = moisture
+                .high
+                .max(moisture.low + least)
+                .min(0.5 * (moisture.high + 100.0));
+            Interval::spanning(moisture.value, moisture.low, moisture.high.max(high))
+        }),
         hours_left,
         next_weighing_hours: (!is_dry).then(|| next_look(&reading, hours_left, telling_mass_g)),
         telling_mass_g,
         is_dry,
+        is_probably_dry,
         basis: if has_taught {
             Basis::WeighIns
         } else {
@@ -177,6 +199,21 @@ pub fn estimate(lot: &Lot) -> Estimate {
         odd: reading.odd,
         air_limit_wet_percent: air_limit,
     }
+}
+
+/// The dry matter with its 90 % interval, which never closes below what the scale can show.
+fn dry_matter_g(reading: &Reading) -> Interval {
+    let fresh_g = reading.lot.fresh_g;
+    let at = |spread: &Spread, p: f64| libm::exp(spread.quantile(p)).min(fresh_g);
+    let value = if reading.gate_is_open {
+        at(&reading.dry, 0.5)
+    } else {
+        libm::exp(reading.dry.middle_uncut()).min(fresh_g)
+    };
+    let (low, high) = (at(&reading.wide, 0.05), at(&reading.wide, 0.95));
+    let half = 0.5 * reading.step_g.max(NARROWEST * value).min(value);
+    let low = low.min(value - half).max(0.25 * value);
+    Interval::spanning(value, low, high.max(value + half).min(fresh_g))
 }
 
 /// Hours from the last weigh-in to the next one.

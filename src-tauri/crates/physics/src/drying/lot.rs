@@ -66,6 +66,8 @@ pub enum Pace {
 pub struct Weighing {
     pub(crate) hours: f64,
     pub(crate) mass_g: f64,
+    pub(crate) snaps: bool,
+    pub(crate) is_confirmed: bool,
 }
 
 impl Weighing {
@@ -89,7 +91,23 @@ impl Weighing {
                 1e6,
                 "between 0 and 1000000 g",
             )?,
+            snaps: false,
+            is_confirmed: false,
         })
+    }
+
+    /// With a snap test that it passed: the thickest part breaks, a leaf crumbles.
+    #[must_use]
+    pub fn snapped(mut self) -> Self {
+        self.snaps = true;
+        self
+    }
+
+    /// With the maker's word that the scale really showed this.
+    #[must_use]
+    pub fn confirmed(mut self) -> Self {
+        self.is_confirmed = true;
+        self
     }
 
     /// Hours since the fresh weighing.

@@ -8,6 +8,7 @@
 mod ahead;
 pub mod balance;
 mod curve;
+mod doubt;
 pub mod estimate;
 pub mod learning;
 pub mod lot;
@@ -16,6 +17,7 @@ pub mod prior;
 mod reading;
 pub mod reason;
 pub mod sample;
+mod sift;
 pub mod sorption;
 mod spread;
 pub mod temperature;

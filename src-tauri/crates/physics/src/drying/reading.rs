@@ -1,10 +1,12 @@
 //! A lot with its weigh-ins sifted, its posterior, and the rules on what may be said of it.
 
 use super::{
-    lot::Lot,
+    doubt::{self, DAMP_ROOM, OVEN},
+    lot::{Lot, Pace},
     posterior::{Component, Posterior, Problem},
+    sift::{Look, sift, step_shown},
     sorption,
-    spread::Spread,
+    spread::{Spread, normal_cdf},
 };
 
 /// Mean and SD of the equilibrium moisture (dry basis) in a room whose air was not noted;
@@ -18,82 +20,165 @@ const GATE_SDS: f64 = 2.6;
 /// Nor does it open before an average lot of the kind would have lost this share of its
 /// water: a berry of half dry matter is light enough from the first day.
 const GATE_SHARE: f64 = 0.7;
+/// Mean and SD of the equilibrium moisture (dry basis) in air too damp or warm for the isotherm; chamomile
+/// holds 0.52 at 90 % (abstract), herb leaf by the default 0.20 at 80 %; engineering default.
+const STRANGE_ROOM: (f64, f64) = (0.20, 0.08);
+/// Hours of a run after which a rest above all that a lot of its kind weighs dry may be its end.
+const HIGH_REST_HOURS: f64 = 60.0;
+/// Share of lots that were weighed with dew on them, and what it adds to ln F; engineering default.
+const DEW: (f64, f64) = (0.12, -0.16);
 /// The interval of a posterior is spread by this much; checked by coverage.
 const CAUTION: f64 = 1.2;
 /// SD of ln D that no weigh-in removes: lost crumbs, tare, uneven lots.
 const REMAINDER_SD: f64 = 0.008;
 /// Least moisture (dry basis) of anything that hangs in room air.
 const LEAST_MOISTURE: f64 = 0.03;
-/// Hours over which a weight must have kept still.
+/// Least moisture (dry basis) of what came out of an oven.
+const LEAST_OVEN_MOISTURE: f64 = 0.01;
+/// Hours over which a weight must have kept still; the middle of a root gives its water up late.
 const STILL_HOURS: f64 = 36.0;
+const STILL_HOURS_DENSE: f64 = 72.0;
 /// How far the weight may wander while it counts as still, and how far it may have sunk.
 const STILL_RANGE: f64 = 0.015;
 const STILL_DROP: f64 = 0.010;
+/// A snap test holds while the lot has not become heavier than this share since.
+const SNAP_RISE: f64 = 0.02;
+/// Moisture (wet basis) around which a herb stops to snap, and how far lots and hands differ; common
+/// practice, no source.
+const SNAP: (f64, f64) = (0.125, 0.015);
 
 pub(crate) struct Reading<'a> {
     pub lot: &'a Lot,
-    /// Hours and grams of the weigh-ins that count, by time.
+    /// Hours and grams of the looks that count, by time.
     pub weighings: Vec<(f64, f64)>,
     pub odd: Vec<usize>,
+    /// The step that the scale shows.
+    pub step_g: f64,
     pub posterior: Posterior,
     pub gate_is_open: bool,
-    /// ln of the dry matter in grams.
+    /// ln of the dry matter in grams, if all is as it seems.
     pub dry: Spread,
+    /// The same with what else the weights may mean.
+    pub wide: Spread,
     pub is_still: bool,
+    /// Whether it snapped and has not become damper since.
+    pub has_snapped: bool,
 }
 
 impl<'a> Reading<'a> {
     pub fn of(lot: &'a Lot) -> Self {
-        let (weighings, odd) = sift(lot);
-        let is_still = is_still(&weighings, lot.scale_step_g);
-        let after_start = weighings
+        let step_g = step_shown(lot);
+        let sifted = sift(lot, step_g);
+        let weighings: Vec<(f64, f64)> = sifted
+            .looks
             .iter()
-            .position(|w| w.0 > 0.0)
-            .unwrap_or(weighings.len());
+            .map(|it| (it.hours, it.mass_g))
+            .collect();
+        let telling: Vec<(f64, f64)> = sifted
+            .telling()
+            .filter(|it| it.hours > 0.0)
+            .map(|it| (it.hours, it.mass_g))
+            .collect();
+        let is_still = is_still(&weighings, step_g, lot.pace);
+        let now = weighings.last().copied();
+        let has_snapped = now.is_some_and(|(_, mass_g)| {
+            let most = |it: &Look| it.mass_g * (1.0 + SNAP_RISE) + step_g;
+            sifted.looks.iter().any(|it| it.snaps && mass_g <= most(it))
+        });
+        let end_moisture = end_moisture(lot);
         let posterior = Problem {
             fresh_g: lot.fresh_g,
-            scale_step_g: lot.scale_step_g,
+            scale_step_g: step_g,
             prior: lot.prior,
             pace: lot.pace,
-            end_moisture: end_moisture(lot),
-            weighings: &weighings[after_start..],
+            end_moisture,
+            weighings: &telling,
         }
         .solve();
-        let gate_is_open = weighings.last().is_some_and(|&(hours, mass_g)| {
-            (mass_g <= heaviest_dry_g(lot) && share_lost_by_prior(lot, mass_g) >= GATE_SHARE)
-                || (hours >= 60.0 && is_still)
+        let gate_is_open = telling.iter().any(|&(_, mass_g)| {
+            mass_g <= heaviest_dry_g(lot) && share_lost_by_prior(lot, mass_g) >= GATE_SHARE
         });
-        let components = if gate_is_open {
+        let ln_fresh = libm::log(lot.fresh_g);
+        let known = vec![(1.0, ln_fresh + lot.prior.mean, lot.prior.sd * lot.prior.sd)];
+        let rests_high =
+            !gate_is_open && is_still && weighings.last().is_some_and(|w| w.0 >= HIGH_REST_HOURS);
+        let parts = if gate_is_open {
             spread_out(&posterior)
+        } else if rests_high {
+            // Either the plant is unlike its kind, or cut leaves closed their stomata.
+            let mut both = spread_out(&posterior);
+            both.extend(known);
+            both.iter_mut().for_each(|part| part.0 *= 0.5);
+            both
         } else {
-            vec![(
-                1.0,
-                libm::log(lot.fresh_g) + lot.prior.mean,
-                lot.prior.sd * lot.prior.sd,
-            )]
+            known
         };
-        let lightest = weighings.iter().fold(f64::MAX, |least, w| least.min(w.1));
-        let highest =
-            ((lightest + 0.5 * lot.scale_step_g) / (1.0 + LEAST_MOISTURE)).min(lot.fresh_g);
-        let dry = Spread::new(components, libm::log(highest));
+        let mut wider = parts.clone();
+        if gate_is_open {
+            if lot.air.is_none() {
+                doubt::beside(&mut wider, &DAMP_ROOM, end_moisture, lot.prior);
+            }
+            if sifted.was_warmed {
+                doubt::beside(&mut wider, &OVEN, end_moisture, lot.prior);
+            }
+            let rest_h = rest_hours(&weighings, step_g);
+            let now = (posterior.ln_dry_mean(), rest_h);
+            doubt::rest_on_the_way(&mut wider, now, ln_fresh, lot.prior);
+        } else if now.is_some() {
+            let dewy = DEW.0;
+            let dew = (
+                dewy,
+                ln_fresh + lot.prior.mean + DEW.1,
+                lot.prior.sd * lot.prior.sd,
+            );
+            wider.iter_mut().for_each(|part| part.0 *= 1.0 - dewy);
+            wider.push(dew);
+        }
+        let least = if sifted.was_warmed {
+            LEAST_OVEN_MOISTURE
+        } else {
+            LEAST_MOISTURE
+        };
+        let highest = ((confirmed_g(&telling) + 0.5 * step_g) / (1.0 + least)).min(lot.fresh_g);
+        let cut = libm::log(highest);
         Self {
             lot,
             weighings,
-            odd,
+            odd: sifted.odd,
+            step_g,
             posterior,
             gate_is_open,
-            dry,
+            dry: Spread::new(parts, cut),
+            wide: Spread::new(wider, cut),
             is_still,
+            has_snapped,
         }
     }
 
     /// Probability that the lot, as last weighed, holds at most this moisture (wet basis).
     pub fn probability_at_most(&self, moisture: f64) -> f64 {
-        self.weighings.last().map_or(0.0, |w| {
-            1.0 - self
-                .dry
-                .probability_below(libm::log(w.1 * (1.0 - moisture)))
-        })
+        let Some(&(_, mass_g)) = self.weighings.last() else {
+            return 0.0;
+        };
+        let at_most = |m: f64| 1.0 - self.wide.probability_below(libm::log(mass_g * (1.0 - m)));
+        if !self.has_snapped {
+            return at_most(moisture);
+        }
+        // Bayes' rule by slices: what snaps is more likely to be dry.
+        const SLICES: u32 = 80;
+        let (mut drier, mut all, mut before) = (0.0, 0.0, 0.0);
+        for slice in 1..=SLICES {
+            let to = f64::from(slice) / f64::from(SLICES);
+            let reached = at_most(to);
+            let snaps = 1.0 - normal_cdf((to - 0.5 / f64::from(SLICES) - SNAP.0) / SNAP.1);
+            let share = (reached - before) * (snaps + 0.01);
+            before = reached;
+            all += share;
+            if to <= moisture + 1e-9 {
+                drier += share;
+            }
+        }
+        drier / all.max(1e-12)
     }
 
     /// Mean and variance of ln of the end weight given one shape: the prior's until the gate is open.
@@ -164,32 +249,44 @@ fn spread_out(posterior: &Posterior) -> Vec<(f64, f64, f64)> {
 fn end_moisture(lot: &Lot) -> (f64, f64) {
     match lot.air {
         None => ANY_ROOM,
-        Some(air) => sorption::room_limit(air).map_or((ANY_ROOM.0, 2.0 * ANY_ROOM.1), |(m, sd)| {
+        Some(air) => sorption::room_limit(air).map_or(STRANGE_ROOM, |(m, sd)| {
             (m.get(), libm::sqrt(sd * sd + NOTED_AIR_SD * NOTED_AIR_SD))
         }),
     }
 }
 
-/// The weigh-ins that count, by time, and the indices of those that cannot be.
-fn sift(lot: &Lot) -> (Vec<(f64, f64)>, Vec<usize>) {
-    let lightest = lot.fresh_g * libm::exp(lot.prior.mean - 4.0 * lot.prior.sd.max(0.2));
-    let possible = lightest - lot.scale_step_g..=lot.fresh_g + lot.scale_step_g;
-    let (mut kept, mut odd) = (Vec::new(), Vec::new());
-    for (index, w) in lot.weighings.iter().enumerate() {
-        if w.mass_g > 0.0 && possible.contains(&w.mass_g) {
-            kept.push((w.hours, w.mass_g));
+/// The lightest weight that a second one bears out; the only one where there is no second.
+fn confirmed_g(weighings: &[(f64, f64)]) -> f64 {
+    let (mut lightest, mut second) = (f64::MAX, f64::MAX);
+    for &(_, mass_g) in weighings {
+        if mass_g < lightest {
+            (lightest, second) = (mass_g, lightest);
         } else {
-            odd.push(index);
+            second = second.min(mass_g);
         }
     }
-    kept.sort_by(|a, b| a.0.total_cmp(&b.0));
-    (kept, odd)
+    if second < f64::MAX { second } else { lightest }
 }
 
-/// Whether the weight has kept still, within 1.5 % or one scale step, for 36 hours and does not sink.
-fn is_still(weighings: &[(f64, f64)], scale_step_g: f64) -> bool {
+/// How long the weight has kept still, within 1.5 % or one scale step, in hours.
+fn rest_hours(weighings: &[(f64, f64)], scale_step_g: f64) -> f64 {
+    let Some(&(hours, mass_g)) = weighings.last() else {
+        return 0.0;
+    };
+    let range = (STILL_RANGE * mass_g).max(scale_step_g) * (1.0 + 1e-9);
+    let resting = weighings.iter().rev();
+    let resting = resting.take_while(|w| (w.1 - mass_g).abs() <= range);
+    resting.last().map_or(0.0, |w| hours - w.0)
+}
+
+/// Whether the weight has kept still, within 1.5 % or one scale step, for as long as its part takes and does not sink.
+fn is_still(weighings: &[(f64, f64)], scale_step_g: f64, pace: Pace) -> bool {
     let Some(&(hours, mass_g)) = weighings.last() else {
         return false;
+    };
+    let long = match pace {
+        Pace::Leafy => STILL_HOURS,
+        Pace::Dense => STILL_HOURS_DENSE,
     };
     let allowed = |share: f64| (share * mass_g).max(scale_step_g) * (1.0 + 1e-9);
     let (mut low, mut high) = (mass_g, mass_g);
@@ -199,7 +296,7 @@ fn is_still(weighings: &[(f64, f64)], scale_step_g: f64) -> bool {
         if high - low > allowed(STILL_RANGE) {
             return false;
         }
-        if hours - t >= STILL_HOURS {
+        if hours - t >= long {
             return w - mass_g <= allowed(STILL_DROP);
         }
     }

@@ -4,9 +4,12 @@
 pub(crate) struct Spread {
     components: Vec<(f64, f64, f64)>,
     cut: f64,
+    /// The share of the components that lies below the cut.
+    possible: f64,
 }
 
-fn normal_cdf(z: f64) -> f64 {
+/// Probability that a standard normal variable is at most `z`.
+pub(crate) fn normal_cdf(z: f64) -> f64 {
     0.5 * libm::erfc(-z * core::f64::consts::FRAC_1_SQRT_2)
 }
 
@@ -30,14 +33,26 @@ impl Spread {
                 _ => merged.push(c),
             }
         }
-        Self {
+        let mut spread = Self {
             components: merged,
             cut,
+            possible: 1.0,
+        };
+        // What contradicts the weights is not believed to the last digit.
+        spread.possible = spread.uncut_below(cut).max(1e-6);
+        spread
+    }
+
+    /// Probability that ln D is at most `x`, nothing being above the highest possible value.
+    pub fn probability_below(&self, x: f64) -> f64 {
+        if x >= self.cut {
+            1.0
+        } else {
+            self.uncut_below(x) / self.possible
         }
     }
 
-    /// Probability that ln D is at most `x`.
-    pub fn probability_below(&self, x: f64) -> f64 {
+    fn uncut_below(&self, x: f64) -> f64 {
         self.components
             .iter()
             .map(|&(w, m, v)| w * normal_cdf((x - m) / libm::sqrt(v)))
@@ -46,6 +61,15 @@ impl Spread {
 
     /// The value, no higher than the highest possible one, below which ln D lies with probability `p`.
     pub fn quantile(&self, p: f64) -> f64 {
+        self.reached(p * self.possible)
+    }
+
+    /// The middle of what was believed before anything showed that values above the highest are not possible.
+    pub fn middle_uncut(&self) -> f64 {
+        self.reached(0.5)
+    }
+
+    fn reached(&self, below: f64) -> f64 {
         let (mut low, mut high) = (f64::MAX, f64::MIN);
         for &(_, m, v) in &self.components {
             let reach = 8.0 * libm::sqrt(v);
@@ -54,7 +78,7 @@ impl Spread {
         }
         for _ in 0..36 {
             let middle = 0.5 * (low + high);
-            if self.probability_below(middle) < p {
+            if self.uncut_below(middle) < below {
                 low = middle;
             } else {
                 high = middle;
@@ -78,7 +102,13 @@ mod tests {
     #[test]
     fn no_quantile_lies_above_the_highest_possible_value() {
         let spread = Spread::new(vec![(1.0, 2.0, 0.04)], 2.1);
-        assert!((spread.quantile(0.5) - 2.0).abs() < 1e-8);
-        assert_eq!(spread.quantile(0.95), 2.1);
+        let (low, high) = (spread.quantile(0.05), spread.quantile(0.95));
+        assert!(low < high && high < 2.1, "{low} to {high}");
+        assert!((spread.probability_below(spread.quantile(0.3)) - 0.3).abs() < 1e-8);
+        let far = Spread::new(vec![(1.0, 2.0, 0.04)], 1.2);
+        assert!(
+            far.quantile(0.05) < far.quantile(0.95),
+            "nothing closes at the cut"
+        );
     }
 }

@@ -93,6 +93,7 @@ fn take_down(store: &mut Store, number: u128) -> DeedId {
         tray.taken_down = Some(TakenDown {
             at: at(20),
             gross_g: 160.0,
+            snap_test: false,
         });
         w.correct(&TRAY, &tray)
     })
@@ -203,6 +204,7 @@ fn a_weigh_in_fits_its_tray() {
                 gross_g,
                 air: None,
                 odd: false,
+                snap_test: false,
             };
             w.record(&WEIGHING, &weighing)
         })

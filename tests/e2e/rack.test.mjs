@@ -1,0 +1,109 @@
+// The rack doubts and says so: an odd weight is asked about before it is taken, and a tray at rest at its stop weight
+// is probably dry, with the snap test and taking it down as what to do.
+
+import assert from "node:assert/strict";
+import { execFileSync } from "node:child_process";
+import { mkdir, readFile } from "node:fs/promises";
+import { createRequire } from "node:module";
+import path from "node:path";
+import { test } from "node:test";
+
+import { engine, open, withApp } from "./engine.mjs";
+import { barriers, geometry } from "./measures.mjs";
+import { built } from "./programs.mjs";
+
+const pictures = path.join(import.meta.dirname, "pictures", engine);
+const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const DAY = 86_400_000;
+
+/** One tray at rest for days, its air never noted, and one that weighed 385 g yesterday. */
+function rack(folder) {
+  const ask = (command, request) => {
+    const line = `${JSON.stringify({ command, request })}\n`;
+    const said = execFileSync(built("debug", "dev"), ["ask", "--journal", folder], { input: line, encoding: "utf8" });
+    const { reply, failure } = JSON.parse(said);
+    assert.equal(failure, undefined, said);
+    return reply;
+  };
+  const daysAgo = (days) => new Date(Date.now() - days * DAY).toISOString();
+  const dried = (herb, part, name, fresh, masses) => {
+    const begun = masses.length;
+    const picked = { herb, part, gross_g: fresh, surface: "dry", picked_at: daysAgo(begun + 1.1) };
+    const harvest = ask("harvest.record", picked).harvest.id;
+    const started = { harvest, mass_g: fresh, name, started_at: daysAgo(begun + 1) };
+    const tray = ask("tray.start", started).tray.id;
+    masses.forEach((gross_g, day) => void ask("tray.weigh", { tray, gross_g, at: daysAgo(begun - day) }));
+    return tray;
+  };
+  ask("setting.change", { cautions_seen: true });
+  const rest = [1200, 750, 560, 500, 475, 462, 458, 456, 455, 455, 455];
+  return {
+    still: dried("peppermint", "leaf", "Loft", 2000, rest),
+    early: dried("lemon balm", "herb", "Top tray", 450, [385]),
+  };
+}
+
+for (const { dark, text, width, height } of [
+  { dark: false, text: 1, width: 360, height: 740 },
+  { dark: true, text: 1, width: 360, height: 740 },
+  { dark: false, text: 2, width: 360, height: 740 },
+  { dark: false, text: 1, width: 1280, height: 900 },
+]) {
+  const name = `${width}x${height}-${dark ? "dark" : "light"}${text === 1 ? "" : `-text-${text * 100}`}`;
+
+  test(`${engine}: the rack asks about an odd weight and says what is probably dry at ${name}`, async (t) => {
+    let ids;
+    const prepare = async (folder) => void (ids = rack(folder));
+    const app = await withApp(t, { width, height, dark, prepare });
+    await mkdir(path.join(pictures, name), { recursive: true });
+    const wrong = {};
+    const look = async (screen) => {
+      await app.picture(path.join(pictures, name, `${screen}.png`));
+      const found = [...(await app.evaluate(geometry)), ...(text === 1 ? await app.evaluate(barriers) : [])];
+      if (found.length > 0) wrong[screen] = found;
+    };
+    await app.load(axe);
+    await app.evaluate((size) => void (document.documentElement.style.fontSize = size), `${text * 100}%`);
+
+    await open(app, `/weigh/${ids.early}`);
+    await app.fill("textbox", "The scale reads", "37");
+    await app.press("button", "Save weigh-in");
+    await app.reads("37 g? The tray weighed 385 g yesterday.");
+    await look("rack-odd");
+    await app.press("button", "Correct it");
+    const focused = () => document.activeElement?.id;
+    assert.equal(await app.evaluate(focused), "field-gross_g", "the field waits for the right figure");
+    await app.fill("textbox", "The scale reads", "330");
+    await app.press("button", "Save weigh-in");
+    await app.reads("Weigh-in saved.");
+
+    await open(app, "/rack");
+    await app.reads("Probably dry: try the snap test");
+    await look("rack-probably-dry");
+    await open(app, `/tray/${ids.still}`);
+    await app.sees("heading", "Probably dry");
+    await app.reads("Try the snap test, and take it down if it breaks.");
+    const says = (words) => document.body.innerText.includes(words);
+    assert.equal(await app.evaluate(says, "cannot say yet"), false);
+    assert.equal(await app.evaluate(says, "Weigh again"), false, "there is nothing to wait for");
+    await look("tray-probably-dry");
+
+    await app.press("link", "Take it down");
+    await app.reads("It rests at its stop weight.");
+    await app.press("checkbox", "Snap test: it breaks and crumbles");
+    await look("tray-take-down");
+    await app.press("button", "Take it down");
+    await app.reads("Taken down; it is a dried lot now.");
+
+    await open(app, "/pick");
+    await app.fill("searchbox", "Herb", "nettle");
+    await app.press("button", /^Nettle/);
+    await app.fill("textbox", "Weight on the scale", "64000");
+    await app.press("button", "Save harvest");
+    await app.reads("64 kg? A home seldom picks so much of one plant.");
+    await look("pick-odd");
+    await app.press("button", "Keep it");
+    await app.reads("Harvest saved.");
+    assert.deepEqual(wrong, {}, JSON.stringify(wrong, null, 2));
+  });
+}
