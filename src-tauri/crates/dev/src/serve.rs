@@ -14,7 +14,7 @@ use std::sync::Arc;
 
 use api::{App, Code, Failure, Language};
 use axum::Router;
-use axum::body::{Body, Bytes, to_bytes};
+use axum::body::{Body, Bytes, HttpBody as _, to_bytes};
 use axum::extract::{Request, State};
 use axum::http::request::Parts;
 use axum::http::{HeaderName, HeaderValue, Method, StatusCode, header};
@@ -27,7 +27,7 @@ use crate::{demo, failed};
 /// A JSON request is at most this long; a chunk of a photo in base64 fits.
 const LONGEST_JSON: usize = 2 * 1024 * 1024;
 /// More than the longest photo, whose length is judged by the core.
-const LONGEST_BODY: usize = 80 * 1024 * 1024;
+const LONGEST_PHOTO: usize = 80 * 1024 * 1024;
 
 /// Serves until it is ended.
 pub fn main(args: &[String]) -> ExitCode {
@@ -100,13 +100,39 @@ impl Preview {
             })
     }
 
-    fn answer(&self, head: &Parts, body: &Bytes) -> Response {
+    /// What a request may bring, judged by its head alone: the longest body that is read.
+    fn admit(&self, head: &Parts) -> Result<usize, Response> {
         if !self.is_ours(head) {
-            return plain(
+            return Err(plain(
                 StatusCode::FORBIDDEN,
                 "This address answers only its own page.",
-            );
+            ));
         }
+        let path = head.uri.path();
+        match head.method {
+            Method::GET => Ok(0),
+            Method::POST if path == "/photo" => Ok(LONGEST_PHOTO),
+            Method::POST if path.starts_with("/call/") => {
+                // A form of a foreign page can post anything but this type without asking first.
+                let kind = text(head, header::CONTENT_TYPE);
+                if kind.is_some_and(|kind| kind.starts_with("application/json")) {
+                    Ok(LONGEST_JSON)
+                } else {
+                    Err(plain(
+                        StatusCode::UNSUPPORTED_MEDIA_TYPE,
+                        "A command is sent as application/json.",
+                    ))
+                }
+            }
+            _ => Err(plain(
+                StatusCode::METHOD_NOT_ALLOWED,
+                "Only GET and POST are answered.",
+            )),
+        }
+    }
+
+    /// Answers a request that was admitted.
+    fn answer(&self, head: &Parts, body: &Bytes) -> Response {
         let path = head.uri.path();
         match head.method {
             Method::POST if path == "/photo" => {
@@ -116,16 +142,13 @@ impl Preview {
                     self.app.take_photo(body.as_ref(), name.as_deref()),
                 ))
             }
-            Method::POST if path.starts_with("/call/") => {
-                self.call(&path["/call/".len()..], head, body)
+            Method::POST => {
+                let name = path.strip_prefix("/call/").unwrap_or_default();
+                self.call(name, head, body)
             }
-            Method::GET if path.starts_with("/photo/") => self.picture(&path["/photo/".len()..]),
-            Method::GET if path.starts_with("/made/") => self.made(&path["/made/".len()..]),
-            Method::GET => pages::file(&self.dist, path),
-            _ => plain(
-                StatusCode::METHOD_NOT_ALLOWED,
-                "Only GET and POST are answered.",
-            ),
+            _ if path.starts_with("/photo/") => self.picture(&path["/photo/".len()..]),
+            _ if path.starts_with("/made/") => self.made(&path["/made/".len()..]),
+            _ => pages::file(&self.dist, path),
         }
     }
 
@@ -146,22 +169,9 @@ impl Preview {
     }
 
     fn call(&self, name: &str, head: &Parts, body: &Bytes) -> Response {
-        // A form of a foreign page can post anything but this type without asking first.
-        let kind = text(head, header::CONTENT_TYPE);
-        if !kind.is_some_and(|kind| kind.starts_with("application/json")) {
-            return plain(
-                StatusCode::UNSUPPORTED_MEDIA_TYPE,
-                "A command is sent as application/json.",
-            );
-        }
         match std::str::from_utf8(body) {
-            Ok(body) if body.len() <= LONGEST_JSON => {
-                json(api::call_in(&self.app, language(head), name, body))
-            }
-            _ => json(Err(Failure::new(
-                Code::Invalid,
-                "The request must be JSON text of at most 2 MiB.",
-            ))),
+            Ok(body) => json(api::call_in(&self.app, language(head), name, body)),
+            Err(_) => no_request(),
         }
     }
 
@@ -216,16 +226,42 @@ impl Preview {
 
 async fn receive(State(preview): State<Arc<Preview>>, request: Request) -> Response {
     let (head, body) = request.into_parts();
-    let Ok(body) = to_bytes(body, LONGEST_BODY).await else {
-        return plain(
-            StatusCode::PAYLOAD_TOO_LARGE,
-            "This is longer than anything that is kept here.",
-        );
+    // Whoever may not ask shall not make this program hold what it sends.
+    let longest = match preview.admit(&head) {
+        Ok(longest) => longest,
+        Err(refusal) => return refusal,
+    };
+    let announced = usize::try_from(body.size_hint().lower()).unwrap_or(usize::MAX);
+    let body = if announced > longest {
+        None
+    } else {
+        to_bytes(body, longest).await.ok()
+    };
+    let Some(body) = body else {
+        return too_long(&head);
     };
     // The core waits for the disk, and other requests must not wait with it.
     tokio::task::spawn_blocking(move || preview.answer(&head, &body))
         .await
         .unwrap_or_else(|_| plain(StatusCode::INTERNAL_SERVER_ERROR, "The core broke off."))
+}
+
+/// What cannot be read is refused as a command refuses, where a command was asked.
+fn too_long(head: &Parts) -> Response {
+    if head.uri.path().starts_with("/call/") {
+        return no_request();
+    }
+    plain(
+        StatusCode::PAYLOAD_TOO_LARGE,
+        "This is longer than anything that is kept here.",
+    )
+}
+
+fn no_request() -> Response {
+    json(Err(Failure::new(
+        Code::Invalid,
+        "The request must be JSON text of at most 2 MiB.",
+    )))
 }
 
 /// The page says which language it speaks.
