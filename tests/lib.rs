@@ -1,6 +1,33 @@
-//! What the test files share: readers of the published tables.
+//! What the test files share: readers of the published tables, and how much work was done.
 
 use std::path::PathBuf;
+use std::time::Duration;
+
+/// The time that processors worked for this thread, whatever else the machine did meanwhile; nothing
+/// where the system does not say.
+///
+/// A test that must not hang judges by this and never by the clock on the wall.
+pub fn worked() -> Duration {
+    ticks("/proc/thread-self/stat")
+}
+
+/// As [`worked`], of all threads of this process.
+pub fn all_worked() -> Duration {
+    ticks("/proc/self/stat")
+}
+
+/// Fields 14 and 15 of `stat` (proc(5)): hundredths of a second in the program and in the system.
+fn ticks(stat: &str) -> Duration {
+    let told = std::fs::read_to_string(stat).unwrap_or_default();
+    // The name stands in brackets and may hold anything, brackets too.
+    let fields = told.rsplit_once(')').map_or("", |(_, fields)| fields);
+    let spent = fields.split_whitespace().skip(11).take(2);
+    Duration::from_millis(
+        10 * spent
+            .filter_map(|field| field.parse::<u64>().ok())
+            .sum::<u64>(),
+    )
+}
 
 /// One row of a published table, by column name.
 #[derive(Debug, Clone)]

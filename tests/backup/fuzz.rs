@@ -42,7 +42,6 @@ fn a_mangled_backup_changes_nothing_and_ends() {
             }
             prop_assume!(bytes != whole);
             std::fs::write(&file, &bytes).unwrap();
-            let begun = std::time::Instant::now();
             for command in ["restore.look", "restore.apply", "merge.apply"] {
                 let card = ended(&other, &other.call(command, json!({ "file": file })));
                 if command != "restore.look" {
@@ -51,7 +50,6 @@ fn a_mangled_backup_changes_nothing_and_ends() {
                 let said = card["failure"]["message"].as_str().unwrap_or_default();
                 prop_assert!(!said.contains("error in the app"), "it panicked: {}", card);
             }
-            prop_assert!(begun.elapsed().as_secs() < 20, "it hung");
             Ok(())
         })
         .unwrap();
@@ -87,13 +85,14 @@ fn any_table_is_read_or_refused() {
                 text.push_str(&line.join(mark));
             }
             std::fs::write(&file, &text).unwrap();
-            let begun = std::time::Instant::now();
+            let before = checks::worked();
             let _ = api::call(
                 world.app(),
                 "import.look",
                 &json!({ "file": file }).to_string(),
             );
-            prop_assert!(begun.elapsed().as_secs() < 5, "it hung");
+            let took = checks::worked() - before;
+            prop_assert!(took.as_secs() < 5, "it worked {took:?}");
             Ok(())
         })
         .unwrap();

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 use std::fs;
 use std::path::{Path, PathBuf};
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 use journal::DeviceId;
 use serde_json::{Value, json};
@@ -14,13 +14,11 @@ use super::commands::{World, text};
 
 /// Asks for a job until it has ended.
 pub fn ended(world: &World, begun: &Value) -> Value {
-    let until = Instant::now() + Duration::from_secs(120);
     loop {
         let card = world.call("job.show", json!({ "job": begun["job"] }));
         if card["state"] != "running" {
             return card;
         }
-        assert!(Instant::now() < until, "the job hangs: {card}");
         std::thread::sleep(Duration::from_millis(5));
     }
 }

@@ -7,7 +7,8 @@ use std::path::{Path, PathBuf};
 use archive::{Packer, Progress};
 use chrono::DateTime;
 use disk::Disk;
-use image::{ImageFormat, RgbaImage};
+use image::codecs::png::PngEncoder;
+use image::{DynamicImage, ImageEncoder as _, ImageFormat, RgbaImage};
 use journal::{Act, Change, Deed, DeedId, DeviceId, HybridTime, Noun};
 use serde_json::json;
 use store::{Failure, Store};
@@ -21,6 +22,7 @@ pub struct Hostile {
 }
 
 const PHOTO: &[&str] = &["photo"];
+const AT_ONCE: &[&str] = &["photo.at_once"];
 const BACKUP: &[&str] = &["restore.look", "restore.apply", "merge.look", "merge.apply"];
 const TABLE: &[&str] = &["import.look", "import.apply"];
 /// A little under the largest photo that is taken in.
@@ -45,7 +47,20 @@ pub fn all() -> Vec<Hostile> {
         file("a TIFF of entries alone", PHOTO, tiff_of_entries),
         file("a TIFF of pointers to one list", PHOTO, tiff_of_pointers),
         file("a PNG as large as is unpacked", PHOTO, large_png),
+        file(
+            "a PNG whose colour profile unpacks to 400 MB",
+            PHOTO,
+            png_of_profile,
+        ),
+        file(
+            "a PNG that is nothing but its colour profile",
+            PHOTO,
+            png_of_noisy_profile,
+        ),
         file("a WebP as large as is unpacked", PHOTO, large_webp),
+        file("a WebP without transparency", PHOTO, large_opaque_webp),
+        file("a WebP that moves", PHOTO, moving_webp),
+        file("eight large photos at once", AT_ONCE, large_png),
         file("a HEIC whose directory is all of it", PHOTO, large_heic),
         file("noise, to be restored", BACKUP, noise),
         file(
@@ -228,13 +243,16 @@ fn tiff_of_pointers(path: &Path) {
     put(path, &bytes);
 }
 
-/// 4898 pixels a side at 4 bytes are just under the 96 MB that are unpacked at most.
-fn picture(format: ImageFormat, path: &Path) {
+/// So many pixels a side of colours that no coding makes small.
+fn picture(side: u32) -> DynamicImage {
     let mut random = Random(5);
-    let picture = RgbaImage::from_fn(4898, 4898, |x, _| {
+    DynamicImage::ImageRgba8(RgbaImage::from_fn(side, side, |x, _| {
         let value = if x % 16 == 0 { random.next() } else { random.0 };
         image::Rgba((value as u32).to_le_bytes())
-    });
+    }))
+}
+
+fn put_picture(picture: &DynamicImage, format: ImageFormat, path: &Path) {
     let mut out = BufWriter::new(File::create(path).unwrap());
     picture
         .write_to(&mut std::io::BufWriter::new(Seekable(&mut out)), format)
@@ -265,12 +283,68 @@ impl std::io::Seek for Seekable<'_> {
     }
 }
 
+/// At 4 bytes a pixel just under the 96 MB that are unpacked of a PNG.
 fn large_png(path: &Path) {
-    picture(ImageFormat::Png, path);
+    put_picture(&picture(4898), ImageFormat::Png, path);
 }
 
+/// A small picture with this colour profile, which is packed with it.
+fn png_with(profile: Vec<u8>, path: &Path) {
+    let picture = picture(100);
+    let mut encoder = PngEncoder::new(File::create(path).unwrap());
+    encoder.set_icc_profile(profile).unwrap();
+    let (bytes, side) = (picture.as_bytes(), picture.width());
+    encoder
+        .write_image(bytes, side, side, picture.color().into())
+        .unwrap();
+}
+
+fn png_of_profile(path: &Path) {
+    png_with(vec![0; 400_000_000], path);
+}
+
+fn png_of_noisy_profile(path: &Path) {
+    let mut profile = Vec::new();
+    Random(7).fill(&mut profile, LARGE - 500_000);
+    png_with(profile, path);
+}
+
+/// At 4 bytes a pixel just under the 48 MB that are unpacked of a WebP.
 fn large_webp(path: &Path) {
-    picture(ImageFormat::WebP, path);
+    put_picture(&picture(3463), ImageFormat::WebP, path);
+}
+
+/// At 3 bytes a pixel just under the 48 MB.
+fn large_opaque_webp(path: &Path) {
+    let opaque = DynamicImage::ImageRgb8(picture(3998).into_rgb8());
+    put_picture(&opaque, ImageFormat::WebP, path);
+}
+
+/// The large WebP as the one frame of a film, which is laid on a canvas before it is shown.
+fn moving_webp(path: &Path) {
+    let side = 3463_u32;
+    let mut still = std::io::Cursor::new(Vec::new());
+    picture(side)
+        .write_to(&mut still, ImageFormat::WebP)
+        .unwrap();
+    // RIFF, its length and WEBP are 12 bytes; then comes the one chunk of the picture.
+    let frame = &still.get_ref()[12..];
+    let chunk = |name: &[u8; 4], of: &[u8]| {
+        let length = u32::try_from(of.len()).unwrap();
+        [name.as_slice(), &length.to_le_bytes(), of].concat()
+    };
+    let three = |number: u32| number.to_le_bytes()[..3].to_vec();
+    let size = [three(side - 1), three(side - 1)].concat();
+    // The flags say that it moves and lets its ground shine through (RFC 9649, section 2.7).
+    let head = chunk(
+        b"VP8X",
+        &[&[0b0001_0010, 0, 0, 0], size.as_slice()].concat(),
+    );
+    let film = chunk(b"ANIM", &[0; 6]);
+    let place = [three(0), three(0), size, three(100), vec![0]].concat();
+    let frame = chunk(b"ANMF", &[place.as_slice(), frame].concat());
+    let riff = [b"WEBP".as_slice(), &head, &film, &frame].concat();
+    put(path, &chunk(b"RIFF", &riff));
 }
 
 /// Boxes of ISO/IEC 14496-12: a length, a name, what is in it.

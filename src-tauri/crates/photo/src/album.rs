@@ -3,13 +3,14 @@
 use std::fs::File;
 use std::io::{BufReader, Read, Seek, Write};
 use std::path::{Path, PathBuf};
-use std::sync::{Arc, Mutex, PoisonError};
+use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use ::disk::Disk;
 
 use crate::disk::{self, Draft, Tree};
 use crate::exif::{self, Facts, Place, Taken};
 use crate::kind::HEAD;
+use crate::maker;
 use crate::preview::{self, Preview};
 use crate::{Hash, Kind, PhotoError};
 
@@ -24,11 +25,10 @@ pub const MAX_BYTES: u64 = 64_000_000;
 pub struct Album {
     disk: Disk,
     root: PathBuf,
-    making: Arc<[Mutex<()>; AT_ONCE]>,
 }
 
-/// A page asks for many previews at once, and each takes memory while it is made.
-const AT_ONCE: usize = 2;
+/// Held while a preview is looked for and made, so that none is made twice.
+static MAKING: Mutex<()> = Mutex::new(());
 
 /// What came of an upload.
 #[derive(Clone, Debug)]
@@ -92,11 +92,7 @@ impl Album {
     pub fn open_on(folder: impl Into<PathBuf>, disk: Disk) -> Result<Self, PhotoError> {
         let root = folder.into();
         disk::prepare(&disk, &root)?;
-        Ok(Self {
-            disk,
-            root,
-            making: Arc::default(),
-        })
+        Ok(Self { disk, root })
     }
 
     /// Where the album lies.
@@ -145,8 +141,7 @@ impl Album {
             if preview::seems_whole(kind, size, file) {
                 return Ok(Preview::Whole);
             }
-            let _turn = self.turn(hash);
-            let made = preview::make(kind, size, facts.orientation, file);
+            let made = maker::make(kind, size, facts.orientation, file);
             Ok(made.map_or_else(Preview::No, |(_, damaged)| seen(damaged)))
         })
     }
@@ -156,7 +151,7 @@ impl Album {
     /// # Errors
     /// As [`Album::describe`]. That a picture cannot be unpacked is no error: [`Photo::preview`] says so.
     pub fn look(&self, hash: &Hash) -> Result<Option<Photo>, PhotoError> {
-        let _turn = self.turn(hash);
+        let _turn = turn();
         self.look_in_turn(hash)
     }
 
@@ -168,7 +163,7 @@ impl Album {
         if let Some(thumb) = self.thumb(hash)? {
             return Ok(Some(thumb));
         }
-        let _turn = self.turn(hash);
+        let _turn = turn();
         // Whoever had the turn before may have made it.
         if self.thumb(hash)?.is_none() {
             self.look_in_turn(hash)?;
@@ -176,17 +171,9 @@ impl Album {
         self.thumb(hash)
     }
 
-    /// Held while a preview is made: never two of one photo, nor more than [`AT_ONCE`].
-    fn turn(&self, hash: &Hash) -> impl Drop {
-        let place = usize::from(hash.first_byte()) % AT_ONCE;
-        self.making[place]
-            .lock()
-            .unwrap_or_else(PoisonError::into_inner)
-    }
-
     fn look_in_turn(&self, hash: &Hash) -> Result<Option<Photo>, PhotoError> {
         self.read(hash, |kind, size, facts, file| {
-            Ok(match preview::make(kind, size, facts.orientation, file) {
+            Ok(match maker::make(kind, size, facts.orientation, file) {
                 Ok((jpeg, damaged)) => {
                     disk::write_whole(&self.disk, &self.root, Tree::Thumbs, hash, &jpeg)?;
                     seen(damaged)
@@ -270,6 +257,10 @@ impl Album {
     pub fn hashes(&self) -> Result<Vec<Hash>, PhotoError> {
         Ok(disk::hashes(&self.root)?)
     }
+}
+
+fn turn() -> MutexGuard<'static, ()> {
+    MAKING.lock().unwrap_or_else(PoisonError::into_inner)
 }
 
 fn seen(damaged: bool) -> Preview {

@@ -17,12 +17,6 @@ use crate::PhotoError;
 #[serde(try_from = "String", into = "String")]
 pub struct Hash([u8; 32]);
 
-impl Hash {
-    pub(crate) fn first_byte(self) -> u8 {
-        self.0[0]
-    }
-}
-
 impl From<blake3::Hash> for Hash {
     fn from(hash: blake3::Hash) -> Self {
         Self(*hash.as_bytes())

@@ -24,6 +24,7 @@ mod exif;
 mod hash;
 mod jpeg;
 mod kind;
+mod maker;
 mod placeless;
 mod preview;
 

@@ -19,8 +19,12 @@ pub const THUMB_SIDE: u32 = 480;
 /// The most pixels a picture may have to be unpacked: 100 megapixels.
 pub const MAX_PIXELS: u64 = 100_000_000;
 
-/// PNG and WebP cannot be unpacked at a smaller size, so theirs is bounded in bytes.
-const MAX_WHOLE_BYTES: u64 = 96_000_000;
+/// A PNG cannot be unpacked at a smaller size, so its pixels are bounded in bytes.
+const MAX_PNG_BYTES: u64 = 96_000_000;
+/// Nor can a WebP, which is held up to three times while it is unpacked.
+const MAX_WEBP_BYTES: u64 = 48_000_000;
+/// What else a PNG may bring, such as a packed colour profile: the decoder holds all of it in memory.
+const MAX_BESIDE: u64 = 16_000_000;
 
 const QUALITY: u8 = 80;
 
@@ -131,7 +135,12 @@ fn reader(kind: Kind, file: &File) -> Option<ImageReader<BufReader<&File>>> {
     } else {
         ImageFormat::WebP
     };
-    Some(ImageReader::with_format(BufReader::new(file), format))
+    let mut reader = ImageReader::with_format(BufReader::new(file), format);
+    let mut limits = Limits::default();
+    // The decoder of PNG takes this for everything but the pixels, whose bytes are judged before they are unpacked.
+    limits.max_alloc = Some(MAX_BESIDE);
+    reader.limits(limits);
+    Some(reader)
 }
 
 /// What the picture itself is coded in is not unpacked here, but many cameras put a small JPEG beside it.
@@ -143,7 +152,7 @@ fn embedded(file: &File) -> Option<DynamicImage> {
     let mut reader = ImageReader::with_format(Cursor::new(jpeg), ImageFormat::Jpeg);
     let mut limits = Limits::default();
     (limits.max_image_width, limits.max_image_height) = (Some(MOST_SIDE), Some(MOST_SIDE));
-    limits.max_alloc = Some(MAX_WHOLE_BYTES);
+    limits.max_alloc = Some(MAX_WEBP_BYTES);
     reader.limits(limits);
     reader.decode().ok()
 }
@@ -153,11 +162,16 @@ fn decode_whole(kind: Kind, file: &File) -> Result<DynamicImage, NoPreview> {
         .ok_or(NoPreview::Damaged)?
         .into_decoder()
         .map_err(reason)?;
-    if decoder.total_bytes() > MAX_WHOLE_BYTES {
+    let most = if kind == Kind::Png {
+        MAX_PNG_BYTES
+    } else {
+        MAX_WEBP_BYTES
+    };
+    if decoder.total_bytes() > most {
         return Err(NoPreview::TooLarge);
     }
     let mut limits = Limits::default();
-    limits.max_alloc = Some(2 * MAX_WHOLE_BYTES);
+    limits.max_alloc = Some(2 * most);
     decoder.set_limits(limits).map_err(reason)?;
     DynamicImage::from_decoder(decoder).map_err(reason)
 }
