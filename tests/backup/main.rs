@@ -17,3 +17,4 @@ mod import;
 mod opening;
 mod restore;
 mod season;
+mod used_twice;

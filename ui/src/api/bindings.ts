@@ -287,7 +287,11 @@ export type BottlePage = { strained_on: string | null, liquid: Liquid, keeping: 
 /**
  * Whether its pH is worth reading, for acid keeps it.
  */
-takes_ph: boolean, ph: PhShown | null, arithmetic: BottleSums, uses: Array<UseLine>, checks: Array<CheckLine>, given_to: GivenTo | null, ended_at: string | null, binned_because: string | null, chain: Chain, note: string | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, jar: string, filled_at: string, size_ml: number, left_ml: number, state: BottleState, best_before: string | null, check_on: string | null, 
+takes_ph: boolean, ph: PhShown | null, arithmetic: BottleSums, uses: Array<UseLine>, checks: Array<CheckLine>, given_to: GivenTo | null, ended_at: string | null, binned_because: string | null, 
+/**
+ * That more was taken from it than it held, as two phones may do; what may be true of it, `due.list` tells.
+ */
+put_right: string | null, chain: Chain, note: string | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, jar: string, filled_at: string, size_ml: number, left_ml: number, state: BottleState, best_before: string | null, check_on: string | null, 
 /**
  * Whether it must not be used any more.
  */
@@ -607,18 +611,28 @@ now: number,
 harmful_now: number, };
 
 /**
+ * What may be true of it, each a command: `bottle.finish`, `bottle.give`, `bottle.bin`, the `correct` of the noun,
+ * and `deed.undo`.
+ */
+export type DueChoice = "finish" | "give" | "bin" | "correct" | "take back";
+
+/**
  * One thing to do. Harm: 3 it can hurt somebody, 2 a batch is lost, 1 it grows worse, 0 habit.
  */
 export type DueLine = { what: DueWhat, on: string, overdue_days: number, harm: number, noun: Noun, id: string, title: string, text: string, 
 /**
  * The hour, where the day alone is too coarse: the next weigh-in of a tray.
  */
-at: string | null, };
+at: string | null, 
+/**
+ * What may be true of it, where the book cannot know.
+ */
+choices: Array<DueChoice>, };
 
 /**
  * What is to be done.
  */
-export type DueWhat = "bin" | "use before" | "take down" | "see to" | "strain" | "check" | "weigh" | "shake";
+export type DueWhat = "bin" | "use before" | "take down" | "see to" | "put right" | "strain" | "check" | "weigh" | "shake";
 
 /**
  * Strained liquid left the jar without a bottle: all that is left of it unless `ml` says less.

@@ -1,5 +1,7 @@
 //! `due.list`: what asks for the maker, across garden, rack and pantry.
 
+mod put_right;
+
 use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
 
@@ -9,6 +11,9 @@ use journal::{JarState, Source, days_since};
 use message::{Argument, Message};
 use serde::{Deserialize, Serialize};
 use store::Reading;
+
+pub use put_right::DueChoice;
+pub(crate) use put_right::put_right_text;
 
 use crate::harvest::OwnBatches;
 use crate::herb::Known;
@@ -41,6 +46,9 @@ pub enum DueWhat {
     TakeDown,
     #[serde(rename = "see to")]
     SeeTo,
+    /// More was taken of it than there was: say which of the line's choices is true.
+    #[serde(rename = "put right")]
+    PutRight,
     #[serde(rename = "strain")]
     Strain,
     #[serde(rename = "check")]
@@ -65,6 +73,8 @@ pub struct DueLine {
     pub text: String,
     /// The hour, where the day alone is too coarse: the next weigh-in of a tray.
     pub at: Option<String>,
+    /// What may be true of it, where the book cannot know.
+    pub choices: Vec<DueChoice>,
 }
 
 /// The answer to [`ListDue`], by harm and then by day.
@@ -100,6 +110,7 @@ impl Command for ListDue {
                 until,
                 lines: Vec::new(),
             };
+            list.below_nothing(reading)?;
             list.fresh(reading, *app.now().offset())?;
             list.trays(app, reading)?;
             list.jars(reading, app.now())?;
@@ -185,6 +196,7 @@ impl List {
             title: about.title.to_owned(),
             text,
             at: about.at.clone(),
+            choices: Vec::new(),
         });
     }
 

@@ -7,8 +7,9 @@ use crate::sql::quoted;
 use crate::{Failure, Store, ledger, log, noun, project, search};
 
 impl Store {
-    /// Checks that the file is whole, that no lot has given more than came in,
-    /// and that nothing needs a row that does not exist. One finished sentence
+    /// Checks that the file is whole, that no lot has given more than came in (a
+    /// bottle that is gone aside: its maker settled it), and that nothing needs a
+    /// row that does not exist. One finished sentence
     /// for each fault; none when all is well.
     ///
     /// # Errors
@@ -54,6 +55,7 @@ impl Store {
             }
             if let Some(holding) = counted
                 .filter(|holding| holding.left + source.allowance(holding.came_in) < Amount::ZERO)
+                && !noun::is_ended_bottle(conn, noun, &id)?
             {
                 faults.push(format!(
                     "{} has given {} {} more than came in.",

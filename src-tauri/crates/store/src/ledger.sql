@@ -28,3 +28,5 @@ CREATE TABLE lot (
 ) STRICT, WITHOUT ROWID;
 -- What there is, plant by its picking, found without reading the lots of twenty years.
 CREATE INDEX lot_in_stock ON lot (noun, picked_ms, id, herb, remains) WHERE remains > 0;
+-- What two phones took from the same lot; hardly ever any.
+CREATE INDEX lot_below_nothing ON lot (noun, id, came_in, remains) WHERE remains < 0;

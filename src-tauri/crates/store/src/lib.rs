@@ -59,7 +59,7 @@ pub use noun::bottle::BottleRow;
 pub use noun::harvest::{HarvestFilter, HarvestPage, HarvestRow, HerbUse, JarUse, YieldSum};
 pub use noun::jar::{JarFilter, JarRow, JarSum};
 pub use noun::kind::{Kind, KindSum};
-pub use noun::lot::{FreshLeft, LotFilter, LotRow};
+pub use noun::lot::{FreshLeft, LotFilter, LotRow, Overdrawn};
 pub use noun::shelf::{BottleDue, BottleFilter};
 pub use noun::straining::MarcKept;
 pub use noun::supply::SupplyRow;

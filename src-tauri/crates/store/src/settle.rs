@@ -19,7 +19,8 @@ pub(crate) enum Occasion<'a> {
 }
 
 /// Refuses a state in which a row needs another that does not exist, or a lot
-/// has given more than came in.
+/// gives more than came in. A lot that a merge left below nothing may be brought
+/// nearer to it, or left where it is: else nothing could put it right.
 pub(crate) fn settle(
     conn: &Connection,
     touched: &Touched,
@@ -46,7 +47,9 @@ pub(crate) fn settle(
                 came_in: now.came_in,
                 left: now.came_in,
             });
-            return Err(overdrawn(conn, *source, before, now, occasion)?);
+            if now.left < before.left {
+                return Err(overdrawn(conn, *source, before, now, occasion)?);
+            }
         }
     }
     let trays = touched.rows.iter().filter(|(_, needs)| needs.is_some());

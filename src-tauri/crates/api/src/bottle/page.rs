@@ -1,13 +1,14 @@
 //! `bottle.show`: what it is, how it keeps, what was done with it, and the whole chain back.
 
 use formulary::arithmetic::{self, Input};
-use journal::{BottleId, EndKind, Jar, LotCode, Supply};
+use journal::{BottleId, EndKind, Jar, LotCode, Source, Supply};
 use store::Reading;
 
 use super::list::Shown;
 use super::wire::{
     BottlePage, BottleShown, BottleSums, CheckLine, GivenTo, Outcome, ShowBottle, UseLine,
 };
+use crate::due::put_right_text;
 use crate::jar::{DriedEquivalent, Judged};
 use crate::mixture::Liquid;
 use crate::trace;
@@ -72,7 +73,12 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &BottleId) -> Result<Bo
             to: end.to.clone().unwrap_or_default(),
             at: end.at.to_rfc3339(),
         });
+    let overdrawn = reading.overdrawn()?;
+    let put_right = overdrawn
+        .iter()
+        .find(|lot| lot.source == Source::Bottle(*id));
     Ok(BottlePage {
+        put_right: put_right.map(|lot| put_right_text(lot).into()),
         strained_on: strainings
             .first()
             .map(|(_, it)| it.at.date_naive().to_string()),

@@ -285,6 +285,8 @@ pub struct BottlePage {
     pub given_to: Option<GivenTo>,
     pub ended_at: Option<String>,
     pub binned_because: Option<String>,
+    /// That more was taken from it than it held, as two phones may do; what may be true of it, `due.list` tells.
+    pub put_right: Option<String>,
     pub chain: Chain,
     pub note: Option<String>,
 }

@@ -89,7 +89,8 @@ impl Command for UseBottle {
             let bottle = on_the_shelf(writing, &bottle_id)?;
             refuse_bad(writing, &bottle_id, &bottle, at)?;
             let (field, ml) = measured(writing, &self)?;
-            let left = writing.bottle(&bottle_id)?.left_ml;
+            // Two phones may have taken more than there was.
+            let left = writing.bottle(&bottle_id)?.left_ml.max(0.0);
             // A thousandth is lost in a spoon.
             if ml > left + 0.001 {
                 let message = format!(

@@ -2,6 +2,7 @@
 
 use ::label::calendar::{Entry, Ring, text};
 use chrono::Utc;
+use message::{Argument, Message};
 use serde::Deserialize;
 
 use super::PrintedFile;
@@ -64,6 +65,7 @@ fn entry(line: &DueLine) -> Result<Entry, Failure> {
         DueWhat::UseBefore => ("use", "Use up"),
         DueWhat::TakeDown => ("take-down", "Take down"),
         DueWhat::SeeTo => ("see-to", "See to"),
+        DueWhat::PutRight => ("put-right", ""),
         DueWhat::Strain => ("strain", "Strain"),
         DueWhat::Check => ("check", "Check"),
         DueWhat::Weigh => ("weigh", "Weigh"),
@@ -72,7 +74,12 @@ fn entry(line: &DueLine) -> Result<Entry, Failure> {
     Ok(Entry {
         uid: format!("{slug}-{}@trugbook", line.id),
         on: crate::asked::date("on", &line.on)?,
-        title: said(&format!("{what}: {}", line.title)),
+        title: if line.what == DueWhat::PutRight {
+            let name = Argument::own(line.title.as_str());
+            said(&String::from(Message::new("put-right").with("name", name)))
+        } else {
+            said(&format!("{what}: {}", line.title))
+        },
         text: said(&line.text),
         alarm: (line.harm > 0).then_some(Ring {
             days_before: 0,

@@ -6,7 +6,7 @@ use journal::{
 use rusqlite::{Row, params};
 
 use super::parsed;
-use crate::{Failure, Page, Reading, ledger};
+use crate::{Failure, Page, Reading, ledger, log};
 
 /// A lot of plant and where it comes from.
 #[derive(Debug, Clone, PartialEq)]
@@ -38,6 +38,17 @@ pub struct FreshLeft {
     pub picked_ms: i64,
     /// What is left of it.
     pub left: Amount,
+}
+
+/// A lot of which more was taken than there was, as two phones may do that did not know of each other.
+#[derive(Debug, Clone, Copy, PartialEq)]
+pub struct Overdrawn {
+    /// The lot.
+    pub source: Source,
+    /// What there was.
+    pub came_in: Amount,
+    /// What was taken.
+    pub drawn: Amount,
 }
 
 /// Which lots.
@@ -174,6 +185,37 @@ impl Reading<'_> {
             });
         }
         Ok(left)
+    }
+
+    /// The lots that stand below nothing and that nobody has settled: a bottle that is gone is.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn overdrawn(&self) -> Result<Vec<Overdrawn>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT noun, lot.id, came_in, remains FROM lot INDEXED BY lot_below_nothing
+             WHERE remains < 0 AND NOT EXISTS
+                 (SELECT 1 FROM bottle WHERE noun = 'bottle' AND bottle.id = lot.id AND ended)
+             ORDER BY noun, lot.id",
+        )?;
+        let mut rows = statement.query([])?;
+        let mut lots = Vec::new();
+        while let Some(row) = rows.next()? {
+            let noun = log::noun(&row.get::<_, String>(0)?)?;
+            let Some(source) = Source::of(noun, &row.get::<_, String>(1)?) else {
+                continue;
+            };
+            let came_in = Amount::from_thousandths(row.get(2)?);
+            let left = Amount::from_thousandths(row.get(3)?);
+            if left + source.allowance(came_in) < Amount::ZERO {
+                lots.push(Overdrawn {
+                    source,
+                    came_in,
+                    drawn: came_in - left,
+                });
+            }
+        }
+        Ok(lots)
     }
 
     /// What is left dried of each herb's part.

@@ -186,6 +186,14 @@ pub(crate) fn is_present(conn: &Connection, noun: Noun, id: &str) -> Result<bool
         .exists([id])?)
 }
 
+/// Whether this is a bottle that left the shelf.
+pub(crate) fn is_ended_bottle(conn: &Connection, noun: Noun, id: &str) -> Result<bool, Failure> {
+    Ok(noun == Noun::Bottle
+        && conn
+            .prepare_cached("SELECT 1 FROM bottle WHERE id = ?1 AND ended")?
+            .exists([id])?)
+}
+
 /// What a row is called, what it needs, and what nobody may type now that it holds.
 pub(crate) type Resting = (String, Vec<RowRef>, Option<Refusal>);
 

@@ -14,3 +14,5 @@ check-in-the-log = die Einträge
 check-in-the-lists = die Listen
 check-in-the-ledger = die Mengen
 entry-unfit = „{ $deed }“ kann nicht übernommen werden. { $why }
+more-taken-than-there-was = Nach den Einträgen wurden { $taken } entnommen, es waren aber nur { $there } da. Sag, was stimmt.
+put-right = Richtigstellen: { $name }

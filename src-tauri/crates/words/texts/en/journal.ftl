@@ -14,3 +14,5 @@ check-in-the-log = the entries
 check-in-the-lists = the lists
 check-in-the-ledger = the amounts
 entry-unfit = “{ $deed }” cannot be taken in. { $why }
+more-taken-than-there-was = By the records { $taken } were taken of it, but it held only { $there }. Say what is true.
+put-right = Put right: { $name }

@@ -1,0 +1,102 @@
+// Two phones used one bottle without knowing of each other. Brought together, the book asks what is true.
+
+import { execFileSync } from "node:child_process";
+import { copyFile, readdir } from "node:fs/promises";
+import path from "node:path";
+
+import { engine, open, withApp } from "./engine.mjs";
+import { built, freshFolder, tellSeason, until } from "./programs.mjs";
+import { test } from "./tested.mjs";
+
+/** The app, with the folder of its journal. */
+async function phone(t, fill = async () => {}) {
+  let folder;
+  const app = await withApp(t, {
+    prepare: async (made) => {
+      folder = made;
+      await fill(made);
+    },
+  });
+  return { ...app, folder };
+}
+
+/** A full bottle of the season in a folder that no app has open. */
+function fullBottle(folder) {
+  const input = JSON.stringify({ command: "bottle.list", request: { limit: 200 } });
+  const said = execFileSync(built("debug", "dev"), ["ask", "--journal", folder], { input, encoding: "utf8" });
+  const { bottles } = JSON.parse(said).reply;
+  return bottles.find((bottle) => bottle.state === "on the shelf" && !bottle.bin_it && bottle.left_ml === bottle.size_ml);
+}
+
+/** Backs up by the page and takes the file away, as sharing it does. */
+async function backUp(app, to) {
+  await open(app, "/safe");
+  await app.press("button", "Make a backup");
+  await app.reads("The backup is made.");
+  const made = (await readdir(path.join(app.folder, "made"))).at(-1);
+  await copyFile(path.join(app.folder, "made", made), to);
+}
+
+/** Runs in the page: scrolls down until these words are shown. */
+async function lookDownTo(words) {
+  while (!document.body.innerText.includes(words)) {
+    scrollBy(0, innerHeight / 2);
+    await new Promise((resolve) => requestAnimationFrame(resolve));
+  }
+}
+
+async function use(app, bottle, millilitres) {
+  await open(app, `/use/${bottle}`);
+  await app.fill("textbox", "How much", millilitres);
+  await app.press("button", "Take it off");
+  await app.reads("Use noted.");
+}
+
+test(`${engine}: a bottle that two phones used asks what is true, and the answer settles it`, async (t) => {
+  const { folder, remove } = await freshFolder();
+  t.after(remove);
+  const [base, other] = [path.join(folder, "base.zip"), path.join(folder, "other.zip")];
+  let bottle;
+  const first = await phone(t, async (made) => {
+    await tellSeason(made);
+    bottle = fullBottle(made);
+  });
+  await first.press("button", "I have read this");
+  await backUp(first, base);
+
+  const second = await phone(t);
+  await open(second, "/safe-restore");
+  await second.attach("Backup file", base);
+  await second.press("button", "Look into it");
+  await second.press("checkbox", "Put this backup in the place of the book");
+  await second.press("button", "Restore it");
+  await second.reads("The backup is restored.");
+
+  const more = Math.ceil(bottle.size_ml * 0.6);
+  for (const app of [first, second]) await use(app, bottle.id, String(more));
+  await backUp(second, other);
+
+  await open(first, "/safe-merge");
+  await first.attach("Backup file of the other phone", other);
+  await first.press("button", "Look into it");
+  await first.press("button", "Bring it in");
+  await first.reads("Both are brought together.");
+  await open(first, `/bottle/${bottle.id}`);
+  await first.reads("Put right");
+  await first.reads(`By the records ${2 * more} mL were taken of it`);
+  for (const choice of ["Give away", "Throw away", "Correct"]) await first.sees("link", choice);
+  await first.sees("button", "It is empty");
+
+  // In the list it stands among what else is due, of which only what is near is drawn.
+  await open(first, "/due");
+  await first.sees("heading", "What is due");
+  await first.evaluate(lookDownTo, "Say what is true.");
+  for (const choice of [/^It was given away: /, /^It was thrown away: /, /^Correct it: /]) await first.sees("link", choice);
+  await first.press("button", /^It is empty: /);
+  await first.reads("Bottle finished.");
+  await open(first, `/bottle/${bottle.id}`);
+  await first.reads("Finished");
+  await until("nothing more is asked of it", () =>
+    first.evaluate(() => !document.body.innerText.includes("Say what is true.")),
+  );
+});
