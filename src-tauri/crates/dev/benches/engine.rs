@@ -14,11 +14,11 @@ use std::io::Write;
 use std::path::Path;
 use std::process::{Command, Stdio};
 use std::sync::Arc;
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 use api::{App, StandingClock};
 use chrono::DateTime;
-use common::{Row, by_turns, median, missing, print, quantile, shown, target, timed};
+use common::{Repeated, Row, Turns, by_turns, in_rounds, median, missing, print, target, timed};
 use physics::{
     MassFraction, Strength,
     mixture::ethanol::{mass_fraction_of, strength_of, twenty_celsius},
@@ -26,21 +26,24 @@ use physics::{
 use serde_json::{Value, json};
 
 fn main() {
-    let mut rows = vec![
-        described(),
-        composed("glycerite", "fresh", None),
-        composed("tincture", "fresh", None),
-        composed("tincture", "dried", None),
-        composed("tincture", "fresh", Some(shelf())),
-        estimated(),
+    let world = World::new();
+    let mut rows = vec![described()];
+    let repeated = vec![
+        composed(&world, "glycerite", "fresh", None),
+        composed(&world, "tincture", "fresh", None),
+        composed(&world, "tincture", "dried", None),
+        composed(&world, "tincture", "fresh", Some(shelf())),
+        estimated(&world),
+        estimates(&world),
     ];
+    rows.extend(in_rounds(20, 10, repeated));
     rows.extend(densities());
     print(&rows);
 }
 
-/// Lines a second through `cargo dev ask`, its start included.
+/// Lines a second through `cargo dev ask`, its start included; the median of rounds.
 fn described() -> Row {
-    const LINES: u32 = 20_000;
+    const LINES: u32 = 5_000;
     const LEAST: f64 = 2000.0;
     let mut asked = String::new();
     for line in 0..LINES {
@@ -50,22 +53,10 @@ fn described() -> Row {
         );
         asked.push('\n');
     }
-    let start = Instant::now();
-    let mut ask = Command::new(env!("CARGO_BIN_EXE_dev"))
-        .arg("ask")
-        .stdin(Stdio::piped())
-        .stdout(Stdio::piped())
-        .spawn()
-        .unwrap();
-    let mut questions = ask.stdin.take().unwrap();
-    let writing = std::thread::spawn(move || questions.write_all(asked.as_bytes()));
-    let answered = ask.wait_with_output().unwrap();
-    writing.join().unwrap().unwrap();
-    let took = start.elapsed();
-    let answers = String::from_utf8(answered.stdout).unwrap();
-    assert_eq!(answers.lines().count(), LINES as usize);
-    assert!(answers.lines().all(|line| line.starts_with("{\"reply\"")));
-    let per_second = f64::from(LINES) / took.as_secs_f64();
+    let mut times: Vec<Duration> = (0..9)
+        .map(|_| timed(|| answered(&asked, LINES)).0)
+        .collect();
+    let per_second = f64::from(LINES) / median(&mut times).as_secs_f64();
     Row {
         what: "`mixture.describe` through `cargo dev ask`, ternary with a plant".to_owned(),
         ours: format!("{per_second:.0} lines/s"),
@@ -75,35 +66,59 @@ fn described() -> Row {
     }
 }
 
+fn answered(asked: &str, lines: u32) {
+    let mut ask = Command::new(env!("CARGO_BIN_EXE_dev"))
+        .arg("ask")
+        .stdin(Stdio::piped())
+        .stdout(Stdio::piped())
+        .spawn()
+        .unwrap();
+    let mut questions = ask.stdin.take().unwrap();
+    let answered = std::thread::scope(|scope| {
+        let writing = scope.spawn(move || questions.write_all(asked.as_bytes()));
+        let answered = ask.wait_with_output().unwrap();
+        writing.join().unwrap().unwrap();
+        answered
+    });
+    let answers = String::from_utf8(answered.stdout).unwrap();
+    assert_eq!(answers.lines().count(), lines as usize);
+    assert!(answers.lines().all(|line| line.starts_with("{\"reply\"")));
+}
+
 /// The jar composer's whole answer when a slider moves: what to pour, and all it could become.
-fn composed(preparation: &str, state: &str, stock: Option<Value>) -> Row {
-    let world = World::new();
+fn composed<'w>(
+    world: &'w World,
+    preparation: &'w str,
+    state: &'w str,
+    stock: Option<Value>,
+) -> Repeated<'w> {
     let on = if stock.is_some() {
         ", from a shelf of seven"
     } else {
         ""
     };
-    let times = (0..200).map(|step| {
-        let plant = json!({"herb": "lemon-balm", "part": "leaf", "state": state, "mass_g": 180});
-        let compose = json!({"preparation": preparation, "plants": [plant],
-            "stock": stock.clone().unwrap_or(json!([])),
-            "ratio_ml_per_g": 2.0 + 0.005 * f64::from(step), "jar_ml": 2000});
-        let mut advise = json!({"herb": "lemon-balm", "part": "leaf", "state": state, "mass_g": 180,
-            "purpose": "inside", "jar_ml": 2000});
-        if let Some(stock) = &stock {
-            advise["stock"] = stock.clone();
-        }
-        let (compose, advise) = (compose.to_string(), advise.to_string());
-        let start = Instant::now();
-        black_box(world.ask("jar.compose", &compose));
-        black_box(world.ask("jar.advise", &advise));
-        start.elapsed()
-    });
-    row(
-        format!("composer and adviser, {preparation} of {state} herb{on}"),
-        times.collect(),
-        Duration::from_millis(4),
-    )
+    Repeated {
+        what: format!("composer and adviser, {preparation} of {state} herb{on}"),
+        limit: Duration::from_millis(4),
+        once: Box::new(move |step| {
+            let plant =
+                json!({"herb": "lemon-balm", "part": "leaf", "state": state, "mass_g": 180});
+            let compose = json!({"preparation": preparation, "plants": [plant],
+                "stock": stock.clone().unwrap_or(json!([])),
+                "ratio_ml_per_g": 2.0 + 0.005 * step as f64, "jar_ml": 2000});
+            let mut advise = json!({"herb": "lemon-balm", "part": "leaf", "state": state, "mass_g": 180,
+                "purpose": "inside", "jar_ml": 2000});
+            if let Some(stock) = &stock {
+                advise["stock"] = stock.clone();
+            }
+            let (compose, advise) = (compose.to_string(), advise.to_string());
+            timed(|| {
+                black_box(world.ask("jar.compose", &compose));
+                black_box(world.ask("jar.advise", &advise));
+            })
+            .0
+        }),
+    }
 }
 
 fn shelf() -> Value {
@@ -118,30 +133,45 @@ fn shelf() -> Value {
     ])
 }
 
-fn estimated() -> Row {
-    let world = World::new();
-    // Two thirds of the water that is left stay in it from one weigh-in to the next.
-    let mut water_g = 390.0;
+/// A tray of peppermint: two thirds of the water that is left stay in it from one weigh-in to the next.
+fn tray(fresh_g: f64) -> String {
+    let mut water_g = 0.78 * fresh_g;
     let weighings: Vec<Value> = (0..12)
         .map(|n| {
-            let line = json!({"hours": 8 * n, "mass_g": 110.0 + water_g});
+            let line = json!({"hours": 8 * n, "mass_g": 0.22 * fresh_g + water_g});
             water_g *= 0.67;
             line
         })
         .collect();
-    let asked = json!({"herb": "peppermint", "part": "leaf", "fresh_mass_g": 500, "scale_step_g": 1,
-        "weighings": weighings});
-    let asked = asked.to_string();
-    let times = (0..200).map(|_| {
-        let start = Instant::now();
-        black_box(world.ask("drying.estimate", &asked));
-        start.elapsed()
-    });
-    row(
-        "one drying estimate, twelve weigh-ins".to_owned(),
-        times.collect(),
-        Duration::from_millis(2),
-    )
+    json!({"herb": "peppermint", "part": "leaf", "fresh_mass_g": fresh_g, "scale_step_g": 1,
+        "weighings": weighings})
+    .to_string()
+}
+
+fn estimated(world: &World) -> Repeated<'_> {
+    let asked = tray(500.0);
+    Repeated {
+        what: "one drying estimate, twelve weigh-ins".to_owned(),
+        limit: Duration::from_millis(2),
+        once: Box::new(move |_| timed(|| black_box(world.ask("drying.estimate", &asked))).0),
+    }
+}
+
+/// A whole rack at once, no two trays alike.
+fn estimates(world: &World) -> Repeated<'_> {
+    let asked: Vec<String> = (0..50).map(|n| tray(300.0 + 7.0 * f64::from(n))).collect();
+    Repeated {
+        what: "fifty trays estimated, twelve weigh-ins each".to_owned(),
+        limit: Duration::from_millis(50),
+        once: Box::new(move |_| {
+            timed(|| {
+                for asked in &asked {
+                    black_box(world.ask("drying.estimate", asked));
+                }
+            })
+            .0
+        }),
+    }
 }
 
 /// Density of ethanol and water by OIML R 22 beside one high-level call of a library for it, and
@@ -153,7 +183,11 @@ fn densities() -> [Row; 2] {
     let strengths: Vec<Strength> = (0..1000)
         .map(|n| Strength::from_percent(f64::from(n) / 10.0).unwrap())
         .collect();
-    let (forth, back) = by_turns(
+    let Turns {
+        ours: forth,
+        peer: back,
+        ratio,
+    } = by_turns(
         51,
         |_| {
             timed(|| {
@@ -174,7 +208,7 @@ fn densities() -> [Row; 2] {
     );
     let (forth_us, back_us) = (micros(forth) / 1000.0, micros(back) / 1000.0);
     let what = "OIML R 22: strength of a mass fraction, by its density";
-    let times = back_us / forth_us;
+    let times = 1.0 / ratio;
     let inverse = Row {
         what: "OIML R 22, inverse: mass fraction of a strength".to_owned(),
         ours: format!("{back_us:.3} µs"),
@@ -226,17 +260,6 @@ print(sorted(run() for _ in range(5))[2])
         }
     }
     None
-}
-
-fn row(what: String, mut times: Vec<Duration>, limit: Duration) -> Row {
-    let took = median(&mut times);
-    Row {
-        what,
-        ours: shown(took),
-        peer: format!("p99 {}", shown(quantile(&mut times, 99))),
-        goal: format!("<= {}", shown(limit)),
-        within: Some(took <= limit),
-    }
 }
 
 /// A journal to throw away, on a summer's day.

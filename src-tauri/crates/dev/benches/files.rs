@@ -13,8 +13,8 @@ use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 
 use common::{
-    Row, answers, asked, beside, by_turns, median, missing, open, peak_mb, print, ratio, shown,
-    target, timed, twenty_years,
+    Row, answers, asked, beside, by_turns, median, missing, open, peak_mb, print, shown, target,
+    timed, twenty_years,
 };
 use photo::Album;
 use serde_json::json;
@@ -127,7 +127,7 @@ fn durable(picture: &Path) -> Row {
         bytes.extend([whose, u8::try_from(run).unwrap()]);
         bytes
     };
-    let (ours, peer) = by_turns(
+    let turns = by_turns(
         15,
         |run| {
             let bytes = other(run, 1);
@@ -146,8 +146,8 @@ fn durable(picture: &Path) -> Row {
     );
     beside(
         "12 MP photo durable: hash, EXIF, sync, rename, row",
-        ours,
-        ("write and fsync of the same bytes", peer),
+        &turns,
+        "write and fsync of the same bytes",
         2.0,
     )
 }
@@ -243,8 +243,8 @@ fn thumbnail(size: &str, picture: &Path, most_mb: f64) -> [Row; 2] {
             .args(files);
         timed(|| assert!(command.status().unwrap().success())).0
     };
-    let (ours, peer) = by_turns(
-        5,
+    let turns = by_turns(
+        9,
         |_| {
             let said = told(ourselves().arg("thumbs").args(&files[..FILES]));
             peak = peak.max(said[1]);
@@ -264,7 +264,7 @@ fn thumbnail(size: &str, picture: &Path, most_mb: f64) -> [Row; 2] {
         goal: format!("<= {most_mb} MB"),
         within: Some(peak <= most_mb),
     };
-    [beside(&what, ours, ("vipsthumbnail", peer), 0.7), memory]
+    [beside(&what, &turns, "vipsthumbnail", 0.7), memory]
 }
 
 /// In a process of its own: seconds, and the peak of memory.
@@ -308,34 +308,28 @@ fn backed_up() -> [Row; 2] {
         folder.path().join("backup.zip"),
         folder.path().join("copied"),
     );
-    let (mut ours, mut peer) = (Vec::new(), Vec::new());
-    for run in 0..4 {
-        if run % 2 == 0 {
+    let turns = by_turns(
+        5,
+        |_| {
             let said = told(ourselves().arg("backup").arg(&source).arg(&into));
-            ours.push(Duration::from_secs_f64(said[0]));
             peak = peak.max(said[1]);
             std::fs::remove_file(&into).unwrap();
-        } else {
+            Duration::from_secs_f64(said[0])
+        },
+        |_| {
             let line = format!(
                 "cp -r '{}' '{}' && sync -f '{}'",
                 source.join("photos/originals").display(),
                 copied.display(),
                 folder.path().display()
             );
-            peer.push(timed(|| assert!(answers("sh", &["-c", &line]))).0);
+            let took = timed(|| assert!(answers("sh", &["-c", &line]))).0;
             std::fs::remove_dir_all(&copied).unwrap();
-        }
-    }
-    let (ours, peer) = (median(&mut ours), median(&mut peer));
-    let ratio = ratio(ours, peer);
-    [
-        Row {
-            what: "backup of 2 GB of photos".to_owned(),
-            ours: shown(ours),
-            peer: format!("cp and sync: {}, {ratio:.2}x", shown(peer)),
-            goal: "<= 1.1x".to_owned(),
-            within: Some(ratio <= 1.1),
+            took
         },
+    );
+    [
+        beside("backup of 2 GB of photos", &turns, "cp and sync", 1.1),
         Row {
             what: "peak memory of that, the app included".to_owned(),
             ours: format!("{peak:.1} MB"),

@@ -1,10 +1,11 @@
 //! `cargo dev bench`: what the app takes on this machine, beside a peer in the same run or the most
-//! it may take.
+//! it may take. Judged is the median of rounds that come turn by turn, so that other work falls on all.
 
 use std::process::ExitCode;
 
 use api::{Clock, SystemClock};
 
+use crate::check::build_page;
 use crate::install;
 use crate::process::{openly, quietly, root, target, words};
 
@@ -27,6 +28,7 @@ pub fn main() -> ExitCode {
         let line = format!("cargo bench --quiet -p dev --bench {bench}");
         missed |= openly(&mut words(&line)).is_err();
     }
+    missed |= page().map_err(|sentence| println!("{sentence}")).is_err();
     println!(
         "\nMeasured on {}, {}, load {}.",
         machine(),
@@ -38,6 +40,20 @@ pub fn main() -> ExitCode {
         return crate::failed("Not every goal was reached.");
     }
     ExitCode::SUCCESS
+}
+
+/// Measures long lists in the page, in the browser that the tests drive.
+fn page() -> Result<(), String> {
+    install::system(install::BROWSER)?;
+    install::npm("tests/e2e")?;
+    build_page()?;
+    quietly(&mut words("cargo build -p dev"))?;
+    openly(
+        words("node long.bench.mjs")
+            .current_dir(root().join("tests/e2e"))
+            .env("TRUGBOOK_ENGINE", "browser")
+            .env("TRUGBOOK_BUILT", target()),
+    )
 }
 
 /// Installs what is compared with. What cannot be is left out, and its rows say so.

@@ -66,27 +66,70 @@ pub fn quantile(times: &mut [Duration], percent: usize) -> Duration {
     times[at]
 }
 
-/// The two of a pair taken by turns, so that whatever else the machine does meets both; medians.
-pub fn by_turns(
-    runs: usize,
-    mut ours: impl FnMut(usize) -> Duration,
-    mut peer: impl FnMut(usize) -> Duration,
-) -> (Duration, Duration) {
-    let (mut of_ours, mut of_peer) = (Vec::new(), Vec::new());
-    for run in 0..runs {
-        if run % 2 == 0 {
-            of_ours.push(ours(run));
-            of_peer.push(peer(run));
-        } else {
-            of_peer.push(peer(run));
-            of_ours.push(ours(run));
-        }
-    }
-    (median(&mut of_ours), median(&mut of_peer))
+/// What two of a pair took in rounds that came by turns: whatever else the machine does meets both.
+pub struct Turns {
+    /// The median of ours.
+    pub ours: Duration,
+    /// The median of the peer's.
+    pub peer: Duration,
+    /// The median of each round's own ratio, by which the pair is judged.
+    pub ratio: f64,
 }
 
-pub fn ratio(ours: Duration, peer: Duration) -> f64 {
-    ours.as_secs_f64() / peer.as_secs_f64()
+/// The two of a pair, taken by turns.
+pub fn by_turns(
+    rounds: usize,
+    mut ours: impl FnMut(usize) -> Duration,
+    mut peer: impl FnMut(usize) -> Duration,
+) -> Turns {
+    let (mut of_ours, mut of_peer, mut ratios) = (Vec::new(), Vec::new(), Vec::new());
+    for round in 0..rounds {
+        let (own, other) = if round % 2 == 0 {
+            let own = ours(round);
+            (own, peer(round))
+        } else {
+            let other = peer(round);
+            (ours(round), other)
+        };
+        of_ours.push(own);
+        of_peer.push(other);
+        ratios.push(own.as_secs_f64() / other.as_secs_f64());
+    }
+    ratios.sort_unstable_by(f64::total_cmp);
+    Turns {
+        ours: median(&mut of_ours),
+        peer: median(&mut of_peer),
+        ratio: ratios[ratios.len() / 2],
+    }
+}
+
+/// What is done again in each round, and what each time took.
+pub struct Repeated<'w> {
+    pub what: String,
+    pub limit: Duration,
+    pub once: Box<dyn FnMut(usize) -> Duration + 'w>,
+}
+
+/// Rows of what may take at most so long: all of them in each round, a few times each, so that whatever else the
+/// machine does meets them alike. The median of all is judged, and the slowest of a hundred told beside it.
+pub fn in_rounds(rounds: usize, times: usize, mut all: Vec<Repeated<'_>>) -> Vec<Row> {
+    let mut took: Vec<Vec<Duration>> = all.iter().map(|_| Vec::new()).collect();
+    for round in 0..rounds {
+        for (one, took) in all.iter_mut().zip(&mut took) {
+            took.extend((0..times).map(|time| (one.once)(round * times + time)));
+        }
+    }
+    let rows = all.into_iter().zip(took).map(|(one, mut took)| {
+        let middle = median(&mut took);
+        Row {
+            what: one.what,
+            ours: shown(middle),
+            peer: format!("p99 of {}: {}", took.len(), shown(quantile(&mut took, 99))),
+            goal: format!("<= {}", shown(one.limit)),
+            within: Some(middle <= one.limit),
+        }
+    });
+    rows.collect()
 }
 
 pub fn shown(time: Duration) -> String {
@@ -101,14 +144,13 @@ pub fn shown(time: Duration) -> String {
 }
 
 /// A row of ours beside a peer in the same run.
-pub fn beside(what: &str, ours: Duration, peer: (&str, Duration), most: f64) -> Row {
-    let ratio = ratio(ours, peer.1);
+pub fn beside(what: &str, turns: &Turns, peer: &str, most: f64) -> Row {
     Row {
         what: what.to_owned(),
-        ours: shown(ours),
-        peer: format!("{}: {}, {ratio:.2}x", peer.0, shown(peer.1)),
+        ours: shown(turns.ours),
+        peer: format!("{peer}: {}, {:.2}x", shown(turns.peer), turns.ratio),
         goal: format!("<= {most}x"),
-        within: Some(ratio <= most),
+        within: Some(turns.ratio <= most),
     }
 }
 
