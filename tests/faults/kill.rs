@@ -35,30 +35,29 @@ fn call(app: &App, command: &str, request: Value) -> Value {
 }
 
 /// Starts a recorder, kills it without warning and adds every acknowledgement that reached this
-/// process. Every fifth recorder dies while it opens the journal, the others `after` that.
-fn killed(folder: &Path, run: u64, after: Duration, kept: &mut Kept) {
+/// process. Every fifth recorder dies while it opens the journal, the others `after` they said so many
+/// lines: how fast the machine is then decides nothing but where within a step the kill falls.
+fn killed(folder: &Path, run: u64, lines: u64, after: Duration, kept: &mut Kept) {
     let mut recorder = Command::new(env!("CARGO_BIN_EXE_kill_recorder"))
         .arg(folder)
         .arg(run.to_string())
         .stdout(Stdio::piped())
         .spawn()
         .unwrap();
-    let lines = BufReader::new(recorder.stdout.take().unwrap()).lines();
-    let (begun, opened) = mpsc::channel();
+    let told = BufReader::new(recorder.stdout.take().unwrap()).lines();
+    let (saying, heard) = mpsc::channel();
     let reader = std::thread::spawn(move || {
         let mut said = Vec::new();
-        for line in lines.map_while(Result::ok) {
-            let _ = begun.send(());
+        for line in told.map_while(Result::ok) {
+            let _ = saying.send(());
             said.push(line);
         }
         said
     });
-    if run % 5 == 4 {
-        std::thread::sleep(after / 10);
-    } else {
-        opened.recv().expect("the recorder opens the journal");
-        std::thread::sleep(after);
+    for _ in 0..if run % 5 == 4 { 0 } else { lines } {
+        heard.recv().expect("the recorder goes on");
     }
+    std::thread::sleep(after);
     // On Unix this is SIGKILL: nothing of the recorder runs any more.
     recorder.kill().unwrap();
     let status = recorder.wait().unwrap();
@@ -140,8 +139,11 @@ fn kills_lose_no_acknowledged_record_or_straining_and_leave_no_half_one() {
         random = random
             .wrapping_mul(6_364_136_223_846_793_005)
             .wrapping_add(1_442_695_040_888_963_407);
-        let after = Duration::from_micros((random >> 33) % 500_000);
-        killed(folder.path(), run, after, &mut kept);
+        let (lines, after) = (
+            1 + (random >> 33) % 20,
+            Duration::from_micros((random >> 40) % 30_000),
+        );
+        killed(folder.path(), run, lines, after, &mut kept);
 
         let app = App::open(folder.path(), Box::new(SystemClock))
             .unwrap_or_else(|failure| panic!("after kill {run}: {failure:?}"));

@@ -11,7 +11,7 @@ use std::io::{BufRead, BufReader, Read as _};
 use std::path::Path;
 use std::process::{Child, Command, Stdio};
 use std::sync::mpsc;
-use std::time::{Duration, Instant};
+use std::time::Duration;
 
 use api::{App, SystemClock};
 use archive::{Progress, Unpacker};
@@ -82,11 +82,13 @@ fn aside(folder: &Path) -> Option<Deeds> {
     Some(deeds(&path))
 }
 
-/// What the keeper said before it was killed: what it completed, and what it was about.
+/// What the keeper said before it was killed: what it completed, and what it was about. Every seventh dies
+/// while it opens the journal, the others `after` they said so many lines.
 fn killed(
     folder: &Path,
     outside: &Path,
     run: u64,
+    lines: u64,
     after: Duration,
 ) -> (Vec<String>, Option<String>) {
     let mut keeper = Command::new(env!("CARGO_BIN_EXE_kill_keeper"))
@@ -95,12 +97,12 @@ fn killed(
         .stdout(Stdio::piped())
         .spawn()
         .unwrap();
-    let lines = BufReader::new(keeper.stdout.take().unwrap()).lines();
-    let (begun, opened) = mpsc::channel();
+    let told = BufReader::new(keeper.stdout.take().unwrap()).lines();
+    let (saying, heard) = mpsc::channel();
     let reader = std::thread::spawn(move || {
         let (mut done, mut about) = (Vec::new(), None);
-        for line in lines.map_while(Result::ok) {
-            let _ = begun.send(());
+        for line in told.map_while(Result::ok) {
+            let _ = saying.send(());
             match line.split_once(' ') {
                 Some(("begin", what)) => about = Some(what.to_owned()),
                 Some(("done", what)) => {
@@ -112,12 +114,10 @@ fn killed(
         }
         (done, about)
     });
-    if run % 7 == 6 {
-        std::thread::sleep(after / 10);
-    } else {
-        opened.recv().expect("the keeper opens the journal");
-        std::thread::sleep(after);
+    for _ in 0..if run % 7 == 6 { 0 } else { lines } {
+        heard.recv().expect("the keeper goes on");
     }
+    std::thread::sleep(after);
     keeper.kill().unwrap();
     let status = keeper.wait().unwrap();
     assert!(!status.success(), "the keeper was killed: {status}");
@@ -169,8 +169,9 @@ fn a_kill_during_anything_leaves_the_state_before_or_after_it() {
     let mut seed = 2027;
     let (mut completed, mut interrupted) = (0, BTreeSet::new());
     for run in 0..kills() {
-        let after = Duration::from_micros(random(&mut seed) % 250_000);
-        let (done, about) = killed(folder.path(), outside.path(), run, after);
+        let lines = 1 + random(&mut seed) % 12;
+        let after = Duration::from_micros(random(&mut seed) % 40_000);
+        let (done, about) = killed(folder.path(), outside.path(), run, lines, after);
         completed += done.len();
         let app = App::open(folder.path(), Box::new(SystemClock))
             .unwrap_or_else(|failure| panic!("after kill {run} in {about:?}: {failure:?}"));
@@ -278,38 +279,39 @@ fn a_kill_during_a_migration_leaves_a_file_that_migrates() {
         fs::copy(&old, &copy).unwrap();
         deeds(&copy)
     };
-    // A whole opening, to know within what time the kills have to come.
-    let took = {
-        let folder = tempfile::tempdir().unwrap();
-        fs::copy(&old, folder.path().join("journal.trugbook")).unwrap();
-        let begun = Instant::now();
-        let mut keeper = opening(folder.path(), outside.path());
-        let mut said = BufReader::new(keeper.stdout.take().unwrap()).lines();
-        assert_eq!(said.next().unwrap().unwrap(), "opened");
-        let took = begun.elapsed();
-        keeper.kill().unwrap();
-        keeper.wait().unwrap();
-        took
-    };
     let mut seed = 11;
     let (runs, mut before) = (kills().max(20), 0);
     for run in 0..runs {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("journal.trugbook");
         fs::copy(&old, &path).unwrap();
+        let length = fs::metadata(&path).unwrap().len();
         let mut keeper = opening(folder.path(), outside.path());
-        let most = took.as_micros() as u64 * 3 / 2;
-        std::thread::sleep(Duration::from_micros(random(&mut seed) % most));
+        let moment = Duration::from_micros(random(&mut seed) % 20_000);
+        // By turns: before it can have begun, once it has begun, once it has written, and once it is done.
+        let has_come = || match run % 4 {
+            0 => true,
+            1 => folder.path().join("journal.lock").exists(),
+            2 => {
+                let log = folder.path().join("journal.trugbook-wal").metadata();
+                log.is_ok_and(|log| log.len() > 0) || fs::metadata(&path).unwrap().len() > length
+            }
+            _ => false,
+        };
+        let mut said = keeper.stdout.take().unwrap();
+        let mut told = String::new();
+        if run % 4 == 3 {
+            let mut lines = BufReader::new(&mut said);
+            lines.read_line(&mut told).unwrap();
+        }
+        while told.is_empty() && !has_come() && keeper.try_wait().unwrap().is_none() {
+            std::thread::sleep(Duration::from_micros(100));
+        }
+        std::thread::sleep(if run % 4 == 0 { Duration::ZERO } else { moment });
         keeper.kill().unwrap();
         keeper.wait().unwrap();
-        let mut said = String::new();
-        keeper
-            .stdout
-            .take()
-            .unwrap()
-            .read_to_string(&mut said)
-            .unwrap();
-        before += u64::from(said.is_empty());
+        said.read_to_string(&mut told).unwrap();
+        before += u64::from(told.is_empty());
         let store = Store::open(&path, DeviceId(Uuid::nil())).unwrap();
         assert_eq!(
             store.audit().unwrap(),
