@@ -1,10 +1,10 @@
 // What cannot be seen in a picture: the keyboard, the focus, forced colours, motion. Chromium can pretend the last two.
 
 import assert from "node:assert/strict";
-import { test } from "node:test";
 
 import { engine, startWithSeason, withApp } from "./engine.mjs";
 import { tellSeason, until } from "./programs.mjs";
+import { test } from "./tested.mjs";
 
 const inBrowser = { skip: engine === "browser" ? false : "only Chromium is given keys and media" };
 

@@ -4,7 +4,7 @@ import assert from "node:assert/strict";
 
 import { chromium } from "playwright-core";
 
-import { built, start } from "./programs.mjs";
+import { PATIENCE, built, start } from "./programs.mjs";
 
 const FLAGS = [
   "--no-sandbox",
@@ -19,8 +19,22 @@ const FLAGS = [
 /** Opens the app on the journal in `folder`; `before` is a function and its argument, for the page's first moment. */
 export async function open({ folder, width, height, dark, before }) {
   const preview = start(built("debug", "dev"), ["serve", "--journal", folder]);
-  const address = await preview.firstLine;
-  const browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: FLAGS });
+  let browser;
+  const close = async () => {
+    await browser?.close();
+    await preview.stop();
+  };
+  try {
+    const address = await preview.firstLine;
+    browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: FLAGS });
+    return { ...(await inBrowser(browser, address, { width, height, dark, before })), close };
+  } catch (error) {
+    await close();
+    throw error;
+  }
+}
+
+async function inBrowser(browser, address, { width, height, dark, before }) {
   const context = await browser.newContext({
     viewport: { width, height },
     deviceScaleFactor: 2,
@@ -32,7 +46,7 @@ export async function open({ folder, width, height, dark, before }) {
   });
   if (before) await context.addInitScript(...before);
   const page = await context.newPage();
-  page.setDefaultTimeout(10_000);
+  page.setDefaultTimeout(PATIENCE);
   const complaints = [];
   page.on("pageerror", (error) => complaints.push(String(error)));
   page.on("console", (message) => message.type() === "error" && complaints.push(message.text()));
@@ -55,10 +69,7 @@ export async function open({ folder, width, height, dark, before }) {
     /** Media that this engine alone can pretend, such as forced colours. */
     emulate: (media) => page.emulateMedia(media),
     reload: () => page.reload(),
-    async close() {
-      await browser.close();
-      await preview.stop();
-      assert.deepEqual(complaints, [], "the page complained in its console");
-    },
+    /** Whether the page ran without a complaint in its console. */
+    isContent: () => assert.deepEqual(complaints, [], "the page complained in its console"),
   };
 }

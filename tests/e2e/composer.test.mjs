@@ -1,10 +1,10 @@
 // What the composer asks for and refuses, and what is written of a bottle and a recipe and taken back.
 
 import assert from "node:assert/strict";
-import { test } from "node:test";
 
 import { engine, open, startWithSeason } from "./engine.mjs";
 import { until } from "./programs.mjs";
+import { test } from "./tested.mjs";
 
 test(`${engine}: a liquid that cannot be leads to its field, and a jar that hangs on the herb's water asks for a sample`, async (t) => {
   const app = await startWithSeason(t);

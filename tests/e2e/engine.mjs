@@ -10,12 +10,15 @@ export { engine };
 /** Opens the app for one test and closes it after; `prepare` may fill the journal's folder before. */
 export async function withApp(test, { width = 412, height = 915, dark = false, prepare = async () => {}, before } = {}) {
   const journal = await freshFolder();
-  await prepare(journal.folder);
-  const app = await openIn({ folder: journal.folder, width, height, dark, before });
+  let app;
+  // Asked for at once, so that a test that fails on the way leaves nothing behind either.
   test.after(async () => {
-    await app.close();
+    await app?.close();
     await journal.remove();
+    app?.isContent?.();
   });
+  await prepare(journal.folder);
+  app = await openIn({ folder: journal.folder, width, height, dark, before });
   const reads = (text) =>
     until(`"${text}" on the page`, async () => {
       try {

@@ -1,10 +1,10 @@
 // The first minute with an empty book.
 
 import assert from "node:assert/strict";
-import { test } from "node:test";
 
 import { engine, withApp } from "./engine.mjs";
 import { until } from "./programs.mjs";
+import { test } from "./tested.mjs";
 
 const CAUTION = "It does not diagnose, treat or choose a dose.";
 const shows = (app, text) => app.evaluate((text) => document.body.innerText.includes(text), text);

@@ -4,11 +4,11 @@ import assert from "node:assert/strict";
 import { execFile } from "node:child_process";
 import { readFile, readdir } from "node:fs/promises";
 import path from "node:path";
-import { test } from "node:test";
 import { promisify } from "node:util";
 
 import { engine } from "./engine.mjs";
 import { freshFolder, until } from "./programs.mjs";
+import { test } from "./tested.mjs";
 
 const only = { skip: engine === "window" ? false : "a browser saves as it likes" };
 const keys = (...words) => promisify(execFile)("xdotool", words);

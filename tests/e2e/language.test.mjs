@@ -1,8 +1,7 @@
 // A language of one's own choice: kept on the device, in the words of the page and of the core.
 
-import { test } from "node:test";
-
 import { engine, withApp } from "./engine.mjs";
+import { test } from "./tested.mjs";
 
 test(`${engine}: German is chosen in the settings, said by page and core, and kept`, async (t) => {
   const app = await withApp(t, { width: 360, height: 740 });

@@ -1,9 +1,8 @@
 // A label's link opens what bears it; so does its code.
 
-import { test } from "node:test";
-
 import { engine } from "./engine.mjs";
 import { freshFolder, tellSeason, until } from "./programs.mjs";
+import { test } from "./tested.mjs";
 
 const only = { skip: engine === "window" ? false : "a browser opens no label's link" };
 

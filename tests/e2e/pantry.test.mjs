@@ -1,9 +1,9 @@
 // From the strained jar to the empty bottle, and from wishes and words back to the plants.
 
 import assert from "node:assert/strict";
-import { test } from "node:test";
 
 import { engine, open, startWithSeason } from "./engine.mjs";
+import { test } from "./tested.mjs";
 
 async function openJar(app, name) {
   await open(app, "/pantry");

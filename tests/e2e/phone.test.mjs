@@ -1,11 +1,11 @@
 // What a phone alone can do, in the page as a phone would show it: a stand-in answers in the place of the shell.
 
 import assert from "node:assert/strict";
-import { test } from "node:test";
 
 import { engine, startWithSeason } from "./engine.mjs";
 import { geometry } from "./measures.mjs";
 import { until } from "./programs.mjs";
+import { test } from "./tested.mjs";
 
 const only = { skip: engine === "browser" ? false : "the window's shell is no phone's" };
 

@@ -29,54 +29,78 @@ export async function freePort() {
   return port;
 }
 
+/** Starts a program in a group of its own, on a leash: it ends with this process, however this one ends. */
+function leashed(program, args, env, said) {
+  const child = spawn("sh", [file("tests", "leash.sh"), program, ...args], {
+    env: { ...process.env, ...env },
+    stdio: ["pipe", said, "inherit"],
+    detached: true,
+  });
+  // A program that is gone no longer takes hold of its end.
+  child.stdin.on("error", () => {});
+  const gone = new Promise((resolve, reject) => {
+    child.once("error", reject);
+    child.once("exit", (code) => {
+      end(child);
+      resolve(code);
+    });
+  });
+  // Not every caller waits for the end.
+  gone.catch(() => {});
+  return { child, gone };
+}
+
+/** Ends a program with all that it started: a driver that is ended would leave its window open. */
+function end(child) {
+  try {
+    process.kill(-child.pid, "SIGKILL");
+  } catch (error) {
+    if (error.code !== "ESRCH") throw error;
+  }
+  child.stdin.destroy();
+}
+
 /** Starts a program; `stop` ends it with all that it started, and waits until it is gone. */
 export function start(program, args, env = {}) {
-  const child = spawn(program, args, { env: { ...process.env, ...env }, stdio: ["ignore", "pipe", "inherit"], detached: true });
-  const gone = new Promise((resolve) => {
-    child.once("exit", resolve);
-    child.once("error", resolve);
-  });
+  const { child, gone } = leashed(program, args, env, "pipe");
   const firstLine = new Promise((resolve, reject) => {
     let said = "";
     child.stdout.on("data", (bytes) => {
       said += bytes;
       if (said.includes("\n")) resolve(said.split("\n")[0]);
     });
-    child.once("error", reject);
-    gone.then(() => reject(new Error(`${program} ended before it said anything`)));
+    gone.then(() => reject(new Error(`${program} ended before it said anything`)), reject);
   });
   // Not every caller waits for a line, and one that does gets the rejection itself.
   firstLine.catch(() => {});
   const stop = async () => {
-    // A driver that is ended may leave the window open, and the window would hold our pipe open for good.
-    if (child.exitCode === null && child.signalCode === null) process.kill(-child.pid, "SIGKILL");
+    if (child.exitCode === null && child.signalCode === null) end(child);
     await gone;
     child.stdout.destroy();
   };
-  return { firstLine, stop };
+  return { firstLine, gone, group: child.pid, stop };
 }
 
 /** Runs a program to its end. */
 export async function run(program, args) {
-  const child = spawn(program, args, { stdio: ["ignore", "ignore", "inherit"] });
-  const code = await new Promise((resolve, reject) => {
-    child.once("exit", resolve);
-    child.once("error", reject);
-  });
+  const code = await leashed(program, args, {}, "ignore").gone;
   if (code !== 0) throw new Error(`${program} ${args.join(" ")} ended with ${code}`);
 }
 
 /** Fills a folder with the journal of the demo season. */
 export const tellSeason = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
 
-/** Asks again and again until there is an answer; a page needs its time, a wrong page never gets there. */
-export async function until(what, ask, patience = 10_000) {
-  const end = Date.now() + patience;
+/** How long is waited for a state before it is said that it never came. A busy machine needs its time. */
+export const PATIENCE = 60_000;
+
+/** Asks again and again until there is an answer; a wrong page never gets there. */
+export async function until(what, ask) {
+  const end = Date.now() + PATIENCE;
   for (;;) {
     const answer = await ask();
     if (answer) return answer;
     if (Date.now() > end) {
-      throw new Error(`not within ${patience / 1000} s: ${typeof what === "function" ? what() : what}`);
+      throw new Error(`not within ${PATIENCE / 1000} s: ${typeof what === "function" ? what() : what}`);
     }
     await new Promise((resolve) => setTimeout(resolve, 50));
   }

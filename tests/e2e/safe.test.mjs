@@ -3,10 +3,10 @@
 import assert from "node:assert/strict";
 import { copyFile, cp, open, readdir, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
-import { test } from "node:test";
 
 import { engine, withApp } from "./engine.mjs";
 import { freshFolder, tellSeason, until } from "./programs.mjs";
+import { test } from "./tested.mjs";
 
 /** The app on a journal whose folder is told; `fill` makes what is in it. */
 async function withFolder(t, fill = async () => {}) {

@@ -4,11 +4,11 @@ import assert from "node:assert/strict";
 import { mkdir, readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import path from "node:path";
-import { test } from "node:test";
 
 import { engine, withApp } from "./engine.mjs";
 import { barriers, geometry, idBehind, stillToCome } from "./measures.mjs";
 import { file, tellSeason, until } from "./programs.mjs";
+import { test } from "./tested.mjs";
 
 const pictures = path.join(import.meta.dirname, "pictures", engine);
 const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");

@@ -1,10 +1,10 @@
 // From the bed to the jar, as a maker does it.
 
 import assert from "node:assert/strict";
-import { test } from "node:test";
 
 import { engine, withApp } from "./engine.mjs";
 import { file } from "./programs.mjs";
+import { test } from "./tested.mjs";
 
 const photo = file("tests", "photo", "samples", "place_and_zone.jpg");
 

@@ -1,9 +1,9 @@
 // How often a thumb has to come down, counted on the demo season from the moment the app opens.
 
 import assert from "node:assert/strict";
-import { test } from "node:test";
 
 import { engine, startWithSeason } from "./engine.mjs";
+import { test } from "./tested.mjs";
 
 /** The app as it opens for a maker who knows it, and a count of what is touched; digits and letters are not counted. */
 async function opened(t) {

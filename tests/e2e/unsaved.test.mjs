@@ -1,10 +1,10 @@
 // A form that was not saved outlives the page, as a phone may end the app while its camera is open.
 
 import assert from "node:assert/strict";
-import { test } from "node:test";
 
 import { engine, withApp } from "./engine.mjs";
 import { file, until } from "./programs.mjs";
+import { test } from "./tested.mjs";
 
 test(`${engine}: a harvest form outlives the page, and is gone once it is saved`, async (t) => {
   const app = await withApp(t);

@@ -4,7 +4,7 @@ import { writeFile } from "node:fs/promises";
 
 import { Builder, By, Capabilities } from "selenium-webdriver";
 
-import { built, freePort, freshFolder, start, until } from "./programs.mjs";
+import { PATIENCE, built, freePort, freshFolder, start, until } from "./programs.mjs";
 
 /** Where an element of a role may be looked for; whether it has that role, the web view says itself. */
 const CANDIDATES = {
@@ -24,43 +24,80 @@ const CANDIDATES = {
   textbox: "input, textarea",
 };
 
-/** What the driver says of a control when the page drew itself anew, grew, or put its foot over it, and nothing was done
- * with it. A finger would scroll and try again. */
-const MOVED = ["StaleElementReferenceError", "ElementClickInterceptedError", "ElementNotInteractableError"];
+/**
+ * Runs in the page: what keeps a finger from a control; nothing when it is at rest, so that a click on it goes where it
+ * is meant to go.
+ *
+ * At rest means: the page waits for no answer that might redraw it, and in two frames after each other the control
+ * stands in the same place, may be used, and lies under nothing else.
+ */
+async function hindrance(control) {
+  if (!window.awaited) {
+    const ask = window.fetch;
+    window.awaited = new Set();
+    window.fetch = (...about) => {
+      const answer = ask(...about);
+      window.awaited.add(answer);
+      const answered = () => void window.awaited.delete(answer);
+      answer.then(answered, answered);
+      return answer;
+    };
+  }
+  const frame = () => new Promise((resolve) => requestAnimationFrame(resolve));
+  const place = () => JSON.stringify(control.getClientRects()[0] ?? null);
+  await frame();
+  const before = place();
+  await frame();
+  if (!control.isConnected) return "it is gone";
+  if (before === "null" || place() !== before) return "it moves";
+  if (window.awaited.size > 0) return "the page waits for an answer";
+  if (control.matches(":disabled")) return "it is disabled";
+  const box = control.getClientRects()[0];
+  const middle = (from, to, most) => (Math.max(0, from) + Math.min(most, to)) / 2;
+  const over = document.elementFromPoint(
+    middle(box.left, box.right, innerWidth),
+    middle(box.top, box.bottom, innerHeight),
+  );
+  if (control.contains(over)) return null;
+  control.scrollIntoView({ block: "center", behavior: "instant" });
+  return `it lies under ${over?.outerHTML.slice(0, 80) ?? "the edge"}`;
+}
 
 /** Opens the app on the journal in `folder`; `args` are given to it instead of the journal's own, which it then hears by the environment. */
 export async function open({ folder, width, height, dark, application = built("debug", "trugbook"), args = ["--journal", folder] }) {
-  const [port, nativePort, own] = [await freePort(), await freePort(), await freshFolder()];
-  const driver = start(
-    built("tools", "bin", "tauri-driver"),
-    ["--port", port, "--native-port", nativePort, "--native-driver", "/usr/bin/WebKitWebDriver"].map(String),
-    {
-      XDG_DATA_HOME: `${own.folder}/data`,
-      XDG_CACHE_HOME: `${own.folder}/cache`,
-      GTK_THEME: dark ? "Adwaita:dark" : "Adwaita",
-      MESA_SHADER_CACHE_DISABLE: "true",
-      TRUGBOOK_JOURNAL: folder,
-      LANG: "C.UTF-8",
-    },
-  );
-  const session = await until("the driver answers", () =>
-    new Builder()
-      .usingServer(`http://127.0.0.1:${port}`)
-      .withCapabilities(
-        new Capabilities({
-          browserName: "wry",
-          "tauri:options": { application, args },
-        }),
-      )
-      .build()
-      .then(
-        (session) => session,
-        (error) => (String(error).includes("ECONNREFUSED") ? undefined : Promise.reject(error)),
-      ),
-  );
-  await session.manage().setTimeouts({ script: 60_000 });
+  const [port, own] = [await freePort(), await freshFolder()];
+  const driver = start("WebKitWebDriver", [`--port=${port}`], {
+    XDG_DATA_HOME: `${own.folder}/data`,
+    XDG_CACHE_HOME: `${own.folder}/cache`,
+    GTK_THEME: dark ? "Adwaita:dark" : "Adwaita",
+    MESA_SHADER_CACHE_DISABLE: "true",
+    // Without this the web view lets nobody drive it.
+    TAURI_WEBVIEW_AUTOMATION: "true",
+    TRUGBOOK_JOURNAL: folder,
+    LANG: "C.UTF-8",
+  });
+  /** The window is of the driver's group, and ends with it. */
+  async function close() {
+    await driver.stop();
+    await own.remove();
+  }
+  try {
+    const server = `http://127.0.0.1:${port}`;
+    const answers = until("the driver answers", () => fetch(`${server}/status`).then(({ ok }) => ok, () => false));
+    await Promise.race([answers, driver.gone.then((code) => Promise.reject(new Error(`the driver ended with ${code}`)))]);
+    const browser = { browserName: "wry", "webkitgtk:browserOptions": { binary: application, args } };
+    const session = await new Builder().usingServer(server).withCapabilities(new Capabilities(browser)).build();
+    return { ...(await inWindow(session, { width, height })), close };
+  } catch (error) {
+    await close();
+    throw error;
+  }
+}
+
+async function inWindow(session, size) {
+  await session.manage().setTimeouts({ script: PATIENCE });
   const resize = (size) => session.manage().window().setRect({ x: 0, y: 0, ...size });
-  await resize({ width, height });
+  await resize(size);
 
   const fits = (said, name) => (name instanceof RegExp ? name.test(said) : name === undefined || said === name);
   async function elements(role) {
@@ -92,43 +129,56 @@ export async function open({ folder, width, height, dark, application = built("d
     });
   }
 
+  async function asked(ask, about) {
+    const answer = await session.executeAsyncScript(
+      `const [about, done] = arguments;
+       Promise.resolve(about).then(${ask}).then((value) => done({ value }), (error) => done({ error: String(error) }));`,
+      about,
+    );
+    if (answer.error) throw new Error(answer.error);
+    return answer.value;
+  }
+
+  /** The element that `ask` finds, once it is at rest. */
+  async function atRest(what, ask) {
+    let hinders = "it is not there";
+    return until(
+      () => `${what}: ${hinders}`,
+      async () => {
+        try {
+          const element = await ask();
+          if (!element) return undefined;
+          hinders = await asked(hindrance, element);
+          return hinders === null ? element : undefined;
+        } catch (error) {
+          // The page drew itself anew between two questions.
+          if (error.name !== "StaleElementReferenceError") throw error;
+          return undefined;
+        }
+      },
+    );
+  }
+
   return {
-    press: (role, name) =>
-      until(`${role} ${name} pressed`, async () => {
-        const element = await find(role, name);
-        try {
-          await element.click();
-          return true;
-        } catch (error) {
-          if (!MOVED.includes(error.name)) throw error;
-          await session.executeScript("arguments[0].scrollIntoView({ block: 'center' })", element).catch(() => {});
-          return undefined;
-        }
-      }),
-    fill: (role, name, text) =>
-      until(`${role} ${name} filled`, async () => {
-        const element = await find(role, name);
-        try {
-          await element.clear();
-          // The driver types nothing of no text, and cleared by it alone the field would not tell the page.
-          if (text === "") await session.executeScript("arguments[0].dispatchEvent(new Event('input', { bubbles: true }))", element);
-          else await element.sendKeys(text);
-          return true;
-        } catch (error) {
-          if (!MOVED.includes(error.name)) throw error;
-          await session.executeScript("arguments[0].scrollIntoView({ block: 'center' })", element).catch(() => {});
-          return undefined;
-        }
-      }),
+    async press(role, name) {
+      const element = await atRest(`${role} ${name}`, () => find(role, name));
+      await element.click();
+    },
+    async fill(role, name, text) {
+      const element = await atRest(`${role} ${name}`, () => find(role, name));
+      await element.clear();
+      // The driver types nothing of no text, and cleared by it alone the field would not tell the page.
+      if (text === "") await session.executeScript("arguments[0].dispatchEvent(new Event('input', { bubbles: true }))", element);
+      else await element.sendKeys(text);
+    },
     async choose(role, name, option) {
       // This engine has a role of its own for a list that drops down.
-      const element = await until(`${role} ${name}`, async () => {
+      const element = await atRest(`${role} ${name}`, async () => {
         for (const each of await elements(role)) {
           if (fits(await each.getAccessibleName(), name)) return each;
         }
-        return undefined;
+        return null;
       });
-      await session.executeScript("arguments[0].scrollIntoView({ block: 'center' })", element);
       for (const each of await element.findElements(By.css("option"))) {
         if ((await each.getText()) === option) return each.click();
       }
@@ -147,22 +197,9 @@ export async function open({ folder, width, height, dark, application = built("d
     sees: find,
     value: async (role, name) => (await find(role, name)).getProperty("value"),
     idOf: async (role, name) => (await find(role, name)).getAttribute("id"),
-    async evaluate(ask, about) {
-      const answer = await session.executeAsyncScript(
-        `const [about, done] = arguments;
-         Promise.resolve(about).then(${ask}).then((value) => done({ value }), (error) => done({ error: String(error) }));`,
-        about,
-      );
-      if (answer.error) throw new Error(answer.error);
-      return answer.value;
-    },
+    evaluate: asked,
     load: (source) => session.executeScript(source),
     picture: async (path) => writeFile(path, await session.takeScreenshot(), "base64"),
     resize,
-    async close() {
-      await session.quit();
-      await driver.stop();
-      await own.remove();
-    },
   };
 }

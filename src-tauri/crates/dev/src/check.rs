@@ -5,7 +5,7 @@ use std::time::{Duration, Instant};
 
 use crate::check_phones;
 use crate::install;
-use crate::process::{openly, quietly, root, target, words};
+use crate::process::{limit, openly, quietly, root, target, words};
 
 /// How the command is called.
 pub const USAGE: &str = "cargo dev check [--quick] [--only STEP]";
@@ -16,39 +16,46 @@ struct Step {
     what: &'static str,
     /// Part of `--quick`: needs neither Tauri nor another compiler.
     quick: bool,
+    /// When it is given up: several times what it takes in a fresh clone beside other work.
+    minutes: u64,
     run: fn() -> Result<(), String>,
 }
 
 /// The steps in order; a cheap one that often fails stands before a dear one.
 const STEPS: &[Step] = &[
-    Step::quick("fmt", "the code is formatted", fmt),
-    Step::quick("clippy", "no lint warns in the core", clippy),
+    Step::quick("fmt", "the code is formatted", 15, fmt),
+    Step::quick("clippy", "no lint warns in the core", 90, clippy),
     Step::quick(
         "docs",
         "the core's documentation builds without a warning",
+        90,
         docs,
     ),
     Step::quick(
         "bindings",
         "the page knows the commands as they are",
+        60,
         bindings,
     ),
     Step::quick(
         "tests",
         "units, laws, published tables, black box, arrows",
+        180,
         tests,
     ),
-    Step::quick("page", "the page type-checks and builds", page),
-    Step::quick("browser", "end to end in Chromium", browser),
+    Step::quick("page", "the page type-checks and builds", 60, page),
+    Step::quick("browser", "end to end in Chromium", 120, browser),
     Step::slow(
         "shell",
         "the Tauri app: lints, units, documentation, build",
+        180,
         shell,
     ),
-    Step::slow("window", "end to end in the Tauri window", window),
+    Step::slow("window", "end to end in the Tauri window", 180, window),
     Step::slow(
         "phones",
         "the app type-checks for Android and iOS",
+        120,
         check_phones::run,
     ),
 ];
@@ -57,22 +64,27 @@ impl Step {
     const fn quick(
         name: &'static str,
         what: &'static str,
+        minutes: u64,
         run: fn() -> Result<(), String>,
     ) -> Self {
         Self {
             name,
             what,
             quick: true,
+            minutes,
             run,
         }
     }
 
-    const fn slow(name: &'static str, what: &'static str, run: fn() -> Result<(), String>) -> Self {
+    const fn slow(
+        name: &'static str,
+        what: &'static str,
+        minutes: u64,
+        run: fn() -> Result<(), String>,
+    ) -> Self {
         Self {
-            name,
-            what,
             quick: false,
-            run,
+            ..Self::quick(name, what, minutes, run)
         }
     }
 }
@@ -113,7 +125,9 @@ fn carry_out(steps: &[&Step]) -> ExitCode {
     for step in steps {
         println!("== {}: {}", step.name, step.what);
         let began = Instant::now();
+        limit(Some(step.minutes));
         let result = (step.run)();
+        limit(None);
         let outcome = if result.is_ok() { "ok" } else { "FAILED" };
         table.push(format!(
             "{:8} {:>7}  {outcome}",
@@ -220,7 +234,6 @@ fn shell() -> Result<(), String> {
 
 fn window() -> Result<(), String> {
     install::system(install::WINDOW_TESTS)?;
-    install::driver()?;
     install::npm("tests/e2e")?;
     build_page()?;
     build_shell()?;

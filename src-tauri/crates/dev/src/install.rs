@@ -1,10 +1,10 @@
-//! What a fresh machine lacks: system packages, the page's packages, the driver of the window.
+//! What a fresh machine lacks: system packages, and the page's packages.
 
 use std::io::IsTerminal;
 use std::path::Path;
 use std::process::Command;
 
-use crate::process::{is_installed, program, quietly, root, target, words};
+use crate::process::{is_installed, program, quietly, root, words};
 
 /// What the window is built from.
 pub const WINDOW: &[&str] = &["build-essential", "pkg-config", "libwebkit2gtk-4.1-dev"];
@@ -64,19 +64,6 @@ pub fn npm(folder: &str) -> Result<(), String> {
     quietly(words("npm ci --no-audit --no-fund").current_dir(folder))
 }
 
-/// Installs the program that lets a test drive the real window.
-///
-/// # Errors
-/// What Cargo printed.
-pub fn driver() -> Result<(), String> {
-    let tools = target().join("tools");
-    if tools.join("bin/tauri-driver").is_file() {
-        return Ok(());
-    }
-    // A plain install takes a pre-release of the next major version.
-    quietly(words("cargo install tauri-driver --version ^2 --locked --root").arg(tools))
-}
-
 fn is_present(package: &str) -> bool {
     let asked = Command::new("dpkg-query")
         .args(["-W", "-f=${Status}", package])
@@ -92,8 +79,14 @@ fn apt(arguments: &str) -> Result<(), String> {
         .is_ok_and(|id| id.stdout.trim_ascii() == b"0");
     let line = match (is_root, is_installed("sudo")) {
         (true, _) => line,
-        // sudo asks at the terminal itself; where there is none it must not wait.
-        (false, true) if std::io::stdin().is_terminal() => format!("sudo {line}"),
+        // sudo asks at the terminal itself, which only the group that it belongs to may; without one it must not wait.
+        (false, true) if std::io::stdin().is_terminal() => {
+            let asked = words(&format!("sudo {line}")).status();
+            let is_done = asked.is_ok_and(|status| status.success());
+            return is_done
+                .then_some(())
+                .ok_or_else(|| format!("This failed: sudo {line}"));
+        }
         (false, true) => format!("sudo -n {line}"),
         (false, false) => return Err("Neither root nor sudo is at hand.".to_owned()),
     };
