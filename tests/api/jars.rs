@@ -249,6 +249,14 @@ fn what_must_not_be_made_is_not_poured() {
     let world = World::new();
     let plant = json!({"herb": "alder-buckthorn", "part": "bark", "state": "dried", "mass_g": 20});
     let request = json!({"preparation": "glycerite", "plants": [plant], "stock": []});
+    world
+        .refused("jar.compose", request.clone())
+        .of("invalid", "plants[0].herb");
+    world
+        .refused("jar.pour", json!({"composition": request}))
+        .of("invalid", "composition.plants[0].herb");
+    let raw = json!({"herb": "elder-berry", "part": "berry", "state": "fresh", "mass_g": 20});
+    let request = json!({"preparation": "cordial", "plants": [raw], "stock": []});
     let proposal = world.call("jar.compose", request.clone());
     assert_eq!(text(&proposal, "/keeping/verdict"), "do not make");
     world

@@ -18,6 +18,7 @@ mod nonsense;
 mod pantry;
 mod papers;
 mod photos;
+mod plants;
 mod rack;
 #[path = "../label/tools.rs"]
 mod readers;

@@ -48,6 +48,7 @@ fn wish() -> impl Strategy<Value = (&'static Preparation, Wish)> {
                     herb,
                     part,
                     preparation: preparation.key.clone(),
+                    identity: Default::default(),
                     state,
                     bottles,
                     bottle_ml,
@@ -81,6 +82,7 @@ proptest! {
                 state: wish.state,
                 mass_g,
                 moisture_wet_percent: None,
+                identity: Default::default(),
             };
             let jar = compose::compose(&Composition::of(&wish.preparation, plant)).expect("it was planned");
             (plan::strained_ml(&jar, retention), jar)

@@ -142,6 +142,7 @@ fn every_formula_gives_its_printed_figure() {
                     1e-9,
                 );
                 let plan = plan::plan(&plan::Wish {
+                    identity: Default::default(),
                     herb: "peppermint".into(),
                     part: "leaf".into(),
                     preparation: "tincture".into(),

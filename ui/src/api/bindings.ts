@@ -28,7 +28,11 @@ export type AddSupply = { name: string, item: StockItem, size_ml: number, price?
 /**
  * The answer to [`AdviseJar`], best first.
  */
-export type Advice = { candidates: Array<Candidate>, };
+export type Advice = { candidates: Array<Candidate>, 
+/**
+ * What the list of poisonous plants asks; `confirmed: true` is the answer.
+ */
+asks: Note | null, };
 
 /**
  * A reason for or against a preparation.
@@ -46,7 +50,11 @@ sample?: PlantSample, purpose: Purpose, without?: Array<string>, jar_ml?: number
 /**
  * Other plants that go into the same jar.
  */
-also?: Array<Plant>, };
+also?: Array<Plant>, 
+/**
+ * A deliberate yes to what the list of poisonous plants asks.
+ */
+confirmed?: boolean, };
 
 /**
  * The air of a drying room.
@@ -419,7 +427,7 @@ export type CheckLine = { id: string, at: string, outcome: Outcome, ph: number |
 /**
  * Why a command failed, as far as a page acts on it.
  */
-export type Code = "unknown_command" | "invalid" | "not_found" | "confirm_look_alike" | "confirm_odd" | "not_enough" | "storage" | "damaged" | "lost";
+export type Code = "unknown_command" | "invalid" | "not_found" | "confirm_look_alike" | "confirm_odd" | "confirm_plant" | "not_enough" | "storage" | "damaged" | "lost";
 
 /**
  * What comes out when it is strained, and what that rests on.
@@ -439,7 +447,11 @@ export type ComposeRecipe = { recipe: string, plants?: Array<Plant>, };
 /**
  * What the maker has chosen so far.
  */
-export type Composition = { preparation: string, plants: Array<Plant>, stock: Array<StockItem>, ratio_ml_per_g?: number, jar_ml?: number, strength_percent_vol?: number, glycerin_percent_vol?: number, fortify_percent_vol?: number, temperature_c?: number, };
+export type Composition = { preparation: string, plants: Array<Plant>, stock: Array<StockItem>, ratio_ml_per_g?: number, jar_ml?: number, strength_percent_vol?: number, glycerin_percent_vol?: number, fortify_percent_vol?: number, temperature_c?: number, 
+/**
+ * A deliberate yes to what the list of poisonous plants asks.
+ */
+confirmed?: boolean, };
 
 /**
  * A figure that can be moved: where it stands, how far it goes, what is usual and why.
@@ -731,6 +743,11 @@ export type FillBottles = { jar: string, bottles: Array<BottleSize>, place?: str
 stored_at_c?: number, };
 
 /**
+ * Which herb is meant by a name, in either language, number and with one slip in the typing.
+ */
+export type FindHerb = { text: string, limit?: number, };
+
+/**
  * What bears the code that was typed, scanned or opened: a code, or a link as labels carry it.
  */
 export type FindLot = { text: string, };
@@ -739,6 +756,16 @@ export type FindLot = { text: string, };
  * The rest was used up.
  */
 export type FinishBottle = { bottle: string, at?: string, };
+
+/**
+ * A herb that a name may mean; one that is not `known` has a name and nothing else in the book.
+ */
+export type FoundHerb = { key: string, common: string, latin: string | null, known: boolean, };
+
+/**
+ * The answer to [`FindHerb`], the herb meant first.
+ */
+export type FoundHerbs = { herbs: Array<FoundHerb>, stop: HerbStop | null, };
 
 /**
  * A limit that the liquid was held against.
@@ -803,6 +830,11 @@ export type HerbLine = { key: string, common: string, latin: string | null, part
  * The answer to [`ShowHerb`].
  */
 export type HerbPage = { herb: HerbLine, facts: Array<Fact>, cautions: Array<Caution>, look_alikes: Array<LookAlike>, water: Array<PartWater>, own_ratios: Array<OwnRatio>, };
+
+/**
+ * What the list of poisonous plants says of a name.
+ */
+export type HerbStop = { kind: StopKind, text: string, source: string | null, status: Status, };
 
 /**
  * A herb was written.
@@ -1395,7 +1427,11 @@ export type Place = { lat: number, lon: number, };
 /**
  * What does it take to have these bottles by then?
  */
-export type PlanBottles = { herb: string, part: string, preparation: string, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, stock?: Array<StockItem>, yearly_use_ml?: number, gifts?: boolean, };
+export type PlanBottles = { herb: string, part: string, preparation: string, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, stock?: Array<StockItem>, yearly_use_ml?: number, gifts?: boolean, 
+/**
+ * A deliberate yes to what the list of poisonous plants asks.
+ */
+confirmed?: boolean, };
 
 /**
  * A wish was written.
@@ -1615,7 +1651,11 @@ export type SampleTray = { tray: string, fresh_g: number, dry_g: number, scale_s
 /**
  * Bottles that are wanted by a day.
  */
-export type SavePlan = { herb: string, part: string, preparation: string, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, gifts?: boolean, };
+export type SavePlan = { herb: string, part: string, preparation: string, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, gifts?: boolean, 
+/**
+ * A deliberate yes to what the list of poisonous plants asks.
+ */
+confirmed?: boolean, };
 
 /**
  * Light or dark.
@@ -1767,6 +1807,11 @@ export type StockItem = { kind: IngredientKind, strength_percent_vol?: number, p
  * What there is of one preparation of the same herbs.
  */
 export type StockLine = { preparation: string, preparation_name: string, herbs: Array<string>, bottles: number, left_ml: number, runs_out: RunsOut | null, };
+
+/**
+ * How far the list of poisonous plants goes.
+ */
+export type StopKind = "all" | "inside" | "unless_licensed" | "ask";
 
 /**
  * The jar was strained: exactly one of `came_out_ml` and `came_out_g`. A pH is taken of what acid
@@ -2158,6 +2203,7 @@ export interface Commands {
   "mixture.reach": { request: ReachMixture; reply: MixtureReached };
   "drying.estimate": { request: EstimateDrying; reply: DryingEstimated };
   "herb.list": { request: ListHerbs; reply: Herbs };
+  "herb.find": { request: FindHerb; reply: FoundHerbs };
   "herb.show": { request: ShowHerb; reply: HerbPage };
   "herb.add": { request: AddHerb; reply: HerbWritten };
   "herb.correct": { request: CorrectHerb; reply: HerbWritten };

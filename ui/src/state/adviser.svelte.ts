@@ -1,4 +1,4 @@
-import { Failure, type Candidate, type Purpose, type StockItem } from "../api";
+import { Failure, type Candidate, type Note, type Purpose, type StockItem } from "../api";
 import type { Composer } from "./composer.svelte";
 import type { Book } from "./index";
 
@@ -12,6 +12,8 @@ export class Adviser {
   without = $state<Leavable[]>([]);
   fromShelf = $state(false);
   candidates = $state.raw<Candidate[] | null>(null);
+  /** What the list of poisonous plants asks about the herbs. */
+  asks = $state.raw<Note | null>(null);
   failure = $state.raw<Failure | null>(null);
   private asked = 0;
 
@@ -42,7 +44,7 @@ export class Adviser {
     const moisture = this.composer.chosen.find((one) => one.herb === herb && one.part === part)?.moisture;
     const jar = this.composer.jar.amount;
     try {
-      const { candidates } = await this.book.desk.ask("jar.advise", {
+      const { candidates, asks } = await this.book.desk.ask("jar.advise", {
         herb,
         part,
         state,
@@ -53,9 +55,11 @@ export class Adviser {
         without: this.without,
         ...(jar ? { jar_ml: jar } : {}),
         ...(this.fromShelf ? { stock: this.shelf } : {}),
+        ...(this.composer.confirmed ? { confirmed: true } : {}),
       });
       if (turn !== this.asked) return;
       this.candidates = candidates;
+      this.asks = asks;
       this.failure = null;
     } catch (thrown) {
       if (turn !== this.asked) return;

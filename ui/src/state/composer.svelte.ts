@@ -86,6 +86,8 @@ export class Composer extends Making {
   choosingPreparation = $state(true);
   bottles = $state.raw<Bottle[]>([]);
   supplies = $state.raw<Supply[]>([]);
+  /** The maker's deliberate yes to what the list of poisonous plants asks. */
+  confirmed = $state(false);
 
   constructor(book: Book) {
     super(book);
@@ -157,6 +159,7 @@ export class Composer extends Making {
 
   private changePlants(chosen: Chosen[]): void {
     this.chosen = chosen;
+    this.confirmed = false;
     // What was moved for another herb says nothing about this one.
     this.moved = {};
     if (!this.fitting.some((one) => one.key === this.preparation)) this.prepare("");
@@ -211,6 +214,7 @@ export class Composer extends Making {
       stock: [...kitchen.map((kind) => ({ kind })), ...bottles],
       ...this.moved,
       ...(jar ? { jar_ml: jar } : {}),
+      ...(this.confirmed ? { confirmed: true } : {}),
     };
   }
 

@@ -1,11 +1,14 @@
-import { Failure, type HerbLine } from "../api";
+import { Failure, type HerbLine, type HerbStop } from "../api";
 import { words } from "../words";
 import { Form } from "./form.svelte";
+import { Lookup } from "./lookup.svelte";
 import type { Book } from "./index";
 
 /** An herb of the maker's own on its way into the book. */
 export class HerbDraft {
   readonly form = new Form();
+  private readonly byCommon: Lookup;
+  private readonly byLatin: Lookup;
   common = $state("");
   latin = $state("");
   parts = $state("");
@@ -14,10 +17,24 @@ export class HerbDraft {
     private readonly book: Book,
     private readonly herb: HerbLine | null,
     name = "",
+    latin = "",
   ) {
+    this.byCommon = new Lookup(book);
+    this.byLatin = new Lookup(book);
     this.common = herb?.common ?? name;
-    this.latin = herb?.latin ?? "";
+    this.latin = herb?.latin ?? latin;
     this.parts = herb?.parts.join(", ") ?? "";
+    this.look();
+  }
+
+  /** What the list of poisonous plants says of the names as they stand. */
+  get stop(): HerbStop | null {
+    return this.byLatin.found?.stop ?? this.byCommon.found?.stop ?? null;
+  }
+
+  look(): void {
+    void this.byCommon.type(this.common);
+    void this.byLatin.type(this.latin);
   }
 
   async save(then: (herb: HerbLine) => void): Promise<void> {

@@ -12,6 +12,8 @@ export class WishDraft {
   wantedState = $state<PlantState | "">("");
   readyOn = $state("");
   gifts = $state(false);
+  /** The maker's deliberate yes to what the list of poisonous plants asks. */
+  confirmed = $state(false);
   readonly bottles = new PlainEntry("", 6);
   readonly size: VolumeEntry;
   readonly yearly: VolumeEntry;
@@ -33,7 +35,13 @@ export class WishDraft {
     }
   }
 
+  /** Whether there is something to say yes to, or was. */
+  get asks(): boolean {
+    return this.confirmed || this.form.failures.some(({ code }) => code === "confirm_plant");
+  }
+
   choose(herb: HerbLine | null): void {
+    this.confirmed = false;
     this.herb = herb;
     this.part = herb?.parts.length === 1 ? (herb.parts[0] ?? "") : "";
   }
@@ -80,6 +88,7 @@ export class WishDraft {
       bottle_ml: this.size.amount ?? 0,
       ready_on: this.readyOn,
       gifts: this.gifts,
+      ...(this.confirmed ? { confirmed: true } : {}),
     } as const;
   }
 

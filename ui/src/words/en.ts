@@ -474,6 +474,7 @@ export const en = {
       glycerin: "Glycerin",
       wine: "Wine",
     },
+    confirm: "I know this plant and this part for sure.",
     nothing: "Nothing of the book suits that. Take back one of the wishes above.",
     why: "Why, and why not",
     speaks: { for: "For it", against: "Against it" },

@@ -58,6 +58,7 @@ commands![
     crate::mixture::ReachMixture,
     crate::drying::EstimateDrying,
     crate::herb::ListHerbs,
+    crate::herb::FindHerb,
     crate::herb::ShowHerb,
     crate::herb::AddHerb,
     crate::herb::CorrectHerb,

@@ -20,6 +20,8 @@ pub enum Code {
     ConfirmLookAlike,
     /// The same request with `confirm_odd: true` would be accepted.
     ConfirmOdd,
+    /// The same request with `confirmed: true` would be accepted.
+    ConfirmPlant,
     /// A lot or a bottle holds less than was asked of it.
     NotEnough,
     /// The journal or the photos could not be read or written.

@@ -1,5 +1,6 @@
 //! The herbs of the book and the maker's own: `herb.*`.
 
+mod find;
 mod known;
 mod list;
 mod own;

@@ -1,5 +1,7 @@
 //! `search`: anything by an herb, a binomial, a lot, a note, a person or a bed.
 
+use std::collections::BTreeSet;
+
 use journal::{
     BedId, Bottle, Harvest, HerbId, HerbKey, Jar, LotCode, Noun as Kind, Recipe, Supply, Tray,
 };
@@ -49,7 +51,10 @@ impl Command for Search {
         let limit = asked::limit(self.limit, 50)?;
         // A search may have to catch up with what was written.
         app.read_back(|reading| {
-            let mut hits: Vec<Hit> = book(&self.text).take(limit).collect();
+            let mut hits: Vec<Hit> = named(&self.text).chain(book(&self.text)).collect();
+            let mut seen = BTreeSet::new();
+            hits.retain(|hit| seen.insert(hit.id.clone()));
+            hits.truncate(limit);
             let words = sought(reading, &self.text)?;
             for (noun, id) in reading.search(&words, limit)? {
                 if hits.len() == limit {
@@ -83,13 +88,26 @@ fn book(text: &str) -> impl Iterator<Item = Hit> {
                     || goes_by(&said(&herb.common), text.split_whitespace())
                     || goes_by(&herb.latin, text.split_whitespace()))
         })
-        .map(|herb| Hit {
-            noun: Noun::Herb,
-            id: herb.key.clone(),
-            title: herb.common.clone(),
-            line: herb.latin.clone(),
-            at: None,
-        })
+        .map(of_book)
+}
+
+fn of_book(herb: &formulary::herbs::Herb) -> Hit {
+    Hit {
+        noun: Noun::Herb,
+        id: herb.key.clone(),
+        title: herb.common.clone(),
+        line: herb.latin.clone(),
+        at: None,
+    }
+}
+
+/// The herbs of the book that go by this name, or by one a slip away.
+fn named(text: &str) -> impl Iterator<Item = Hit> {
+    let keys = formulary::names::keys_of(text);
+    formulary::herbs::all()
+        .iter()
+        .filter(move |herb| keys.contains(&herb.key.as_str()))
+        .map(of_book)
 }
 
 /// The words with the herbs and beds that go by each: what hangs together with one is found by it.
@@ -110,6 +128,11 @@ fn sought(reading: &Reading<'_>, text: &str) -> Result<Vec<Sought>, Failure> {
             .filter(|herb| by(&herb.common) || by(&said(&herb.common)) || by(&herb.latin))
             .map(|herb| herb.key.clone())
             .collect();
+        keys.extend(
+            formulary::names::keys_of(word)
+                .into_iter()
+                .map(str::to_owned),
+        );
         let own = own
             .iter()
             .filter(|(_, herb)| by(&herb.common) || herb.latin.as_deref().is_some_and(by));

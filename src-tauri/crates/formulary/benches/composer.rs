@@ -23,6 +23,7 @@ fn main() {
         state,
         mass_g: 180.0,
         moisture_wet_percent: None,
+        identity: Default::default(),
     };
     let mut failed = false;
     for (name, preparation, state) in [

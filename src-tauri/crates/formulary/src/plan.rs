@@ -4,7 +4,7 @@ use chrono::{Days, NaiveDate};
 use physics::{Interval, mixture::MOST_POURED};
 
 use crate::{
-    compose::{self, Composition, Plant, PourLine, Refusal, Stock},
+    compose::{self, Composition, Identity, Plant, PourLine, Refusal, Stock},
     herbs::{self, part::PartClass},
     note::{Note, Status},
     preparations::{Measure, PlantState, Preparation, sentence},
@@ -20,6 +20,8 @@ pub struct Wish {
     pub part: String,
     /// A preparation or a family.
     pub preparation: String,
+    /// Which plant it is, besides its name.
+    pub identity: Identity,
     /// Fresh or dried.
     pub state: PlantState,
     /// How many bottles.
@@ -132,6 +134,7 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
                 state: wish.state,
                 mass_g: UNIT_G,
                 moisture_wet_percent: None,
+                identity: wish.identity.clone(),
             },
         )
     };
@@ -140,6 +143,10 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
     if let Some(weak) = unit.weak_vinegar() {
         return Err(weak);
     }
+    compose::refuse_poison(preparation, &unit.plants).map_err(|refusal| Refusal {
+        field: "herb".to_owned(),
+        ..refusal
+    })?;
     if let Some(text) = compose::forbidden(preparation, &unit.plants) {
         return Err(Refusal::new("preparation", text));
     }

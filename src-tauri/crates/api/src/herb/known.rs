@@ -1,9 +1,11 @@
 //! The herb behind a key: one of the book, or one of the maker's own.
 
+use formulary::compose::Identity;
+use formulary::poison::{self, Called, Use};
 use journal::HerbKey;
 use store::Reading;
 
-use crate::Failure;
+use crate::{Code, Failure};
 
 /// A herb by whatever the maker calls it.
 pub(crate) struct Known {
@@ -80,6 +82,53 @@ impl Known {
             note: herb.note,
             entry: None,
         }
+    }
+
+    /// Which plant it is, for the formulary.
+    pub fn identity(&self, is_confirmed: bool) -> Identity {
+        let latin = match self.entry {
+            Some(_) => None,
+            None => self.latin.clone(),
+        };
+        Identity {
+            latin,
+            is_confirmed,
+        }
+    }
+
+    /// The plant of the list of poisonous ones that it is, by any of its names.
+    pub fn called(&self) -> Option<Called> {
+        let latin = self.latin.as_deref().filter(|_| self.entry.is_none());
+        poison::called(self.table_name(), latin)
+    }
+
+    /// Gives no recipe of a plant that the list of poisonous ones stops.
+    pub fn refuse_poison(
+        &self,
+        part: &str,
+        preparation: &str,
+        is_confirmed: bool,
+    ) -> Result<(), Failure> {
+        let is_for_skin = formulary::preparations::all()
+            .iter()
+            .filter(|one| one.key == preparation || one.family == preparation)
+            .any(|one| {
+                one.uses
+                    .contains(&formulary::preparations::Purpose::Outside)
+            });
+        let use_ = match is_for_skin {
+            true => Use::Outside,
+            false => Use::Inside,
+        };
+        let called = self.called();
+        let Some(stop) = called.and_then(|called| called.stop(part, use_, is_confirmed)) else {
+            return Ok(());
+        };
+        let code = match stop.asks {
+            true => Code::ConfirmPlant,
+            false => Code::Invalid,
+        };
+        Err(Failure::new(code, stop.note.text).at("herb"))
     }
 
     /// Whether a poisonous plant is taken for it.

@@ -1,6 +1,8 @@
 //! `herb.add` and `herb.correct`: herbs that the book does not have.
 
+use formulary::poison::Called;
 use journal::{Herb, HerbId, HerbKey};
+use message::Message;
 
 use super::known::Known;
 use super::list::line;
@@ -51,6 +53,7 @@ impl Command for CorrectHerb {
             let mut herb = writing
                 .get::<Herb>(&id)
                 .map_err(|why| Failure::from(why).renamed("key"))?;
+            let was = Known::of_maker(id.into(), herb.clone()).called();
             if let Some(common) = self.common {
                 herb.common = common.trim().to_owned();
                 refuse_a_second(&herb.common, Some(id), &writing.herbs()?)?;
@@ -60,6 +63,7 @@ impl Command for CorrectHerb {
             if let Some(parts) = self.parts {
                 herb.parts = trimmed(parts);
             }
+            refuse_another_plant(was, &Known::of_maker(id.into(), herb.clone()))?;
             writing.correct(&id, &herb)?;
             Ok((format!("Corrected the herb {}", herb.common), herb))
         })?;
@@ -78,6 +82,18 @@ fn trimmed(parts: Vec<String>) -> Vec<String> {
     parts.retain(|part| !part.is_empty());
     parts.dedup();
     parts
+}
+
+/// A plant of the list of poisonous ones stays what it is, whatever it is called.
+fn refuse_another_plant(was: Option<Called>, is: &Known) -> Result<(), Failure> {
+    let Some(was) = was.filter(|was| was.which.is_none()) else {
+        return Ok(());
+    };
+    if is.called().is_some_and(|called| called.plant == was.plant) {
+        return Ok(());
+    }
+    let message = Message::new("poison-renamed").with("plant", was.name());
+    Err(Failure::invalid("common", message))
 }
 
 /// Two herbs of one name could not be told apart in a list.

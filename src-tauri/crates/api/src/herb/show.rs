@@ -57,6 +57,24 @@ fn facts(known: &Known) -> Vec<Fact> {
 }
 
 fn cautions(known: &Known) -> Vec<Caution> {
+    let stop = known.called().map(|called| {
+        let note = called.told().note;
+        Caution {
+            code: note.code,
+            severity: Severity::Stop,
+            herb: None,
+            at: vec![Moment::Pick, Moment::Make, Moment::Use],
+            text: note.text,
+            source: note.source,
+            status: note.status.into(),
+        }
+    });
+    // The table says of its own herbs what must not be made of them.
+    let stop = stop.filter(|_| known.entry.is_none_or(|entry| entry.limit().is_none()));
+    stop.into_iter().chain(looked_up(known)).collect()
+}
+
+fn looked_up(known: &Known) -> Vec<Caution> {
     match known.entry {
         Some(entry) => formulary::cautions::of_herb(entry)
             .into_iter()

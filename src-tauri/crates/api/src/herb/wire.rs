@@ -29,6 +29,66 @@ pub struct Herbs {
     pub herbs: Vec<HerbLine>,
 }
 
+/// Which herb is meant by a name, in either language, number and with one slip in the typing.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct FindHerb {
+    pub text: String,
+    pub limit: Option<u32>,
+}
+
+/// A herb that a name may mean; one that is not `known` has a name and nothing else in the book.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct FoundHerb {
+    pub key: String,
+    pub common: String,
+    pub latin: Option<String>,
+    pub known: bool,
+}
+
+/// How far the list of poisonous plants goes.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum StopKind {
+    All,
+    Inside,
+    UnlessLicensed,
+    Ask,
+}
+
+impl From<formulary::poison::Kind> for StopKind {
+    fn from(kind: formulary::poison::Kind) -> Self {
+        use formulary::poison::Kind;
+        match kind {
+            Kind::All => Self::All,
+            Kind::Inside => Self::Inside,
+            Kind::UnlessLicensed => Self::UnlessLicensed,
+            Kind::Ask => Self::Ask,
+        }
+    }
+}
+
+/// What the list of poisonous plants says of a name.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct HerbStop {
+    pub kind: StopKind,
+    pub text: String,
+    pub source: Option<String>,
+    pub status: Status,
+}
+
+/// The answer to [`FindHerb`], the herb meant first.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct FoundHerbs {
+    pub herbs: Vec<FoundHerb>,
+    pub stop: Option<HerbStop>,
+}
+
 /// One herb with what is published and what the maker found.
 #[derive(Debug, Clone, Deserialize)]
 #[serde(deny_unknown_fields)]

@@ -10,7 +10,7 @@ use super::said::state;
 use super::sample;
 use crate::herb::Known;
 use crate::mixture::{Liquid, Moisture, StockItem};
-use crate::wire::{Interval, PlantState, Status};
+use crate::wire::{Interval, Note, PlantState, Status};
 use crate::{App, Command, Failure};
 
 /// What is it for?
@@ -41,6 +41,8 @@ pub struct AdviseJar {
     pub stock: Option<Vec<StockItem>>,
     /// Other plants that go into the same jar.
     pub also: Option<Vec<Plant>>,
+    /// A deliberate yes to what the list of poisonous plants asks.
+    pub confirmed: Option<bool>,
 }
 
 /// For or against.
@@ -82,6 +84,8 @@ pub struct Candidate {
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Advice {
     pub candidates: Vec<Candidate>,
+    /// What the list of poisonous plants asks; `confirmed: true` is the answer.
+    pub asks: Option<Note>,
 }
 
 impl Command for AdviseJar {
@@ -106,14 +110,15 @@ impl Command for AdviseJar {
             moisture_wet_percent: stated,
             sample: self.sample,
         };
+        let is_confirmed = self.confirmed.unwrap_or(false);
         let request = app.read(|reading| {
             let mut also = Vec::new();
             for (at, plant) in self.also.iter().flatten().enumerate() {
-                let plant = wet(reading, plant);
+                let plant = wet(reading, plant, is_confirmed);
                 also.push(plant.map_err(|why| why.within(&format!("also[{at}]")))?);
             }
             Ok(advise::Request {
-                plant: wet(reading, &first)?,
+                plant: wet(reading, &first, is_confirmed)?,
                 also,
                 purpose: match self.purpose {
                     Purpose::Inside => preparations::Purpose::Inside,
@@ -144,6 +149,7 @@ impl Command for AdviseJar {
             }
         })?;
         Ok(Advice {
+            asks: advise::asks(&request).map(Note::from),
             candidates: candidates.into_iter().map(candidate).collect(),
         })
     }
@@ -151,7 +157,11 @@ impl Command for AdviseJar {
 
 /// A plant with its water as it is stated or sampled; a herb that nobody looked up has no table to
 /// take a sample together with.
-fn wet(reading: &Reading<'_>, plant: &Plant) -> Result<compose::Plant, Failure> {
+fn wet(
+    reading: &Reading<'_>,
+    plant: &Plant,
+    is_confirmed: bool,
+) -> Result<compose::Plant, Failure> {
     let sampled = plant.sample.as_ref().map(|sample| {
         let known = Known::asked(reading, &plant.herb)?;
         sample::moisture(reading, &known, &plant.part, plant.state, sample)
@@ -159,6 +169,7 @@ fn wet(reading: &Reading<'_>, plant: &Plant) -> Result<compose::Plant, Failure> 
     let sampled = sampled.transpose()?.map(|(moisture, _)| moisture);
     let moisture = sampled.or(plant.moisture_wet_percent);
     Ok(compose::Plant {
+        identity: identity(reading, &plant.herb, is_confirmed),
         herb: herb_name(reading, &plant.herb),
         part: plant.part.clone(),
         state: state(plant.state),
@@ -175,6 +186,15 @@ fn wet(reading: &Reading<'_>, plant: &Plant) -> Result<compose::Plant, Failure> 
 pub(super) fn herb_name(reading: &Reading<'_>, text: &str) -> String {
     Known::asked(reading, text)
         .map_or_else(|_| text.to_owned(), |known| known.table_name().to_owned())
+}
+
+/// Which plant a herb of any name is.
+pub(super) fn identity(reading: &Reading<'_>, text: &str, is_confirmed: bool) -> compose::Identity {
+    let unknown = compose::Identity {
+        latin: None,
+        is_confirmed,
+    };
+    Known::asked(reading, text).map_or(unknown, |known| known.identity(is_confirmed))
 }
 
 fn candidate(candidate: advise::Candidate) -> Candidate {

@@ -73,6 +73,7 @@ impl Composed {
                 (None, None) => own_moisture(reading, &herb, &plant.part, lot).map_err(here)?,
             };
             plants.push(compose::Plant {
+                identity: herb.identity(asked.confirmed.unwrap_or(false)),
                 herb: herb.table_name().to_owned(),
                 part: plant.part.clone(),
                 state: state(plant.state),

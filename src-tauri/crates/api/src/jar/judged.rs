@@ -57,6 +57,8 @@ impl Judged {
         for plant in &jar.plants {
             let herb = Known::written(reading, &plant.herb)?;
             plants.push(compose::Plant {
+                // Whatever was asked when it was poured was answered then.
+                identity: herb.identity(true),
                 herb: herb.table_name().to_owned(),
                 part: plant.part.clone(),
                 state: state(plant.state),

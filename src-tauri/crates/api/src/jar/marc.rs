@@ -121,6 +121,7 @@ fn composition(
         glycerin_percent_vol: None,
         fortify_percent_vol: None,
         temperature_c: None,
+        confirmed: None,
     })
 }
 

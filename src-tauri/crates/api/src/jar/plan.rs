@@ -4,7 +4,7 @@ use formulary::{plan, preparations};
 use serde::{Deserialize, Serialize};
 use store::Reading;
 
-use super::advise::herb_name;
+use super::advise::{herb_name, identity};
 use super::compose::shelf;
 use super::proposal::PourLine;
 use super::retention;
@@ -33,6 +33,8 @@ pub struct PlanBottles {
     pub stock: Option<Vec<StockItem>>,
     pub yearly_use_ml: Option<f64>,
     pub gifts: Option<bool>,
+    /// A deliberate yes to what the list of poisonous plants asks.
+    pub confirmed: Option<bool>,
 }
 
 /// A liquid that the shelf lacks.
@@ -123,6 +125,7 @@ impl Command for PlanBottles {
                 None => own_use(app, reading, &self.herb, &self.preparation)?,
             };
             let wish = plan::Wish {
+                identity: identity(reading, &self.herb, self.confirmed.unwrap_or(false)),
                 herb: herb_name(reading, &self.herb),
                 part: self.part,
                 preparation: self.preparation,

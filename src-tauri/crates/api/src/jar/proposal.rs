@@ -43,6 +43,8 @@ pub struct Composition {
     pub glycerin_percent_vol: Option<f64>,
     pub fortify_percent_vol: Option<f64>,
     pub temperature_c: Option<f64>,
+    /// A deliberate yes to what the list of poisonous plants asks.
+    pub confirmed: Option<bool>,
 }
 
 /// A figure that can be moved: where it stands, how far it goes, what is usual and why.

@@ -297,6 +297,11 @@ fn composed(
         });
         plants.collect()
     });
+    for (at, plant) in plants.iter().enumerate() {
+        Known::asked(reading, &plant.herb)
+            .and_then(|known| known.refuse_poison(&plant.part, &recipe.preparation, true))
+            .map_err(|why| why.within(&format!("plants[{at}]")))?;
+    }
     let shelf = reading.supplies()?;
     let stock = recipe.stock.iter().map(|item| {
         let like = shelf
@@ -317,5 +322,6 @@ fn composed(
         glycerin_percent_vol: recipe.glycerin_percent_vol,
         fortify_percent_vol: recipe.fortify_percent_vol,
         temperature_c: None,
+        confirmed: None,
     })
 }

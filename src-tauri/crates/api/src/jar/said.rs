@@ -13,9 +13,13 @@ use crate::{Code, Failure};
 
 impl From<compose::Refusal> for Failure {
     fn from(refusal: compose::Refusal) -> Self {
+        let code = match refusal.asks {
+            true => Code::ConfirmPlant,
+            false => Code::Invalid,
+        };
         Self {
             field: Some(refusal.field),
-            ..Self::new(Code::Invalid, refusal.message)
+            ..Self::new(code, refusal.message)
         }
     }
 }

@@ -24,6 +24,8 @@ pub struct SavePlan {
     pub bottle_ml: f64,
     pub ready_on: String,
     pub gifts: Option<bool>,
+    /// A deliberate yes to what the list of poisonous plants asks.
+    pub confirmed: Option<bool>,
 }
 
 bare_request!(
@@ -101,6 +103,8 @@ impl WishLine {
             stock: None,
             yearly_use_ml: None,
             gifts: Some(self.gifts),
+            // Whatever asks was answered when the wish was written down.
+            confirmed: Some(true),
         }
     }
 }
@@ -114,6 +118,8 @@ impl Command for SavePlan {
         let ready_on = asked::date("ready_on", &self.ready_on)?;
         let (done, wish) = app.perform(|writing| {
             let known = Known::asked(writing, &self.herb)?;
+            let is_confirmed = self.confirmed.unwrap_or(false);
+            known.refuse_poison(&self.part, &self.preparation, is_confirmed)?;
             let wish = Wish {
                 herb: known.key,
                 part: self.part,

@@ -13,7 +13,8 @@ use crate::{
     constituents::Grade,
     herbs,
     keep::{self, Keeping},
-    note::{Reason, Speaks, Status},
+    note::{Note, Reason, Speaks, Status},
+    poison::{self, Stop, Use},
     preparations::{self, Ends, Preparation, Purpose, Solvent, Verdict},
     words,
 };
@@ -113,6 +114,27 @@ pub fn advise_from(
     }
     ranked.sort_by(|(a, _), (b, _)| b.total_cmp(a));
     Ok(ranked.into_iter().map(|(_, candidate)| candidate).collect())
+}
+
+/// What the list of poisonous plants asks about the herbs, where a deliberate yes would let all of them pass.
+pub fn asks(request: &Request) -> Option<Note> {
+    let use_ = match request.purpose {
+        Purpose::Outside => Use::Outside,
+        Purpose::Inside | Purpose::Food => Use::Inside,
+    };
+    let stops: Vec<Stop> = std::iter::once(&request.plant)
+        .chain(&request.also)
+        .filter_map(|plant| {
+            let called = poison::called(&plant.herb, plant.identity.latin.as_deref())?;
+            called.stop(&plant.part, use_, plant.identity.is_confirmed)
+        })
+        .collect();
+    let all_ask = stops.iter().all(|stop| stop.asks);
+    stops
+        .into_iter()
+        .next()
+        .map(|stop| stop.note)
+        .filter(|_| all_ask)
 }
 
 /// Whether a wish of the maker rules it out; it is then not named at all.
@@ -297,6 +319,19 @@ fn excluded_by(
     let against = |text: String, source: &str, status| {
         Some(Reason::new(Speaks::Against, text, source, status))
     };
+    let is_for_skin =
+        request.purpose == Purpose::Outside && preparation.uses.contains(&Purpose::Outside);
+    let use_ = match is_for_skin {
+        true => Use::Outside,
+        false => Use::Inside,
+    };
+    if let Some(Stop { note, .. }) = plant.stop(use_) {
+        return against(
+            note.text,
+            note.source.as_deref().unwrap_or_default(),
+            note.status,
+        );
+    }
     let herb = plant.known?;
     let limit = herb.limit_of(&plant.part);
     match &limit {

@@ -13,6 +13,7 @@ fn ask(herb: &str, part: &str, state: PlantState, purpose: Purpose) -> Request {
         state,
         mass_g: 100.0,
         moisture_wet_percent: None,
+        identity: Default::default(),
     };
     Request {
         plant,

@@ -12,6 +12,7 @@ fn jar(preparation: &str, plants: &[(&str, &str, PlantState)]) -> Proposal {
         state: *state,
         mass_g: 50.0,
         moisture_wet_percent: None,
+        identity: Default::default(),
     });
     let plants: Vec<Plant> = plants.collect();
     let mut wish = Composition::of(preparation, plants[0].clone());
@@ -90,11 +91,16 @@ fn a_stop_for_some_people_forbids_no_jar() {
 fn borage_flower_holds_the_alkaloids_too() {
     // Borago (not approved), German Commission E, 12 July 1991.
     for part in ["flower", "leaf"] {
-        let jar = jar("glycerite", &[("borage", part, PlantState::Fresh)]);
-        assert_eq!(jar.keeping.verdict, Verdict::DoNotMake, "{part}");
-        assert_eq!(jar.cautions[0].code, "do-not-use", "{part}");
-        assert_eq!(jar.cautions[0].severity, Severity::Stop);
+        let refused = compose(&Composition::of("glycerite", jar_plant("borage", part)));
+        assert_eq!(refused.unwrap_err().field, "plants[0].herb", "{part}");
+        let limit = herbs::find("borage").unwrap().limit_of(part).unwrap();
+        assert_eq!(limit.1.code, "do-not-use", "{part}");
     }
+    let said = of_herb(herbs::find("borage").unwrap());
+    assert_eq!(
+        (said[0].code.as_str(), said[0].severity),
+        ("do-not-use", Severity::Stop)
+    );
 }
 
 #[test]
@@ -201,8 +207,8 @@ fn comfrey_names_the_garden_plant_and_says_that_its_jar_was_never_measured() {
         jar.keeping.verdict < Verdict::DoNotMake,
         "on whole skin it may be used"
     );
-    let wine = compose(&Composition::of("cordial", jar_plant("comfrey", "root"))).unwrap();
-    assert_eq!(wine.keeping.verdict, Verdict::DoNotMake);
+    let wine = compose(&Composition::of("cordial", jar_plant("comfrey", "root")));
+    assert_eq!(wine.unwrap_err().field, "plants[0].herb");
 }
 
 fn jar_plant(herb: &str, part: &str) -> Plant {
@@ -212,6 +218,7 @@ fn jar_plant(herb: &str, part: &str) -> Plant {
         state: PlantState::Dried,
         mass_g: 50.0,
         moisture_wet_percent: None,
+        identity: Default::default(),
     }
 }
 

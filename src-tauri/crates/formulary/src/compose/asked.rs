@@ -17,6 +17,17 @@ pub struct Plant {
     pub mass_g: f64,
     /// Its water, % of the weight, where the maker knows it; else the tables say.
     pub moisture_wet_percent: Option<Interval>,
+    /// What else is known of which plant it is.
+    pub identity: Identity,
+}
+
+/// Which plant it is, besides the name.
+#[derive(Debug, Clone, Default, PartialEq, Eq)]
+pub struct Identity {
+    /// The Latin name that the maker gave.
+    pub latin: Option<String>,
+    /// Whether the maker said a deliberate yes to what the list of poisonous plants asks.
+    pub is_confirmed: bool,
 }
 
 /// A liquid at hand.
@@ -80,6 +91,8 @@ pub struct Refusal {
     pub field: String,
     /// What is wrong with it and what is accepted.
     pub message: String,
+    /// Whether the same request would be accepted with its plants confirmed.
+    pub asks: bool,
 }
 
 impl Refusal {
@@ -87,6 +100,7 @@ impl Refusal {
         Self {
             field: field.into(),
             message: message.into(),
+            asks: false,
         }
     }
 }

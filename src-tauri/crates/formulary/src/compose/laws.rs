@@ -192,6 +192,7 @@ fn a_damper_herb_never_keeps_better() {
             for moisture in 50..=97 {
                 let herb = Plant {
                     moisture_wet_percent: Some(Interval::exact(f64::from(moisture))),
+                    identity: Default::default(),
                     ..plant("oregano", "flowering tops", PlantState::Fresh, 100.0)
                 };
                 let mut wish = Composition::of(&preparation.key, herb);

@@ -19,7 +19,7 @@ mod shelf;
 mod strength;
 mod usual;
 
-pub use asked::{Composition, Plant, Refusal, Stock};
+pub use asked::{Composition, Identity, Plant, Refusal, Stock};
 pub use controls::{Control, Controls};
 pub use liquids::name;
 pub use plants::{PlantLine, TOLD_WATER};
@@ -28,7 +28,7 @@ pub use proposal::{PourLine, Proposal, Shortfall};
 pub use room::Room;
 
 pub(crate) use draft::{Draft, draft};
-pub(crate) use forbidden::forbidden;
+pub(crate) use forbidden::{forbidden, refuse_poison};
 pub(crate) use liquids::kind_word;
 pub(crate) use plants::{LEAST_G, MOST_G};
 pub(crate) use room::room;
@@ -52,7 +52,7 @@ use crate::{
 /// use formulary::{compose::{Composition, Plant, compose}, preparations::PlantState};
 /// let mint = Plant {
 ///     herb: "peppermint".into(), part: "leaf".into(), state: PlantState::Fresh,
-///     mass_g: 100.0, moisture_wet_percent: None,
+///     mass_g: 100.0, moisture_wet_percent: None, identity: Default::default(),
 /// };
 /// let jar = compose(&Composition::of("glycerite", mint))?;
 /// assert_eq!(jar.pours[0].name, "glycerin of 99.5 %");
@@ -76,6 +76,7 @@ pub fn compose_as(
     if let Some(weak) = draft.weak_vinegar() {
         return Err(weak);
     }
+    refuse_poison(preparation, &draft.plants)?;
     let room = room(&draft, composition.jar_ml)?;
     let would_help = help::would_help(preparation, composition, &draft);
     let Draft {

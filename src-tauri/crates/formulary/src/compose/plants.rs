@@ -7,6 +7,7 @@ use super::{Composition, Refusal};
 use crate::{
     herbs::{self, Herb},
     note::{Note, Status, source_of},
+    poison::{self, Called, Stop, Use},
     preparations::{PlantState, Preparation},
     words,
 };
@@ -36,6 +37,11 @@ pub struct PlantLine {
     pub basis_status: Status,
     #[serde(skip)]
     pub(crate) known: Option<&'static Herb>,
+    /// The plant of the list of poisonous ones that it is, by any of its names.
+    #[serde(skip)]
+    pub(crate) called: Option<Called>,
+    #[serde(skip)]
+    pub(crate) is_confirmed: bool,
 }
 
 impl PartialEq for Herb {
@@ -48,6 +54,13 @@ impl PlantLine {
     pub(crate) fn dry_matter_g(&self) -> Interval {
         self.moisture_wet_percent
             .map_monotone(|percent| self.mass_g * (1.0 - percent / 100.0))
+    }
+
+    /// What the list of poisonous plants has against it.
+    pub(crate) fn stop(&self, use_: Use) -> Option<Stop> {
+        self.called
+            .as_ref()?
+            .stop(&self.part, use_, self.is_confirmed)
     }
 
     pub(super) fn reason(&self) -> Note {
@@ -156,6 +169,8 @@ pub(super) fn lines(
                 basis_source: source,
                 basis_status: status,
                 known,
+                called: poison::called(&plant.herb, plant.identity.latin.as_deref()),
+                is_confirmed: plant.identity.is_confirmed,
             })
         })
         .collect()

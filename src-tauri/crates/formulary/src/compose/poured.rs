@@ -112,6 +112,7 @@ mod tests {
             state: PlantState::Fresh,
             mass_g: 100.0,
             moisture_wet_percent: None,
+            identity: Default::default(),
         };
         let proposal = compose(&Composition::of("glycerite", plant.clone())).unwrap();
         let poured: Vec<_> = proposal

@@ -10,12 +10,14 @@ pub(super) fn plant(herb: &str, part: &str, state: PlantState, mass_g: f64) -> P
         state,
         mass_g,
         moisture_wet_percent: None,
+        identity: Default::default(),
     }
 }
 
 pub(super) fn mint(moisture: f64) -> Plant {
     Plant {
         moisture_wet_percent: Some(Interval::exact(moisture)),
+        identity: Default::default(),
         ..plant("peppermint", "leaf", PlantState::Fresh, 100.0)
     }
 }
@@ -143,6 +145,7 @@ fn fresh_and_dried_glycerites_end_alike() {
     let fresh = compose(&wish).unwrap();
     let dried = Plant {
         moisture_wet_percent: Some(Interval::exact(10.0)),
+        identity: Default::default(),
         ..plant("peppermint", "leaf", PlantState::Dried, 100.0)
     };
     let mut wish = Composition::of("glycerite", dried);
@@ -226,6 +229,7 @@ fn damp_herb_spoils_an_oil() {
     let at = |moisture: Interval| {
         let herb = Plant {
             moisture_wet_percent: Some(moisture),
+            identity: Default::default(),
             ..plant("calendula", "flower", PlantState::Dried, 50.0)
         };
         compose(&Composition::of("oil", herb)).unwrap()
@@ -273,26 +277,27 @@ fn spiced_vinegar_counts_every_wet_root() {
 
 #[test]
 fn comfrey_and_elderberry_are_stopped() {
-    let stop = |preparation: &str, herb: &str, part: &str| {
-        compose(&Composition::of(
-            preparation,
-            plant(herb, part, PlantState::Fresh, 50.0),
-        ))
-        .unwrap()
-        .keeping
+    let made = |preparation: &str, herb: &str, part: &str| {
+        let plant = plant(herb, part, PlantState::Fresh, 50.0);
+        compose(&Composition::of(preparation, plant))
     };
+    let keeping = made("cordial", "elderberry", "berry").unwrap().keeping;
+    assert_eq!(keeping.verdict, Verdict::DoNotMake);
+    assert!(
+        keeping.text.starts_with("Do not make it: "),
+        "{}",
+        keeping.text
+    );
+    // What stands on the list of poisonous plants gets no amounts at all.
     for (preparation, herb, part) in [
-        ("cordial", "elderberry", "berry"),
         ("bitters", "comfrey", "leaf"),
         ("vinegar", "henbane", "leaf"),
         ("glycerite", "coltsfoot", "leaf"),
     ] {
-        let keeping = stop(preparation, herb, part);
-        assert_eq!(keeping.verdict, Verdict::DoNotMake, "{herb}");
-        assert!(
-            keeping.text.starts_with("Do not make it: ") || keeping.text.contains("do-not-make"),
-            "{}",
-            keeping.text
+        let refusal = made(preparation, herb, part).unwrap_err();
+        assert_eq!(
+            (refusal.field.as_str(), refusal.asks),
+            ("plants[0].herb", false)
         );
     }
 }

@@ -259,7 +259,7 @@ pub fn all() -> &'static [Herb] {
     &HERBS.list
 }
 
-/// The herb of that key, common name, other name, binomial or table key, in any case.
+/// The herb of that key, common name, other name, binomial or table key, in any case and number, where it means no other.
 ///
 /// ```
 /// for name in ["peppermint", "Peppermint", "Mentha x piperita", "peppermint_leaf"] {
@@ -267,7 +267,9 @@ pub fn all() -> &'static [Herb] {
 /// }
 /// ```
 pub fn find(name: &str) -> Option<&'static Herb> {
-    HERBS.index.get(&slug(name)).map(|at| &HERBS.list[*at])
+    let at = HERBS.index.get(&slug(name));
+    at.map(|at| &HERBS.list[*at])
+        .or_else(|| crate::names::meant(name))
 }
 
 #[cfg(test)]

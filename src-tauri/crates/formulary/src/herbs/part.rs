@@ -84,7 +84,7 @@ pub fn class_of(part: &str) -> PartClass {
         } else {
             PartClass::Herb
         }
-    } else if has(&["leaf", "leaves", "stalk", "shoot"]) {
+    } else if has(&["leaf", "leaves", "stalk", "shoot", "scape"]) {
         PartClass::Leaf
     } else if has(&["flower", "blossom", "petal", "cone", "calyx", "strobile"]) {
         PartClass::Flower

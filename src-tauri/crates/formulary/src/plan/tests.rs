@@ -4,6 +4,7 @@ use super::*;
 
 fn balm(state: PlantState) -> Wish {
     Wish {
+        identity: Default::default(),
         herb: "lemon balm".into(),
         part: "leaf".into(),
         preparation: "glycerite".into(),
@@ -62,6 +63,7 @@ fn composing_and_straining_the_plan_gives_the_bottles() {
                         state,
                         mass_g: herb_g.value,
                         moisture_wet_percent: None,
+                        identity: Default::default(),
                     },
                 ))
                 .unwrap();
