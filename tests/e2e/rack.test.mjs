@@ -6,11 +6,11 @@ import { execFileSync } from "node:child_process";
 import { mkdir, readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import path from "node:path";
-import { test } from "node:test";
 
 import { engine, open, withApp } from "./engine.mjs";
 import { barriers, geometry } from "./measures.mjs";
 import { built } from "./programs.mjs";
+import { test } from "./tested.mjs";
 
 const pictures = path.join(import.meta.dirname, "pictures", engine);
 const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
