@@ -103,10 +103,10 @@ fn a_view_or_trigger_in_a_foreign_journal_is_never_run() {
     }
 }
 
-const WITHOUT_TRIGGERS: &str = "
+pub const WITHOUT_TRIGGERS: &str = "
     DROP TRIGGER deed_is_never_changed; DROP TRIGGER deed_is_never_erased;
     DROP TRIGGER change_is_never_changed; DROP TRIGGER change_is_never_erased;";
-const TRIGGERS: &str = "
+pub const TRIGGERS: &str = "
     CREATE TRIGGER deed_is_never_changed BEFORE UPDATE ON deed
 BEGIN SELECT RAISE(ABORT, 'a deed is never changed'); END;
     CREATE TRIGGER deed_is_never_erased BEFORE DELETE ON deed

@@ -3,6 +3,7 @@
 
 #![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
 
+mod altered;
 mod check;
 #[path = "../api/world.rs"]
 #[allow(dead_code, reason = "the other tests of the commands use the rest")]

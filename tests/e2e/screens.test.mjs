@@ -119,6 +119,7 @@ async function addresses(app) {
     "safe-merge": "/safe-merge",
     "safe-export": "/safe-export",
     "safe-import": "/safe-import",
+    "safe-check": "/safe-check",
     "safe-rescue": "/safe-rescue",
     // Last, for it changes the journal.
     "tray-lost": `/tray/${tray}`,

@@ -115,7 +115,11 @@ rescue: RescueReport | null,
 /**
  * When all of the book was last read.
  */
-checked: LastCheck | null, };
+checked: LastCheck | null, 
+/**
+ * Whether it is time to read all of it again.
+ */
+check_due: boolean, };
 
 /**
  * What a backup holds.

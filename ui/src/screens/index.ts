@@ -40,6 +40,7 @@ import Safe from "./Safe.svelte";
 import SafeExport from "./SafeExport.svelte";
 import SafeImport from "./SafeImport.svelte";
 import SafeLost from "./SafeLost.svelte";
+import SafeCheck from "./SafeCheck.svelte";
 import SafeRescue from "./SafeRescue.svelte";
 import SafeRestore from "./SafeRestore.svelte";
 import Sample from "./Sample.svelte";
@@ -117,6 +118,7 @@ export const screens: Record<string, Component> = {
   "safe-merge": SafeRestore,
   "safe-export": SafeExport,
   "safe-import": SafeImport,
+  "safe-check": SafeCheck,
   "safe-rescue": SafeRescue,
   "safe-lost": SafeLost,
 };

@@ -20,6 +20,9 @@ import { Safe } from "./safe.svelte";
 import { Supplies } from "./supplies.svelte";
 import { Trays } from "./trays.svelte";
 
+/** After the start, until the book may read itself as a whole. */
+const QUIET_MS = 120_000;
+
 /** Everything the screens read and write. */
 export class Book {
   readonly desk: Desk;
@@ -77,6 +80,8 @@ export async function openBook(): Promise<Book> {
   await Promise.all([book.preferences.load(), ...(ahead || [])]);
   // Nothing can be shown of a book that is not there; what shall take its place is asked first.
   if (book.preferences.kept.is_lost) book.route.replace("/safe-lost");
+  // Long after the start, so that nothing that the maker waits for waits for it.
+  if (!book.preferences.kept.is_lost) setTimeout(() => void book.safe.checkNowAndThen().catch(() => undefined), QUIET_MS);
   api.onLink((link) => book.route.go(`/lot/${encodeURIComponent(link)}`));
   return book;
 }

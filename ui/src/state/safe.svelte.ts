@@ -2,6 +2,7 @@ import {
   Failure,
   type Api,
   type BackupMade,
+  type BookChecked,
   type ExportMade,
   type JobBegun,
   type JobOutcome,
@@ -31,10 +32,12 @@ export class Safe {
   readonly exporting = new Form();
   readonly restoring = new Form();
   readonly merging = new Form();
+  readonly checking = new Form();
   backup = $state.raw<BackupMade | null>(null);
   export = $state.raw<ExportMade | null>(null);
   restored = $state.raw<Restored | null>(null);
   merged = $state.raw<MergeReport | null>(null);
+  checked = $state.raw<BookChecked | null>(null);
   private job: string | null = null;
   private stopped = false;
 
@@ -81,6 +84,8 @@ export class Safe {
         return this.restoring.send(() => this.restore(begun));
       case "merge":
         return this.merging.send(() => this.merge(begun));
+      case "check":
+        return this.checking.send(() => this.check(begun));
       case "restore_look":
         return this.restoring.send(async () => void (await this.look(begun)));
       case "merge_look":
@@ -111,6 +116,17 @@ export class Safe {
 
   beginMerge(request: Request<"merge.apply">): Promise<void> {
     return this.merge(() => this.api.call("merge.apply", request));
+  }
+
+  beginCheck(): Promise<void> {
+    return this.check(() => this.api.call("journal.begin_check", {}));
+  }
+
+  /** Has the whole book read while the maker does something else, if that was not done for long. */
+  async checkNowAndThen(): Promise<void> {
+    const about = await this.api.call("backup.about", {});
+    if (!about.check_due || this.task) return;
+    await this.api.call("journal.begin_check", {});
   }
 
   /** Hands a file to the core piece by piece and tells what the core calls it; null when it was stopped. */
@@ -168,6 +184,13 @@ export class Safe {
   private async makeExport(begin: Begin): Promise<void> {
     this.export = null;
     this.export = await this.run("export", "export", begin);
+  }
+
+  private async check(begin: Begin): Promise<void> {
+    this.checked = null;
+    this.checked = await this.run("check", "checked", begin);
+    // Lists may have been made anew.
+    if (this.checked) await this.desk.refreshAll();
   }
 
   private look(begin: Begin) {

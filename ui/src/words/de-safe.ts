@@ -65,6 +65,23 @@ export const safe = {
     download: (name: string) => `${name} speichern`,
     saving: "Sie wird dorthin kopiert …",
 
+    check: {
+      title: "Buch prüfen",
+      text: "Liest alles und sagt, was nicht stimmt",
+      what: "Jeder Eintrag und jedes Bild wird gelesen. So zeigt sich, was ohne dein Zutun beschädigt wurde oder fehlt.",
+      mends: "Listen, die nicht stimmen, werden aus deinen Einträgen neu gemacht. An dem, was du geschrieben hast, ändert sich nichts.",
+      again: "Noch einmal prüfen",
+      whole: "Alles steht so da, wie es geschrieben wurde.",
+      mended: "Etwas stimmte nicht und ist wieder in Ordnung.",
+      found: (count: number) => (count === 1 ? "Etwas stimmt nicht." : `${count} Dinge stimmen nicht.`),
+      bringIn: "Sicherung dazunehmen",
+      isMended: "Wieder in Ordnung",
+      todo: "Überschreibe jetzt keine alte Sicherung. Nimm deine letzte Sicherung dazu oder rette, was lesbar ist.",
+      last: "Letzte Prüfung",
+      never: "Das Buch wurde noch nicht geprüft",
+      lastWrong: (count: number) =>
+        count === 1 ? "Bei der letzten Prüfung stimmte etwas nicht." : `Bei der letzten Prüfung stimmten ${count} Dinge nicht.`,
+    },
     working: {
       backup: "Die Sicherung wird gemacht",
       export: "Die Ausgabe wird gemacht",
@@ -72,6 +89,7 @@ export const safe = {
       apply: "Wird wiederhergestellt",
       merge: "Beides wird zusammengeführt",
       send: "Die Datei wird übernommen",
+      check: "Das ganze Buch wird gelesen",
     },
     done: (percent: string) => `${percent} % fertig`,
     cancel: "Anhalten",

@@ -62,6 +62,23 @@ export const safe = {
     download: (name: string) => `Save ${name}`,
     saving: "Copying it there …",
 
+    check: {
+      title: "Check the book",
+      text: "Reads everything and says what is wrong",
+      what: "This reads every entry and every picture. It finds what was damaged or lost without your doing.",
+      mends: "Lists that went wrong are made anew from your entries. Nothing that you wrote is changed.",
+      again: "Check again",
+      whole: "Everything reads as it was written.",
+      mended: "Something was wrong, and it is right again.",
+      found: (count: number) => (count === 1 ? "One thing is wrong." : `${count} things are wrong.`),
+      bringIn: "Bring in a backup",
+      isMended: "Right again",
+      todo: "Make no new backup over an old one. Bring in your latest backup, or rescue what can be read.",
+      last: "Last check",
+      never: "The book was not checked yet",
+      lastWrong: (count: number) =>
+        count === 1 ? "The last check found something wrong." : `The last check found ${count} things wrong.`,
+    },
     working: {
       backup: "Making the backup",
       export: "Making the export",
@@ -69,6 +86,7 @@ export const safe = {
       apply: "Restoring",
       merge: "Bringing both together",
       send: "Taking the file in",
+      check: "Reading the whole book",
     },
     done: (percent: string) => `${percent} % done`,
     cancel: "Stop this",

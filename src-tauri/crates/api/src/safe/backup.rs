@@ -70,6 +70,8 @@ pub struct BackupAbout {
     pub rescue: Option<RescueReport>,
     /// When all of the book was last read.
     pub checked: Option<LastCheck>,
+    /// Whether it is time to read all of it again.
+    pub check_due: bool,
 }
 
 /// Makes a backup. Without `file` it lies among the made files, to be fetched or shared.
@@ -125,6 +127,7 @@ impl Command for AboutBackup {
             )
         };
         let last: Option<LastBackup> = last.and_then(|text| serde_json::from_str(&text).ok());
+        let checked: Option<LastCheck> = checked.and_then(|text| serde_json::from_str(&text).ok());
         let days_ago = last
             .as_ref()
             .and_then(|last| DateTime::parse_from_rfc3339(&last.at).ok())
@@ -149,7 +152,8 @@ impl Command for AboutBackup {
             journal_bytes: bytes("") + bytes("-wal"),
             latest: contents.latest.map(|at| hybrid_time(at, now)),
             can_undo,
-            checked: checked.and_then(|text| serde_json::from_str(&text).ok()),
+            check_due: super::check::is_due(checked.as_ref(), contents.deeds, now),
+            checked,
             rescue: rescue.and_then(|text| serde_json::from_str(&text).ok()),
             last,
         })

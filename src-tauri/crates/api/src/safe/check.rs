@@ -88,6 +88,23 @@ impl Command for BeginCheck {
     }
 }
 
+/// How long a book goes without being read as a whole (a proposal; nobody published one).
+const DAYS: i64 = 30;
+/// A book with fewer entries is read at a glance by its maker.
+const FEW: u64 = 20;
+
+/// Whether it is time to read all of it, given when that was last done.
+pub(super) fn is_due(
+    last: Option<&LastCheck>,
+    deeds: u64,
+    now: chrono::DateTime<chrono::FixedOffset>,
+) -> bool {
+    let last = last.and_then(|last| chrono::DateTime::parse_from_rfc3339(&last.at).ok());
+    // A clock that was set back does not put it off.
+    let is_long_ago = |at| journal::days_since(at, now).abs() >= DAYS;
+    deeds >= FEW && last.is_none_or(is_long_ago)
+}
+
 fn checked(
     keep: &Keep,
     progress: &Progress,

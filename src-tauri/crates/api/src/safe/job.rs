@@ -154,7 +154,12 @@ impl App {
             id,
         };
         let mut jobs = held(&self.keep.jobs.0);
-        jobs_at_rest(&jobs)?;
+        // A check only reads, and may have begun by itself: it gives way to what the maker asks for.
+        let checks = |job: &&Job| job.work == JobWork::Check;
+        jobs.values()
+            .filter(checks)
+            .for_each(|job| job.progress.cancel());
+        jobs_at_rest(jobs.values().filter(|job| !checks(job)))?;
         while jobs.len() >= REMEMBERED {
             jobs.pop_first();
         }
@@ -189,7 +194,7 @@ impl App {
 
     /// Refuses what no job may run beside.
     pub(super) fn no_job_runs(&self) -> Result<(), Failure> {
-        jobs_at_rest(&held(&self.keep.jobs.0))
+        jobs_at_rest(held(&self.keep.jobs.0).values())
     }
 
     fn job(&self, name: &str) -> Result<JobCard, Failure> {
@@ -201,8 +206,8 @@ impl App {
     }
 }
 
-fn jobs_at_rest(jobs: &BTreeMap<String, Job>) -> Result<(), Failure> {
-    if jobs.values().all(|job| job.end.is_some()) {
+fn jobs_at_rest<'j>(mut jobs: impl Iterator<Item = &'j Job>) -> Result<(), Failure> {
+    if jobs.all(|job| job.end.is_some()) {
         return Ok(());
     }
     let message =
