@@ -178,6 +178,35 @@ test(`${engine}: damage that shows later is rescued by a button`, async (t) => {
   await app.reads("Calendula");
 });
 
+/** Changes one bit in the middle of the first picture in an album. */
+async function damagePicture(folder) {
+  const originals = path.join(folder, "photos", "originals");
+  const [part] = (await readdir(originals)).sort();
+  const [name] = await readdir(path.join(originals, part));
+  const file = await open(path.join(originals, part, name), "r+");
+  const middle = Math.floor((await file.stat()).size / 2);
+  const byte = Buffer.alloc(1);
+  await file.read(byte, 0, 1, middle);
+  byte[0] ^= 1;
+  await file.write(byte, 0, 1, middle);
+  await file.close();
+}
+
+test(`${engine}: the book is checked by a button, and says what is damaged`, async (t) => {
+  const app = await withFolder(t, tellSeason);
+  await app.go("/safe");
+  await app.reads("The book was not checked yet");
+  await app.press("link", "Check the book");
+  await app.press("button", "Check the book");
+  await app.reads("Everything reads as it was written.");
+  await damagePicture(app.folder);
+  await app.press("button", "Check again");
+  await app.reads("One thing is wrong.");
+  await app.reads("The picture is damaged.");
+  await app.go("/safe");
+  await app.reads("The last check found something wrong.");
+});
+
 test(`${engine}: a book whose file is missing or empty is asked about, and a restore point brings it back`, async (t) => {
   const file = path.join(await outside(t), "backup.zip");
   const other = await withFolder(t, tellSeason);
