@@ -66,8 +66,14 @@ export class Safe {
     await this.desk.refreshAll();
   }
 
-  handOver(name: string): Promise<boolean> {
-    return this.api.handOver(name);
+  /** Puts a made file where the maker wants it; a backup counts from then on. */
+  async handOver(name: string): Promise<boolean> {
+    const saved = await this.api.handOver(name);
+    if (saved && name === this.backup?.file_name) {
+      await this.api.call("backup.taken", { file_name: name });
+      await this.desk.refreshAsked("backup.about");
+    }
+    return saved;
   }
 
   /** Goes on watching what the core was working on when the page was loaded anew. */

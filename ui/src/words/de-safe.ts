@@ -60,6 +60,9 @@ export const safe = {
     damagedPhotos: (count: string) =>
       `Fotos, die nicht mehr sind, was sie beim Aufbewahren waren: ${count}. Die Sicherung enthält sie so, wie sie sind.`,
     backedUp: "Die Sicherung ist gemacht.",
+    countsTaken: "Sie zählt, sobald du sie anderswo gespeichert hast.",
+    backedUpDamaged: "Das Buch ist beschädigt. Diese Datei enthält, was davon zu lesen war.",
+    backedUpKeep: "Bewahre sie auf, und deine älteren Sicherungen auch. Rette dann das Buch.",
     exported: "Die Ausgabe ist gemacht.",
     keepElsewhere: "Bewahr sie auf einem anderen Gerät auf: eine Sicherung neben dem Buch geht mit ihm verloren.",
     download: (name: string) => `${name} speichern`,

@@ -146,6 +146,7 @@ commands![
     crate::safe::TakeFileChunk,
     crate::safe::AboutBackup,
     crate::safe::MakeBackup,
+    crate::safe::TakeBackup,
     crate::safe::LookAtRestore,
     crate::safe::ApplyRestore,
     crate::safe::UndoRestore,

@@ -165,6 +165,7 @@ impl From<archive::Trouble> for Failure {
     fn from(trouble: archive::Trouble) -> Self {
         use archive::Trouble;
         let field = match &trouble {
+            Trouble::TooMuch(_) => Some("photos"),
             Trouble::Sealed | Trouble::WrongPassphrase | Trouble::TooCostly => Some("passphrase"),
             Trouble::NotOurs | Trouble::Newer | Trouble::Damaged(_) | Trouble::Foreign(_) => {
                 Some("file")

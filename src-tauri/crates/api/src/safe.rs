@@ -30,7 +30,7 @@ use store::{Contents, Store};
 
 use crate::{Code, Failure};
 
-pub use backup::{AboutBackup, MakeBackup};
+pub use backup::{AboutBackup, MakeBackup, TakeBackup};
 pub use check::{BeginCheck, CheckJournal};
 pub use export::MakeExport;
 pub use file::{MadeFile, TakeFileChunk};
@@ -174,12 +174,7 @@ fn hybrid_time(at: HybridTime, zone: DateTime<FixedOffset>) -> String {
 /// The file that a request names: where the maker said, or a new one among those we made.
 fn target(keep: &Keep, asked: Option<&str>, made: &str) -> Result<PathBuf, Failure> {
     let Some(asked) = asked else {
-        let folder = keep.beside(MADE)?;
-        // One made file at a time: each is as large as the journal.
-        for entry in fs::read_dir(&folder).map_err(unwritable)?.flatten() {
-            let _ = fs::remove_file(entry.path());
-        }
-        return Ok(folder.join(made));
+        return Ok(keep.beside(MADE)?.join(made));
     };
     let path = PathBuf::from(asked);
     let is_in_a_folder = path.parent().is_some_and(Path::is_dir);
@@ -187,11 +182,46 @@ fn target(keep: &Keep, asked: Option<&str>, made: &str) -> Result<PathBuf, Failu
         let message = format!("The file must lie in a folder that is there; {asked:?} does not.");
         return Err(Failure::invalid("file", message));
     }
-    if path.starts_with(&keep.folder) {
+    if lies_in(&path, &keep.folder) {
         let message = "A copy must lie outside the folder of the journal itself.";
         return Err(Failure::invalid("file", message));
     }
     Ok(path)
+}
+
+/// Whether a file would lie in a folder or below it, however its path is spelled: by links, by `..`,
+/// in capitals where the system does not tell them apart.
+fn lies_in(path: &Path, folder: &Path) -> bool {
+    let found = path.parent().and_then(|parent| parent.canonicalize().ok());
+    let (Some(parent), Ok(folder)) = (found, folder.canonicalize()) else {
+        return path.starts_with(folder);
+    };
+    parent.ancestors().any(|above| is_same(above, &folder))
+}
+
+/// Whether two paths lead to the same folder.
+fn is_same(one: &Path, other: &Path) -> bool {
+    #[cfg(unix)]
+    {
+        use std::os::unix::fs::MetadataExt as _;
+        let mark = |path: &Path| fs::metadata(path).map(|meta| (meta.dev(), meta.ino()));
+        if let (Ok(one), Ok(other)) = (mark(one), mark(other)) {
+            return one == other;
+        }
+    }
+    one == other
+}
+
+/// Lets go of earlier made files of the kind that `is_such` knows by their names: each is as large as
+/// the journal, and `newest` is whole.
+fn forget_made(keep: &Keep, newest: &str, is_such: impl Fn(&str) -> bool) {
+    let made = fs::read_dir(keep.folder.join(MADE)).into_iter().flatten();
+    for entry in made.flatten() {
+        let name = entry.file_name().to_string_lossy().into_owned();
+        if name != newest && is_such(&name) {
+            let _ = fs::remove_file(entry.path());
+        }
+    }
 }
 
 /// The file that a request names to be read.

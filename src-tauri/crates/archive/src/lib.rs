@@ -10,18 +10,23 @@
 //! are checked before any of them is read, nothing is ever unpacked (a stored
 //! entry is as long as it says), and no entry is written by its name.
 //!
+//! Where its list cannot be read, [`Unpacker::salvage`] walks what is there.
+//!
 //! What the entries mean is not known here.
 
 mod behind;
+mod limits;
 mod manifest;
 mod pack;
 mod progress;
+mod salvage;
 mod sealed;
 #[cfg(test)]
 mod tests;
 mod trouble;
 mod unpack;
 
+pub use limits::MOST_ENTRIES;
 pub use manifest::{Entry, Manifest};
 pub use pack::Packer;
 pub use progress::Progress;

@@ -4,13 +4,15 @@ use std::io::{self, BufWriter, Read, Write};
 use std::path::{Path, PathBuf};
 
 use disk::{Disk, Draft};
+use message::{Argument, Message};
 use zip::write::{SimpleFileOptions, StreamWriter};
 use zip::{CompressionMethod, DateTime, ZipWriter};
 
 use crate::behind::Behind;
+use crate::limits::{LONGEST_ABOUT, LONGEST_MANIFEST, MOST_ENTRIES};
 use crate::manifest::{self, is_plain};
 use crate::sealed::Sink;
-use crate::{Entry, FORMAT, Manifest, Progress, Trouble};
+use crate::{Entry, FORMAT, Manifest, Progress, Trouble, Unpacker};
 
 /// What the comment of the ZIP begins with; the digits of the hash follow and end the file.
 pub(crate) const WITNESS: &str = "blake3 ";
@@ -28,6 +30,8 @@ pub struct Packer<'a> {
     entries: Vec<Entry>,
     disk: &'a Disk,
     progress: &'a Progress,
+    /// Wanted again to read back what was written.
+    passphrase: Option<String>,
     temporary: PathBuf,
     target: PathBuf,
 }
@@ -43,17 +47,13 @@ impl<'a> Packer<'a> {
         passphrase: Option<&str>,
         progress: &'a Progress,
     ) -> Result<Self, Trouble> {
-        let mut name = target.file_name().unwrap_or_default().to_owned();
-        name.push(".part");
-        let temporary = target.with_file_name(name);
-        // One that an interrupted run left is of no use to anyone.
-        disk.remove(&temporary)?;
-        let draft = disk.create(&temporary)?;
+        let (temporary, draft) = begun_beside(disk, target)?;
         let mut packer = Self {
             zip: None,
             entries: Vec::new(),
             disk,
             progress,
+            passphrase: passphrase.map(str::to_owned),
             temporary,
             target: target.to_owned(),
         };
@@ -65,11 +65,15 @@ impl<'a> Packer<'a> {
     /// Adds an entry of about `bytes` bytes from a stream; returns its true size.
     ///
     /// # Errors
-    /// [`Trouble::Foreign`] for a name that is not plain, [`Trouble::Cancelled`],
-    /// [`Trouble::StorageFull`] or [`Trouble::Disk`].
+    /// [`Trouble::Foreign`] for a name that is not plain, [`Trouble::TooMuch`],
+    /// [`Trouble::Cancelled`], [`Trouble::StorageFull`] or [`Trouble::Disk`].
     pub fn add(&mut self, name: &str, bytes: u64, mut from: impl Read) -> Result<&Entry, Trouble> {
         if !is_plain(name) || name == manifest::NAME {
             return Err(Trouble::Foreign(manifest::shortened(name)));
+        }
+        // What a reader would refuse is not written; the manifest is an entry, too.
+        if self.entries.len() as u64 + 2 > MOST_ENTRIES {
+            return Err(too_many());
         }
         let progress = self.progress;
         let zip = self.begun(name, bytes)?;
@@ -96,10 +100,12 @@ impl<'a> Packer<'a> {
         Ok(&self.entries[self.entries.len() - 1])
     }
 
-    /// Writes the manifest, makes the file durable and gives it its name; returns its size.
+    /// Writes the manifest, makes the file durable, reads every byte of it back as a reader would,
+    /// and only then gives it its name; returns its size.
     ///
     /// # Errors
-    /// [`Trouble::StorageFull`] or [`Trouble::Disk`]; what lay at the target is untouched then.
+    /// [`Trouble::TooMuch`], [`Trouble::StorageFull`], [`Trouble::Damaged`] when it does not read as
+    /// it was written, or [`Trouble::Disk`]; what lay at the target is untouched then.
     pub fn finish(mut self, kind: &str, about: serde_json::Value) -> Result<u64, Trouble> {
         let manifest = Manifest {
             format: FORMAT,
@@ -109,6 +115,9 @@ impl<'a> Packer<'a> {
         };
         let text = serde_json::to_vec_pretty(&manifest).map_err(io::Error::from)?;
         let bytes = text.len() as u64;
+        if bytes > LONGEST_MANIFEST || manifest.about.to_string().len() > LONGEST_ABOUT {
+            return Err(too_many());
+        }
         self.begun(manifest::NAME, bytes)?.write_all(&text)?;
         let mut zip = self.zip.take().ok_or(Trouble::NotOurs)?;
         // The digits are put in when all that stands before them is known.
@@ -121,6 +130,13 @@ impl<'a> Packer<'a> {
         draft.sync()?;
         drop(draft);
         let size = std::fs::metadata(&self.temporary)?.len();
+        let mut written = Unpacker::open(&self.temporary, self.passphrase.as_deref())?;
+        if written.manifest() != &manifest || !written.verify(self.progress)?.is_none() {
+            return Err(Trouble::Damaged(
+                "it does not read as it was written; the disk may be failing".into(),
+            ));
+        }
+        drop(written);
         // After this moment the file is there, and stopping comes too late.
         self.progress.advance(0)?;
         self.disk.rename(&self.temporary, &self.target)?;
@@ -137,6 +153,38 @@ impl<'a> Packer<'a> {
             .large_file(bytes >= LARGE);
         zip.start_file(name, options)?;
         Ok(zip)
+    }
+}
+
+fn too_many() -> Trouble {
+    Trouble::TooMuch(
+        Message::new("backup-too-many")
+            .with("most", Argument::count(MOST_ENTRIES))
+            .into(),
+    )
+}
+
+/// A file beside the target to write to. One that an interrupted run left is of no use to anyone;
+/// where its name is taken by something that cannot be removed, the next name will do.
+fn begun_beside(disk: &Disk, target: &Path) -> Result<(PathBuf, Draft), Trouble> {
+    let mut number = 1;
+    loop {
+        let mut name = target.file_name().unwrap_or_default().to_owned();
+        name.push(if number == 1 {
+            ".part".to_owned()
+        } else {
+            format!(".{number}.part")
+        });
+        let temporary = target.with_file_name(name);
+        let is_stuck = temporary.is_dir() && number < 10;
+        let begun = disk
+            .remove(&temporary)
+            .and_then(|()| disk.create(&temporary));
+        match begun {
+            Ok(draft) => return Ok((temporary, draft)),
+            Err(_) if is_stuck => number += 1,
+            Err(error) => return Err(error.into()),
+        }
     }
 }
 

@@ -245,6 +245,140 @@ fn a_stopped_backup_leaves_nothing() {
     assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 0);
 }
 
+#[test]
+fn a_file_that_the_disk_wrote_otherwise_is_not_given_its_name() {
+    let counting = Arc::new(Faults::default());
+    let folder = tempfile::tempdir().unwrap();
+    let target = folder.path().join("b.zip");
+    packed(&Disk::failing(counting.clone()), &target, None).unwrap();
+    let mut found = 0;
+    for nth in 1..=counting.calls() {
+        let folder = tempfile::tempdir().unwrap();
+        let path = folder.path().join("b.zip");
+        std::fs::write(&path, b"the backup of last week").unwrap();
+        let disk = Disk::failing(Arc::new(Faults::at(nth, Fault::Altered)));
+        match packed(&disk, &path, None) {
+            // No write, so nothing was altered.
+            Ok(_) => assert!(checked(&path, None).unwrap().is_none(), "call {nth}"),
+            Err(why) => {
+                assert!(!matches!(why, Trouble::Disk(_)), "call {nth}: {why}");
+                assert_eq!(std::fs::read(&path).unwrap(), b"the backup of last week");
+                found += 1;
+            }
+        }
+        assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 1);
+    }
+    assert!(found > 0, "no write was altered");
+}
+
+#[test]
+fn what_is_packed_can_be_unpacked_up_to_the_last_entry_that_is_taken() {
+    let folder = tempfile::tempdir().unwrap();
+    let (disk, progress) = (Disk::default(), Progress::default());
+    let path = folder.path().join("many.zip");
+    let mut packer = Packer::begin(&disk, &path, None, &progress).unwrap();
+    // The manifest is one more.
+    for number in 1..MOST_ENTRIES {
+        let hash = blake3::hash(&number.to_le_bytes()).to_hex();
+        let name = format!("photos/{}/{hash}.jpg", &hash[..2]);
+        packer.add(&name, 0, std::io::empty()).unwrap();
+    }
+    assert!(matches!(
+        packer.add("one-more", 0, std::io::empty()),
+        Err(Trouble::TooMuch(_))
+    ));
+    packer.finish("trugbook backup", json!({})).unwrap();
+    let file = Unpacker::open(&path, None).unwrap();
+    assert_eq!(file.manifest().entries.len() as u64 + 1, MOST_ENTRIES);
+}
+
+#[test]
+fn what_a_reader_would_refuse_is_not_written() {
+    let folder = tempfile::tempdir().unwrap();
+    let (disk, progress) = (Disk::default(), Progress::default());
+    let path = folder.path().join("about.zip");
+    let packer = Packer::begin(&disk, &path, None, &progress).unwrap();
+    let about = json!({ "said": "x".repeat(70_000) });
+    assert!(matches!(
+        packer.finish("trugbook backup", about),
+        Err(Trouble::TooMuch(_))
+    ));
+    assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 0);
+}
+
+#[test]
+fn a_passphrase_opens_its_file_however_the_keyboard_writes_it() {
+    // "Mädesüß" composed, and with its marks apart.
+    let (composed, apart) = ("M\u{e4}des\u{fc}\u{df}", "Ma\u{308}desu\u{308}\u{df}");
+    for (sealed, typed) in [(composed, apart), (apart, composed), (apart, apart)] {
+        let (_folder, path, _) = sample(Some(sealed));
+        assert!(checked(&path, Some(typed)).unwrap().is_none());
+    }
+    // A file that was sealed with the passphrase just as it came.
+    let (folder, path, plain) = sample(None);
+    for (sealed, typed) in [(apart, composed), (composed, apart)] {
+        let recipient = age::scrypt::Recipient::new(sealed.to_owned().into());
+        let mut recipient = recipient;
+        recipient.set_work_factor(10);
+        let file = std::fs::File::create(folder.path().join("old.age")).unwrap();
+        let one = std::iter::once(&recipient as &dyn age::Recipient);
+        let encryptor = age::Encryptor::with_recipients(one).unwrap();
+        let mut writer = encryptor.wrap_output(file).unwrap();
+        writer.write_all(&plain).unwrap();
+        writer.finish().unwrap();
+        let found = checked(&folder.path().join("old.age"), Some(typed));
+        assert!(found.unwrap().is_none());
+    }
+    assert!(path.is_file());
+}
+
+#[test]
+fn a_sealed_file_that_the_library_reads_is_read_alike() {
+    use std::io::{Read as _, Seek as _, SeekFrom};
+    let (_folder, path, _) = sample(None);
+    let folder = tempfile::tempdir().unwrap();
+    // Of every length around the ends of chunks.
+    for length in [0, 1, 65_535, 65_536, 65_537, 131_072, 200_000] {
+        let bytes: Vec<u8> = (0..length).map(|at| (at % 251) as u8).collect();
+        let sealed = folder.path().join("s.age");
+        let mut recipient = age::scrypt::Recipient::new("eleven trugs".to_owned().into());
+        recipient.set_work_factor(4);
+        let one = std::iter::once(&recipient as &dyn age::Recipient);
+        let encryptor = age::Encryptor::with_recipients(one).unwrap();
+        let file = std::fs::File::create(&sealed).unwrap();
+        let mut writer = encryptor.wrap_output(file).unwrap();
+        writer.write_all(&bytes).unwrap();
+        writer.finish().unwrap();
+        let file = std::fs::File::open(&sealed).unwrap();
+        let mut spring = crate::sealed::Spring::open(file, Some("eleven trugs")).unwrap();
+        let mut found = Vec::new();
+        spring.read_to_end(&mut found).unwrap();
+        assert!(found == bytes, "{length} bytes");
+        assert_eq!(spring.seek(SeekFrom::End(0)).unwrap(), length as u64);
+        spring.seek(SeekFrom::Start(length as u64 / 2)).unwrap();
+        found.clear();
+        spring.read_to_end(&mut found).unwrap();
+        assert!(found == bytes[length / 2..], "the second half of {length}");
+        assert!(!spring.is_torn());
+    }
+    assert!(path.is_file());
+}
+
+#[test]
+fn a_header_of_a_megabyte_is_refused_at_once() {
+    let folder = tempfile::tempdir().unwrap();
+    let path = folder.path().join("long.age");
+    let mut bytes = b"age-encryption.org/v1\n".to_vec();
+    while bytes.len() < 1_000_000 {
+        bytes.extend(b"-> X25519 aaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaaa\nAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAAA\n");
+    }
+    std::fs::write(&path, &bytes).unwrap();
+    assert!(matches!(
+        Unpacker::open(&path, Some("eleven trugs")),
+        Err(Trouble::Damaged(_))
+    ));
+}
+
 proptest! {
     #![proptest_config(ProptestConfig::with_cases(
         std::env::var("TRUGBOOK_FUZZ").ok().and_then(|n| n.parse().ok()).unwrap_or(400)

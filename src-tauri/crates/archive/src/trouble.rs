@@ -29,6 +29,9 @@ pub enum Trouble {
         "The file holds an entry that does not belong in it ({0:?}), so nothing was read from it."
     )]
     Foreign(String),
+    /// More than one file holds.
+    #[error("{0}")]
+    TooMuch(String),
     /// No room.
     #[error(
         "The storage of this device is full, so the file was not written; free some space and try again."

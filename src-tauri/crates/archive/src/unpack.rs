@@ -1,24 +1,18 @@
 //! Reading the file.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::fs::File;
 use std::io::{BufReader, Read, Seek, SeekFrom};
 use std::path::Path;
 
 use zip::{CompressionMethod, ZipArchive};
 
+use crate::limits::{LONGEST_ABOUT, LONGEST_MANIFEST, MOST_ENTRIES};
 use crate::manifest::{self, is_plain, shortened};
 use crate::pack::{DIGITS, WITNESS};
 use crate::sealed::Spring;
-use crate::{Entry, Manifest, Progress, Trouble};
+use crate::{Entry, Manifest, Progress, Trouble, salvage};
 
-/// A fifth more than the photos of twenty busy years; a file that claims more would only fill the
-/// memory.
-const MOST_ENTRIES: u64 = 120_000;
-/// That many entries are listed in this many bytes.
-const LONGEST_MANIFEST: u64 = 26_000_000;
-/// What the writer says about the whole is short; a value takes many times the memory of its text.
-const LONGEST_ABOUT: usize = 64 * 1024;
 /// The end of a ZIP without its comment (APPNOTE 4.3.16).
 const END: u64 = 22;
 
@@ -38,14 +32,33 @@ impl Damage {
     }
 }
 
-/// An open file whose list of entries makes sense.
+/// What proves that an entry is whole.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub(crate) enum Proof {
+    /// The BLAKE3 that the manifest or the name of a photo says.
+    Hash(String),
+    /// The CRC-32 after it, where the manifest is lost.
+    Crc(u32),
+    /// Nothing does.
+    None,
+}
+
+/// Where the bytes of an entry lie.
+#[derive(Debug, Clone)]
+pub(crate) struct Place {
+    pub begin: u64,
+    pub bytes: u64,
+    pub proof: Proof,
+}
+
+/// An open file whose list of entries makes sense, or was found by walking the file.
 pub struct Unpacker {
-    /// Taken out only while the file is read from end to end.
-    zip: Option<ZipArchive<BufReader<Spring>>>,
+    spring: BufReader<Spring>,
     manifest: Manifest,
-    /// The place of each entry in the directory, and its hash.
-    places: BTreeMap<String, (usize, String)>,
+    places: BTreeMap<String, Place>,
     length: u64,
+    /// Whether the list of entries was lost.
+    salvaged: bool,
 }
 
 impl Unpacker {
@@ -70,8 +83,18 @@ impl Unpacker {
         let mut numbers = BTreeMap::new();
         let mut sizes = BTreeMap::new();
         let mut sum = 0_u64;
+        // Entries whose own header cannot be read: they are damaged, and the others may be whole.
+        let mut headless = BTreeSet::new();
         for number in 0..zip.len() {
-            let file = zip.by_index_raw(number)?;
+            let listed = zip.name_for_index(number).map(str::to_owned);
+            let file = match (zip.by_index_raw(number), listed) {
+                (Ok(file), _) => file,
+                (Err(_), Some(name)) if is_plain(&name) => {
+                    headless.insert(name);
+                    continue;
+                }
+                (Err(why), _) => return Err(why.into()),
+            };
             let name = file.name()?.into_owned();
             if !is_plain(&name) || file.is_symlink() || file.encrypted() {
                 return Err(Trouble::Foreign(shortened(&name)));
@@ -82,8 +105,12 @@ impl Unpacker {
                 return Err(Trouble::Foreign(shortened(&name)));
             }
             sum = sum.saturating_add(file.size());
+            let begin = file.data_start().unwrap_or(length);
+            if begin.saturating_add(file.size()) > length {
+                return Err(torn(std::io::Error::other("beyond the end")));
+            }
             sizes.insert(name.clone(), file.size());
-            numbers.insert(name, number);
+            numbers.insert(name, begin);
         }
         // Stored entries that do not overlap cannot be longer than the file.
         if sum > length {
@@ -95,8 +122,12 @@ impl Unpacker {
         for entry in &manifest.entries {
             match sizes.remove(&entry.name) {
                 Some(size) if size == entry.bytes => {
-                    let number = numbers.get(&entry.name).copied().unwrap_or_default();
-                    places.insert(entry.name.clone(), (number, entry.blake3.clone()));
+                    let place = Place {
+                        begin: numbers.get(&entry.name).copied().unwrap_or_default(),
+                        bytes: size,
+                        proof: Proof::Hash(entry.blake3.clone()),
+                    };
+                    places.insert(entry.name.clone(), place);
                 }
                 Some(_) => {
                     return Err(Trouble::Damaged(format!(
@@ -104,19 +135,60 @@ impl Unpacker {
                         entry.name
                     )));
                 }
+                None if headless.remove(&entry.name) => {}
                 None => return Err(Trouble::Damaged(format!("{} is missing", entry.name))),
             }
         }
         sizes.remove(manifest::NAME);
-        if let Some(name) = sizes.into_keys().next() {
+        if let Some(name) = sizes.into_keys().chain(headless).next() {
             return Err(Trouble::Foreign(shortened(&name)));
         }
         Ok(Self {
-            zip: Some(zip),
+            spring: zip.into_inner(),
             manifest,
             places,
             length,
+            salvaged: false,
         })
+    }
+
+    /// Opens a file of ours whose list of entries is damaged or whose end is missing, as far as
+    /// entries are found by walking it; it is then said to be of `kind`.
+    ///
+    /// # Errors
+    /// [`Trouble::NotOurs`] when nothing of ours is found; what [`Trouble`] names.
+    pub fn salvage(
+        path: &Path,
+        passphrase: Option<&str>,
+        kind: &str,
+        progress: &Progress,
+    ) -> Result<Self, Trouble> {
+        let mut spring =
+            BufReader::with_capacity(128 * 1024, Spring::open(File::open(path)?, passphrase)?);
+        let length = spring.seek(SeekFrom::End(0))?;
+        let found = salvage::walk(&mut spring, length, MOST_ENTRIES, progress)?;
+        if found.is_empty() {
+            return Err(Trouble::NotOurs);
+        }
+        let (entries, places): (Vec<_>, Vec<_>) = found.into_iter().unzip();
+        let names = entries.iter().map(|entry: &Entry| entry.name.clone());
+        Ok(Self {
+            spring,
+            places: names.zip(places).collect(),
+            manifest: Manifest {
+                format: crate::FORMAT,
+                kind: kind.to_owned(),
+                about: serde_json::Value::Null,
+                entries,
+            },
+            length,
+            salvaged: true,
+        })
+    }
+
+    /// Whether the list of entries was lost, and the entries were found by walking the file.
+    pub fn is_salvaged(&self) -> bool {
+        self.salvaged
     }
 
     /// What the file says about itself.
@@ -135,17 +207,23 @@ impl Unpacker {
     /// # Errors
     /// [`Trouble::Cancelled`], or [`Trouble::Disk`] when the file cannot be read.
     pub fn verify(&mut self, progress: &Progress) -> Result<Damage, Trouble> {
-        match self.witness(progress) {
-            Ok(true) => return Ok(Damage::default()),
-            Err(Trouble::Cancelled) => return Err(Trouble::Cancelled),
-            // A sealed file that was tampered with cannot be read on; its entries tell where.
-            Ok(false) | Err(_) => {}
+        if !self.salvaged {
+            match self.witness(progress) {
+                Ok(true) if !self.spring.get_ref().is_torn() => return Ok(Damage::default()),
+                Err(Trouble::Cancelled) => return Err(Trouble::Cancelled),
+                // The entries tell where.
+                Ok(_) | Err(_) => {}
+            }
         }
         progress.expect(self.manifest.entries.iter().map(|entry| entry.bytes).sum());
         let mut damage = Damage {
             entries: Vec::new(),
             around: true,
         };
+        if self.salvaged {
+            damage.entries.push(manifest::NAME.to_owned());
+            damage.around = false;
+        }
         for entry in self.manifest.entries.clone() {
             match self.copy(&entry.name, progress, |_| Ok(())) {
                 Ok(()) => {}
@@ -162,14 +240,7 @@ impl Unpacker {
     /// The hash of all that stands before the digits, and the digits.
     fn witness(&mut self, progress: &Progress) -> Result<bool, Trouble> {
         progress.expect(self.length);
-        let zip = self.zip.take().ok_or(Trouble::NotOurs)?;
-        let mut spring = zip.into_inner();
-        let found = self.hashed(&mut spring, progress);
-        self.zip = Some(ZipArchive::new(spring)?);
-        found
-    }
-
-    fn hashed(&self, spring: &mut BufReader<Spring>, progress: &Progress) -> Result<bool, Trouble> {
+        let spring = &mut self.spring;
         spring.seek(SeekFrom::Start(0))?;
         let mut hasher = blake3::Hasher::new();
         let mut buffer = vec![0; 256 * 1024];
@@ -202,25 +273,37 @@ impl Unpacker {
         mut each: impl FnMut(&[u8]) -> Result<(), Trouble>,
     ) -> Result<(), Trouble> {
         let damaged = || Trouble::Damaged(format!("{} is not what it was", shortened(name)));
-        let (number, expected) = self.places.get(name).ok_or_else(damaged)?;
-        let zip = self.zip.as_mut().ok_or_else(damaged)?;
-        let mut file = zip.by_index(*number).map_err(|_| damaged())?;
-        let mut hasher = blake3::Hasher::new();
+        let place = self.places.get(name).ok_or_else(damaged)?.clone();
+        self.spring.seek(SeekFrom::Start(place.begin))?;
+        let (mut hasher, mut crc) = (blake3::Hasher::new(), crc32fast::Hasher::new());
         let mut buffer = vec![0; 64 * 1024];
-        loop {
-            let count = file.read(&mut buffer).map_err(|_| damaged())?;
+        let mut left = place.bytes;
+        while left > 0 {
+            let most = usize::try_from(left)
+                .unwrap_or(usize::MAX)
+                .min(buffer.len());
+            let count = self
+                .spring
+                .read(&mut buffer[..most])
+                .map_err(|_| damaged())?;
             if count == 0 {
                 break;
             }
-            hasher.update(&buffer[..count]);
+            match place.proof {
+                Proof::Crc(_) => crc.update(&buffer[..count]),
+                _ => drop(hasher.update(&buffer[..count])),
+            }
             each(&buffer[..count])?;
+            left -= count as u64;
             progress.advance(count as u64)?;
         }
-        if hasher.finalize().to_hex().as_str() == expected.as_str() {
-            Ok(())
-        } else {
-            Err(damaged())
-        }
+        let is_whole = left == 0
+            && match &place.proof {
+                Proof::Hash(expected) => hasher.finalize().to_hex().as_str() == expected,
+                Proof::Crc(expected) => crc.finalize() == *expected,
+                Proof::None => false,
+            };
+        if is_whole { Ok(()) } else { Err(damaged()) }
     }
 }
 

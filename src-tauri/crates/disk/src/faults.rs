@@ -14,6 +14,8 @@ pub enum Fault {
     Short,
     /// One write takes only half of its bytes, and then the disk is full.
     ShortThenFull,
+    /// One write lands with a bit that is not what it was, and succeeds.
+    Altered,
 }
 
 /// Counts calls, and lets one of them fail.
@@ -48,6 +50,11 @@ impl Faults {
             }
             _ => Ok(()),
         }
+    }
+
+    /// Whether the next call, if it is a write, lands altered.
+    pub(crate) fn alters(&self) -> bool {
+        self.plan == Some((self.calls() + 1, Fault::Altered))
     }
 
     /// How much of a write of `length` bytes is taken.

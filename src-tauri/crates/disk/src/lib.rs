@@ -180,11 +180,22 @@ impl Drop for Draft {
 
 impl Write for Draft {
     fn write(&mut self, bytes: &[u8]) -> io::Result<usize> {
-        let most = match &self.disk.faults {
-            Some(faults) => faults.room_for(bytes.len())?,
-            None => bytes.len(),
+        let mut altered = Vec::new();
+        let bytes = match &self.disk.faults {
+            Some(faults) => {
+                let is_altered = faults.alters();
+                let bytes = &bytes[..faults.room_for(bytes.len())?];
+                if is_altered && !bytes.is_empty() {
+                    altered.extend_from_slice(bytes);
+                    altered[bytes.len() / 2] ^= 4;
+                    &altered
+                } else {
+                    bytes
+                }
+            }
+            None => bytes,
         };
-        let count = self.file.write(&bytes[..most])?;
+        let count = self.file.write(bytes)?;
         self.unsynced += count;
         if self.unsynced >= PIECE {
             self.sync_beside()?;

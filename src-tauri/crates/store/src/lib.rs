@@ -68,7 +68,7 @@ pub use open::Store;
 pub use read::{Counts, Page, Reading};
 pub use rescue::{Rescued, rescue};
 pub use search::Sought;
-pub use sound::is_blank;
+pub use sound::{is_blank, unsound};
 pub use trace::{Came, CameBottle, Fate, TraceFrom};
 pub use whole::Contents;
 pub use write::{Done, Writing};

@@ -2,6 +2,8 @@
 
 use std::path::Path;
 
+use rusqlite::Connection;
+
 use crate::whole::only_to_read;
 use crate::{Failure, Store};
 
@@ -19,6 +21,26 @@ pub fn is_blank(path: &Path) -> bool {
     tables == Ok(0)
 }
 
+/// What SQLite finds wrong with the file at `path`, which is only read, when it reads all of it.
+///
+/// # Errors
+/// A failure to read; a damaged file is no failure.
+pub fn unsound(path: &Path) -> Result<Vec<String>, Failure> {
+    match only_to_read(path).and_then(|conn| found(&conn)) {
+        Err(Failure::Damaged(why)) => Ok(vec![why]),
+        Err(Failure::NotAJournal) => Ok(vec![Failure::NotAJournal.to_string()]),
+        other => other,
+    }
+}
+
+fn found(conn: &Connection) -> Result<Vec<String>, Failure> {
+    let mut check = conn.prepare("PRAGMA integrity_check")?;
+    let lines = check.query_map([], |row| row.get::<_, String>(0))?;
+    let mut found: Vec<String> = lines.collect::<Result<_, _>>()?;
+    found.retain(|line| line != "ok");
+    Ok(found)
+}
+
 impl Store {
     /// What SQLite finds wrong with the file when it reads all of it, in its own words; nothing
     /// when the file is sound.
@@ -26,10 +48,6 @@ impl Store {
     /// # Errors
     /// A failure to read.
     pub fn unsound(&self) -> Result<Vec<String>, Failure> {
-        let mut check = self.conn.prepare("PRAGMA integrity_check")?;
-        let lines = check.query_map([], |row| row.get::<_, String>(0))?;
-        let mut found: Vec<String> = lines.collect::<Result<_, _>>()?;
-        found.retain(|line| line != "ok");
-        Ok(found)
+        found(&self.conn)
     }
 }

@@ -1,25 +1,27 @@
 //! `backup.about` and `backup.make`.
 
 use std::io::Cursor;
+use std::path::{Path, PathBuf};
 
 use ::photo::{Hash, Kind};
-use archive::Packer;
+use archive::{MOST_ENTRIES, Packer};
 use chrono::DateTime;
-use journal::Noun;
+use journal::{DeedId, Noun};
+use message::{Argument, Message};
 use serde::{Deserialize, Serialize};
 use serde_json::json;
-use store::Store;
+use store::{Contents, Store};
 
 use super::check::LastCheck;
 use super::job::{JobBegun, JobOutcome, JobWork, Task};
-use super::opening::RescueReport;
+use super::opening::{RescueReport, sentences};
 use super::{
-    JOURNAL, NounCount, Scrap, WORK, counts, hybrid_time, passphrase, readme, target, told_time,
-    unwritable,
+    JOURNAL, MADE, NounCount, Scrap, WORK, counts, forget_made, hybrid_time, lost, passphrase,
+    private, readme, target, told_time, unwritable,
 };
 use crate::app::held;
 use crate::wire::bare_request;
-use crate::{App, Command, Failure};
+use crate::{App, Code, Command, Failure};
 
 /// The kind that the manifest of a backup names.
 pub(super) const KIND: &str = "trugbook backup";
@@ -45,6 +47,10 @@ pub struct LastBackup {
     /// Deeds that were in it.
     pub deeds: u64,
 }
+
+/// Under this key the device remembers a backup that lies among the made files: it counts as made
+/// once it was taken away.
+const WAITING: &str = "backup_waiting";
 
 /// The answer to [`AboutBackup`].
 #[derive(Debug, Clone, Serialize)]
@@ -99,6 +105,35 @@ pub struct BackupMade {
     /// Photos whose bytes on this device are not what they were when they were kept; the backup
     /// holds them as they are.
     pub damaged_photos: Vec<String>,
+    /// What is wrong with the journal; the backup then holds what could be read of it, its name says
+    /// so, and it does not count as a backup.
+    pub damage: Option<BackupDamage>,
+}
+
+/// What a backup of a damaged journal holds.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct BackupDamage {
+    /// Finished sentences: what could be read, what could not, what to do.
+    pub sentences: Vec<String>,
+    pub deeds: u64,
+    pub deeds_lost: u64,
+}
+
+/// The maker has taken a made backup away, so that it lies elsewhere now.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct TakeBackup {
+    pub file_name: String,
+}
+
+/// The answer to [`TakeBackup`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct BackupTaken {
+    /// Whether it counts as the last backup now; one of a damaged journal does not.
+    pub counts: bool,
 }
 
 impl Command for AboutBackup {
@@ -131,7 +166,11 @@ impl Command for AboutBackup {
         let days_ago = last
             .as_ref()
             .and_then(|last| DateTime::parse_from_rfc3339(&last.at).ok())
-            .map(|at| journal::days_since(at, now));
+            .map(|at| journal::days_since(at, now))
+            // A clock that was set back, or was ahead then, cannot tell how long ago it was; a day
+            // is a journey to another zone.
+            .filter(|days| *days >= -1)
+            .map(|days| days.max(0));
         let deeds_since = contents
             .deeds
             .saturating_sub(last.as_ref().map_or(0, |last| last.deeds));
@@ -198,20 +237,27 @@ fn make(
     with_photos: bool,
 ) -> Result<JobOutcome, Failure> {
     let (keep, progress) = (&task.keep, &task.progress);
-    let snapshot = Scrap(keep.beside(WORK)?.join(format!("snapshot-{}", task.name)));
-    let door = keep.door()?;
-    let contents = door.snapshot(&snapshot.0, |_, _| {
-        progress.advance(0).map_err(Failure::from)
-    })?;
-    drop(door);
-    // Listed after the snapshot, so that no photo that it names is missing: a photo is on the
-    // disk before its entry is.
+    let readable = Readable::of(task)?;
+    let (contents, damage) = (&readable.contents, readable.damage.clone());
+    let target = &match damage {
+        Some(_) => said_damaged(target),
+        None => target.to_owned(),
+    };
+    // Listed after the journal was copied, so that no photo that it names is missing: a photo is on
+    // the disk before its entry is.
     let hashes = if with_photos {
         keep.photos.hashes()?
     } else {
         Vec::new()
     };
-    let journal_bytes = std::fs::metadata(&snapshot.0).map_err(unwritable)?.len();
+    // README, journal and manifest are entries, too.
+    if hashes.len() as u64 + 3 > MOST_ENTRIES {
+        let message = Message::new("backup-too-many").with("most", Argument::count(MOST_ENTRIES));
+        return Err(Failure::invalid("photos", message));
+    }
+    let journal_bytes = std::fs::metadata(&readable.file.0)
+        .map_err(unwritable)?
+        .len();
     progress.expect(journal_bytes);
     for hash in &hashes {
         let file = keep.photos.original(hash)?;
@@ -224,7 +270,7 @@ fn make(
         readme::BACKUP.len() as u64,
         readme::BACKUP.as_bytes(),
     )?;
-    let file = std::fs::File::open(&snapshot.0).map_err(unwritable)?;
+    let file = std::fs::File::open(&readable.file.0).map_err(unwritable)?;
     packer.add(JOURNAL, journal_bytes, file)?;
     let (mut photos, mut damaged) = (0_u64, Vec::new());
     for hash in &hashes {
@@ -244,7 +290,7 @@ fn make(
         }
         photos += 1;
     }
-    let rows = counts(&contents);
+    let rows = counts(contents);
     let about = json!({
         "made_at": told_time(task.now),
         "app_version": env!("CARGO_PKG_VERSION"),
@@ -268,8 +314,14 @@ fn make(
         photos: with_photos,
         deeds: contents.deeds,
     };
-    if let Ok(text) = serde_json::to_string(&last) {
-        held(&keep.writer).note(LAST, &text)?;
+    let waits = target.parent() == Some(keep.folder.join(MADE).as_path());
+    if damage.is_none()
+        && let Ok(text) = serde_json::to_string(&last)
+    {
+        held(&keep.writer).note(if waits { WAITING } else { LAST }, &text)?;
+        if waits {
+            forget_made(keep, &file_name, lost::is_backup);
+        }
     }
     Ok(JobOutcome::Backup(BackupMade {
         file: target.display().to_string(),
@@ -279,7 +331,95 @@ fn make(
         rows,
         photos,
         damaged_photos: damaged,
+        damage,
     }))
+}
+
+/// A copy of the journal that can be restored.
+struct Readable {
+    file: Scrap,
+    contents: Contents,
+    damage: Option<BackupDamage>,
+}
+
+impl Readable {
+    /// The journal as it stands, read from end to end; where it is damaged, what can be read of it.
+    fn of(task: &Task) -> Result<Self, Failure> {
+        let keep = &task.keep;
+        let scrap = |what: &str| -> Result<Scrap, Failure> {
+            let scrap = Scrap(keep.beside(WORK)?.join(format!("{what}-{}", task.name)));
+            private(&keep.disk, &scrap.0)?;
+            Ok(scrap)
+        };
+        let is_damage = |failure: &Failure| failure.code == Code::Damaged;
+        let file = scrap("snapshot")?;
+        let copied = keep.door().and_then(|door| {
+            door.snapshot(&file.0, |_, _| {
+                task.progress.advance(0).map_err(Failure::from)
+            })
+        });
+        match copied {
+            Ok(contents) if store::unsound(&file.0)?.is_empty() => {
+                return Ok(Self {
+                    file,
+                    contents,
+                    damage: None,
+                });
+            }
+            Err(failure) if !is_damage(&failure) => return Err(failure),
+            Ok(_) | Err(_) => {}
+        }
+        let file = scrap("readable")?;
+        let device = held(&keep.reader).device();
+        let rescued = store::rescue(
+            &keep.folder.join(JOURNAL),
+            &file.0,
+            &[],
+            device,
+            DeedId(task.id),
+            task.now,
+        )?;
+        // Written out once more, so that it is one plain file with no log beside it.
+        let plain = scrap("plain")?;
+        let contents =
+            Store::open(&file.0, device)?.snapshot(&plain.0, |_, _| Ok::<_, store::Failure>(()))?;
+        Ok(Self {
+            file: plain,
+            contents,
+            damage: Some(BackupDamage {
+                sentences: sentences(&rescued),
+                deeds: rescued.deeds,
+                deeds_lost: rescued.lost,
+            }),
+        })
+    }
+}
+
+/// The name of a backup that holds what could be read of a damaged journal.
+fn said_damaged(target: &Path) -> PathBuf {
+    let name = target.file_name().unwrap_or_default().to_string_lossy();
+    let end = name.find(".zip").or_else(|| name.rfind('.'));
+    let (stem, ending) = name.split_at(end.unwrap_or(name.len()));
+    target.with_file_name(format!("{stem}-damaged{ending}"))
+}
+
+impl Command for TakeBackup {
+    const NAME: &'static str = "backup.taken";
+    type Reply = BackupTaken;
+
+    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+        let mut writer = held(&app.keep.writer);
+        let waiting = writer.noted(WAITING)?.filter(|text| {
+            serde_json::from_str::<LastBackup>(text)
+                .is_ok_and(|waiting| waiting.file_name == self.file_name)
+        });
+        if let Some(text) = &waiting {
+            writer.note(LAST, text)?;
+        }
+        Ok(BackupTaken {
+            counts: waiting.is_some(),
+        })
+    }
 }
 
 pub(super) fn ending(kind: Kind) -> &'static str {

@@ -1,5 +1,6 @@
 //! Entries as tables: the fields of a noun, one within another, as columns.
 
+use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs::File;
 use std::path::{Path, PathBuf};
@@ -35,13 +36,44 @@ impl Table {
         let line = self
             .columns
             .iter()
-            .map(|column| fields.get(column).map_or("", String::as_str));
-        self.writer.write_record(line).map_err(unwritten)
+            .map(|column| guarded(fields.get(column).map_or("", String::as_str)));
+        for cell in line {
+            self.writer
+                .write_field(cell.as_bytes())
+                .map_err(unwritten)?;
+        }
+        self.writer.write_record(None::<&[u8]>).map_err(unwritten)
     }
 
     pub fn finish(mut self) -> Result<PathBuf, Failure> {
         self.writer.flush().map_err(unwritable)?;
         Ok(self.path)
+    }
+}
+
+/// Whether a spreadsheet may take this text for a formula, and run it.
+fn may_run(text: &str) -> bool {
+    text.trim_start_matches(APOSTROPHE)
+        .starts_with(['=', '+', '-', '@', '\t', '\r'])
+        && text.parse::<f64>().is_err()
+}
+
+const APOSTROPHE: char = '\'';
+
+/// The text of a cell, with an apostrophe before what may run: a spreadsheet shows it as it is then.
+pub(super) fn guarded(text: &str) -> Cow<'_, str> {
+    if may_run(text) {
+        Cow::Owned(format!("{APOSTROPHE}{text}"))
+    } else {
+        Cow::Borrowed(text)
+    }
+}
+
+/// The text that [`guarded`] made a cell of.
+pub(super) fn unguarded(cell: &str) -> &str {
+    match cell.strip_prefix(APOSTROPHE) {
+        Some(text) if may_run(text) => text,
+        _ => cell,
     }
 }
 

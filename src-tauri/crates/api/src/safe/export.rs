@@ -14,12 +14,16 @@ use store::Store;
 use super::backup::ending;
 use super::csv::{Columns, Flat, Table, without_places};
 use super::job::{JobBegun, JobOutcome, JobWork, Task};
-use super::{Scrap, WORK, counts, readme, target, told_time, unwritable};
+use super::{
+    MADE, Scrap, WORK, counts, forget_made, private, readme, target, told_time, unwritable,
+};
 use crate::herb::Known;
 use crate::{App, Command, Failure};
 
 /// The kind that the manifest of an export names.
 const KIND: &str = "trugbook export";
+/// What the names of exports begin with.
+pub(super) const PREFIX: &str = "trugbook-export-";
 
 /// Writes everything as CSV and JSON. Without `file` it lies among the made files.
 #[derive(Debug, Clone, Deserialize)]
@@ -52,7 +56,7 @@ impl Command for MakeExport {
     type Reply = JobBegun;
 
     fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let name = format!("trugbook-export-{}.zip", app.now().format("%Y-%m-%d"));
+        let name = format!("{PREFIX}{}.zip", app.now().format("%Y-%m-%d"));
         let target = target(&app.keep, self.file.as_deref(), &name)?;
         let (photos, places) = (self.photos.unwrap_or(false), self.places.unwrap_or(false));
         app.begin(JobWork::Export, move |task| {
@@ -65,6 +69,7 @@ fn make(task: &Task, target: &Path, photos: bool, places: bool) -> Result<JobOut
     let (keep, progress) = (&task.keep, &task.progress);
     let work = keep.beside(WORK)?;
     let copy = Scrap(work.join(format!("export-{}", task.name)));
+    private(&keep.disk, &copy.0)?;
     let door = keep.door()?;
     let contents = door.snapshot(&copy.0, |_, _| progress.advance(0).map_err(Failure::from))?;
     let store = Store::open(&copy.0, door.device())?;
@@ -123,6 +128,10 @@ fn make(task: &Task, target: &Path, photos: bool, places: bool) -> Result<JobOut
         "with_places": places,
     });
     let bytes = packer.finish(KIND, about)?;
+    if target.parent() == Some(keep.folder.join(MADE).as_path()) {
+        let name = target.file_name().unwrap_or_default().to_string_lossy();
+        forget_made(keep, &name, |name| name.starts_with(PREFIX));
+    }
     Ok(JobOutcome::Export(ExportMade {
         file: target.display().to_string(),
         file_name: target

@@ -4,6 +4,7 @@ mod table;
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use chrono::{NaiveDateTime, SubsecRound as _};
 use journal::{Bed, BedId, Harvest, HarvestId, Noun};
 use serde::{Deserialize, Serialize};
 
@@ -183,16 +184,33 @@ struct Understood {
     lines: Vec<Line>,
 }
 
-/// What makes two lines the same harvest when they have no id.
-type Likeness = (String, String, i64, i64);
+/// What makes two lines the same harvest when they have no id: herb, part, grams, and the time.
+type Likeness = (String, String, When, i64);
 
-fn likeness(harvest: &Harvest) -> Likeness {
-    (
-        harvest.herb.to_string(),
-        harvest.part.to_lowercase(),
-        harvest.picked_at.timestamp(),
-        harvest.fresh().thousandths(),
-    )
+/// The moment, or what calendar and clock showed there: a table whose times bear no zone is read in
+/// the zone where the device is, and another one when it has moved.
+#[derive(PartialEq, Eq, PartialOrd, Ord)]
+enum When {
+    Moment(i64),
+    Shown(NaiveDateTime),
+}
+
+/// Notes a harvest, and says whether none like it was noted before.
+fn is_unlike(likes: &mut BTreeSet<Likeness>, harvest: &Harvest) -> bool {
+    let times = [
+        When::Moment(harvest.picked_at.timestamp()),
+        When::Shown(harvest.picked_at.naive_local().trunc_subsecs(0)),
+    ];
+    let mut is_new = true;
+    for when in times {
+        is_new &= likes.insert((
+            harvest.herb.to_string(),
+            harvest.part.to_lowercase(),
+            when,
+            harvest.fresh().thousandths(),
+        ));
+    }
+    is_new
 }
 
 fn understood(app: &App, file: &str) -> Result<Understood, Failure> {
@@ -207,7 +225,7 @@ fn understood(app: &App, file: &str) -> Result<Understood, Failure> {
     app.keep.door()?.each_row(Noun::Harvest, |id, body| {
         let harvest: Harvest = serde_json::from_str(body).map_err(store::Failure::from)?;
         ids.insert(id.to_owned());
-        likes.insert(likeness(&harvest));
+        is_unlike(&mut likes, &harvest);
         Ok::<_, Failure>(())
     })?;
     app.read(|reading| Table::new(reading, text, app.now())?.read(text, ids, likes))

@@ -25,7 +25,13 @@ pub(super) struct Incoming {
 impl Incoming {
     /// Opens a backup, reads every byte of it, and takes its journal out.
     pub fn open(task: &Task, path: &Path, passphrase: Option<&str>) -> Result<Self, Failure> {
-        let mut file = Unpacker::open(path, passphrase)?;
+        let mut file = match Unpacker::open(path, passphrase) {
+            // Its list is at its end; what stands before it may be whole.
+            Err(Trouble::Damaged(_) | Trouble::NotOurs) => {
+                Unpacker::salvage(path, passphrase, backup::KIND, &task.progress)?
+            }
+            other => other?,
+        };
         if file.manifest().kind != backup::KIND {
             let message = "This file is no backup; an export cannot be restored or merged.";
             return Err(Failure::invalid("file", message));

@@ -144,8 +144,9 @@ fn made(folder: &Path) -> Vec<String> {
     made
 }
 
-fn is_backup(name: &str) -> bool {
-    !name.starts_with("trugbook-export-") && (name.ends_with(".zip") || name.ends_with(".zip.age"))
+pub(super) fn is_backup(name: &str) -> bool {
+    !name.starts_with(super::export::PREFIX)
+        && (name.ends_with(".zip") || name.ends_with(".zip.age"))
 }
 
 /// Puts a journal in the place of the missing one, or begins a new one, under the name `device`.

@@ -93,6 +93,20 @@ pub(crate) fn opened(
     for scratch in [WORK, BROUGHT] {
         clear(&folder.join(scratch));
     }
+    // What was being made when a run was cut off is of no use to anyone.
+    for entry in fs::read_dir(folder.join(MADE))
+        .into_iter()
+        .flatten()
+        .flatten()
+    {
+        if entry
+            .path()
+            .extension()
+            .is_some_and(|ending| ending == "part")
+        {
+            let _ = fs::remove_file(entry.path());
+        }
+    }
     if let Some(how) = lost::look(folder) {
         return Ok((Store::closed(device)?, Some(how)));
     }
@@ -261,7 +275,7 @@ fn free_name(folder: &Path) -> String {
     names.into_iter().find(free).unwrap_or_default()
 }
 
-fn sentences(rescued: &store::Rescued) -> Vec<String> {
+pub(super) fn sentences(rescued: &store::Rescued) -> Vec<String> {
     let mut sentences = vec![format!(
         "The journal was damaged. {} of its entries in the log could be read and are in the new journal.",
         rescued.deeds

@@ -7,3 +7,5 @@ point-gone = Diesen Wiederherstellungspunkt gibt es nicht mehr.
 point-damaged = Dieser Wiederherstellungspunkt ist beschädigt, deshalb wurde nichts geändert. Nimm einen anderen.
 no-damaged-file = Hier liegt keine beschädigte Datei, aus der sich etwas lesen ließe.
 made-file-gone = Diese Datei gibt es nicht mehr.
+
+backup-too-many = Eine Sicherung fasst höchstens { $most } Dateien, und dieses Buch hat mehr. Mach sie ohne Fotos und kopiere die Fotos selbst.

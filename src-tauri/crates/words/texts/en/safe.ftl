@@ -7,3 +7,5 @@ point-gone = This restore point is not there any more.
 point-damaged = This restore point is damaged, so nothing was changed. Take another one.
 no-damaged-file = There is no damaged file here that could be read.
 made-file-gone = This file is not there any more.
+
+backup-too-many = One backup holds at most { $most } files, and this book has more. Make it without photos, and copy the photos yourself.

@@ -7,9 +7,10 @@ use chrono::{DateTime, FixedOffset, NaiveDate, NaiveDateTime, NaiveTime};
 use journal::{Harvest, HarvestId, HerbKey, Kept as _, LotCode, Surface, TimeFrom, Weighed};
 use store::Reading;
 
+use super::super::csv::unguarded;
 use super::{
     COLUMNS, ImportLine, ImportLook, Likeness, Line, LineFault, MOST_ERRORS, MOST_LINES, NEEDED,
-    SAMPLE, Understood, likeness, told_time,
+    SAMPLE, Understood, is_unlike, told_time,
 };
 use crate::herb::Known;
 use crate::{Failure, asked};
@@ -160,7 +161,7 @@ impl<'r, 'c> Table<'r, 'c> {
             let is_known = match &id {
                 Some(id) => ids.contains(id) || !fresh_ids.insert(id.clone()),
                 None => false,
-            } || !likes.insert(likeness(&line.harvest));
+            } || !is_unlike(&mut likes, &line.harvest);
             if is_known {
                 look.known += 1;
                 continue;
@@ -195,8 +196,7 @@ impl<'r, 'c> Table<'r, 'c> {
         self.columns
             .get(column)
             .and_then(|place| record.get(*place))
-            .unwrap_or_default()
-            .trim()
+            .map_or("", |cell| unguarded(cell.trim()))
     }
 
     fn line(&mut self, record: &StringRecord) -> Cell<Line> {
