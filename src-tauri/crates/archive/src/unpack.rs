@@ -86,7 +86,10 @@ impl Unpacker {
         // Entries whose own header cannot be read: they are damaged, and the others may be whole.
         let mut headless = BTreeSet::new();
         for number in 0..zip.len() {
-            let listed = zip.name_for_index(number).map(str::to_owned);
+            let listed = zip.name_for_index(number);
+            let listed = listed
+                .and_then(Result::ok)
+                .map(std::borrow::Cow::into_owned);
             let file = match (zip.by_index_raw(number), listed) {
                 (Ok(file), _) => file,
                 (Err(_), Some(name)) if is_plain(&name) => {
