@@ -122,6 +122,15 @@ checked: LastCheck | null,
 check_due: boolean, };
 
 /**
+ * What a backup of a damaged journal holds.
+ */
+export type BackupDamage = { 
+/**
+ * Finished sentences: what could be read, what could not, what to do.
+ */
+sentences: Array<string>, deeds: number, deeds_lost: number, };
+
+/**
  * What a backup holds.
  */
 export type BackupLook = { made_at: string | null, app_version: string | null, bytes: number, rows: Array<NounBoth>, latest_here: string | null, latest_there: string | null, 
@@ -166,7 +175,21 @@ file: string, file_name: string, bytes: number, sealed: boolean, rows: Array<Nou
  * Photos whose bytes on this device are not what they were when they were kept; the backup
  * holds them as they are.
  */
-damaged_photos: Array<string>, };
+damaged_photos: Array<string>, 
+/**
+ * What is wrong with the journal; the backup then holds what could be read of it, its name says
+ * so, and it does not count as a backup.
+ */
+damage: BackupDamage | null, };
+
+/**
+ * The answer to [`TakeBackup`].
+ */
+export type BackupTaken = { 
+/**
+ * Whether it counts as the last backup now; one of a damaged journal does not.
+ */
+counts: boolean, };
 
 /**
  * What an estimate rests on.
@@ -1859,6 +1882,11 @@ export type SupplyWritten = { supply: Supply, deed: string, changed: Array<Noun>
 export type Surface = "dry" | "dew" | "rain" | "washed";
 
 /**
+ * The maker has taken a made backup away, so that it lies elsewhere now.
+ */
+export type TakeBackup = { file_name: string, };
+
+/**
  * The run ends; what lies on the tray becomes a dried lot.
  */
 export type TakeDownTray = { tray: string, gross_g?: number, at?: string, 
@@ -2295,6 +2323,7 @@ export interface Commands {
   "file.chunk": { request: TakeFileChunk; reply: FileChunkTaken };
   "backup.about": { request: AboutBackup; reply: BackupAbout };
   "backup.make": { request: MakeBackup; reply: JobBegun };
+  "backup.taken": { request: TakeBackup; reply: BackupTaken };
   "restore.look": { request: LookAtRestore; reply: JobBegun };
   "restore.apply": { request: ApplyRestore; reply: JobBegun };
   "restore.undo": { request: UndoRestore; reply: Restored };

@@ -81,6 +81,14 @@ impl Failure {
         }
     }
 
+    /// An error of the app itself, which ended a call or a job.
+    pub(crate) fn broken_off() -> Self {
+        Self::new(
+            Code::Storage,
+            "This broke off because of an error in the app; nothing was lost.",
+        )
+    }
+
     /// The same failure; what it quotes of a long text is cut, so that the sentence can be read.
     pub(crate) fn kept_short(mut self) -> Self {
         const QUOTED: usize = 60;

@@ -43,7 +43,11 @@ pub fn call_in(
     request: &str,
 ) -> Result<String, Failure> {
     let _turn = Turn(SPOKEN.replace(language));
-    spoken(language, answered(app, name, request))
+    // The store has rolled back what a panic left half written, and a lock that it poisoned is taken
+    // all the same.
+    let worked = std::panic::AssertUnwindSafe(|| answered(app, name, request));
+    let answer = std::panic::catch_unwind(worked).unwrap_or_else(|_| Err(Failure::broken_off()));
+    spoken(language, answer)
 }
 
 /// An answer of the core, a reply as JSON, with its own sentences in `language`.

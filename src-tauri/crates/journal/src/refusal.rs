@@ -1,6 +1,7 @@
 //! The one way in which a noun is refused.
 
 use chrono::Datelike;
+use message::Message;
 use physics::error::within;
 
 /// Why something cannot be written down.
@@ -46,6 +47,17 @@ pub(crate) fn text(
         return Err(Refusal::new(field, format!("{words} must not be empty.")));
     }
     at_most(field, words, value, longest)
+}
+
+/// A name stands on a line of a list, of a label and of the log, so it is one line itself.
+pub(crate) fn one_line(field: &'static str, value: &str) -> Result<(), Refusal> {
+    let breaks = [
+        '\n', '\r', '\u{b}', '\u{c}', '\u{85}', '\u{2028}', '\u{2029}',
+    ];
+    if value.contains(breaks) {
+        return Err(Refusal::new(field, Message::new("name-one-line")));
+    }
+    Ok(())
 }
 
 pub(crate) fn note(

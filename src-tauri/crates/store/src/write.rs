@@ -52,6 +52,8 @@ impl Writing<'_> {
     /// # Errors
     /// [`Failure::Refused`] when the noun does not make sense.
     pub fn record<N: Table>(&mut self, id: &N::Id, noun: &N) -> Result<(), Failure> {
+        noun.check()?;
+        noun.check_typed()?;
         self.set(Act::Record, id, noun)
     }
 
@@ -62,8 +64,13 @@ impl Writing<'_> {
     /// [`Failure::Refused`] when the noun does not make sense,
     /// [`Failure::NotFound`] when the row does not exist.
     pub fn correct<N: Table>(&mut self, id: &N::Id, noun: &N) -> Result<(), Failure> {
-        self.reading.get::<N>(id)?;
-        self.set(Act::Correct, id, noun)
+        // What stood there before a rule came is no fault of this correction.
+        let stood = self.reading.get::<N>(id)?.check_typed().err();
+        noun.check()?;
+        match noun.check_typed() {
+            Err(refusal) if stood.as_ref() != Some(&refusal) => Err(refusal.into()),
+            _ => self.set(Act::Correct, id, noun),
+        }
     }
 
     /// Takes a row away.
@@ -81,8 +88,6 @@ impl Writing<'_> {
     }
 
     fn set<N: Table>(&mut self, act: Act, id: &N::Id, noun: &N) -> Result<(), Failure> {
-        noun.check()?;
-        noun.check_typed()?;
         let row = id.to_string();
         let present = self.folded(&(N::NOUN, row.clone()))?;
         let Value::Object(mut fields) = serde_json::to_value(noun)? else {

@@ -10,9 +10,9 @@ use journal::{DeedId, Noun};
 use message::{Argument, Message};
 use serde::{Deserialize, Serialize};
 use serde_json::json;
-use store::{Contents, Store};
+use store::{Contents, Fault, Store};
 
-use super::check::LastCheck;
+use super::check::{self, LastCheck};
 use super::job::{JobBegun, JobOutcome, JobWork, Task};
 use super::opening::{RescueReport, sentences};
 use super::{
@@ -351,23 +351,12 @@ impl Readable {
             private(&keep.disk, &scrap.0)?;
             Ok(scrap)
         };
-        let is_damage = |failure: &Failure| failure.code == Code::Damaged;
-        let file = scrap("snapshot")?;
-        let copied = keep.door().and_then(|door| {
-            door.snapshot(&file.0, |_, _| {
-                task.progress.advance(0).map_err(Failure::from)
-            })
-        });
-        match copied {
-            Ok(contents) if store::unsound(&file.0)?.is_empty() => {
-                return Ok(Self {
-                    file,
-                    contents,
-                    damage: None,
-                });
-            }
-            Err(failure) if !is_damage(&failure) => return Err(failure),
-            Ok(_) | Err(_) => {}
+        let mut said = Vec::new();
+        match Self::as_it_stands(task, &scrap, &mut said) {
+            Ok(Some(whole)) => return Ok(whole),
+            Ok(None) => {}
+            Err(failure) if failure.code == Code::Damaged => said.push(failure.message),
+            Err(failure) => return Err(failure),
         }
         let file = scrap("readable")?;
         let device = held(&keep.reader).device();
@@ -387,11 +376,62 @@ impl Readable {
             file: plain,
             contents,
             damage: Some(BackupDamage {
-                sentences: sentences(&rescued),
+                sentences: said.into_iter().chain(sentences(&rescued)).collect(),
                 deeds: rescued.deeds,
                 deeds_lost: rescued.lost,
             }),
         })
+    }
+}
+
+impl Readable {
+    /// The journal as it stands if every page and every entry of it reads as it was written; what
+    /// does not is said.
+    fn as_it_stands(
+        task: &Task,
+        scrap: &impl Fn(&str) -> Result<Scrap, Failure>,
+        said: &mut Vec<String>,
+    ) -> Result<Option<Self>, Failure> {
+        let file = scrap("snapshot")?;
+        let mut door = task.keep.door()?;
+        let contents = door.snapshot(&file.0, |_, _| {
+            task.progress.advance(0).map_err(Failure::from)
+        })?;
+        door.stopped_by(task.stop())?;
+        // An entry that was missing before is named by the check of the book; the backup holds all
+        // that there is.
+        let faults = door.check_log()?.into_iter();
+        let faults = faults.filter(|fault| !matches!(fault, Fault::Missing(_)));
+        said.extend(faults.map(|fault| check::told(fault).what));
+        // One broken page may be told a thousand times.
+        let pages = store::unsound(&file.0)?.into_iter().take(20);
+        said.extend(pages.map(|page| check::told(Fault::File(page)).what));
+        if !said.is_empty() {
+            return Ok(None);
+        }
+        let beside = Scrap(
+            task.keep
+                .beside(WORK)?
+                .join(format!("tables-{}", task.name)),
+        );
+        let is_made_of_the_log = door.check_tables(&beside.0, task.stop())?.is_none();
+        door.unstopped()?;
+        let whole = |file, contents| {
+            Ok(Some(Self {
+                file,
+                contents,
+                damage: None,
+            }))
+        };
+        if is_made_of_the_log {
+            return whole(file, contents);
+        }
+        // The log is the truth: the backup holds the tables that it gives.
+        let mut copy = Store::open(&file.0, door.device())?;
+        copy.rebuild()?;
+        let plain = scrap("rebuilt")?;
+        let contents = copy.snapshot(&plain.0, |_, _| Ok::<_, store::Failure>(()))?;
+        whole(plain, contents)
     }
 }
 

@@ -151,7 +151,8 @@ fn checked(
     Ok(BookChecked { faults })
 }
 
-fn told(fault: Fault) -> BookFault {
+/// A fault in words.
+pub(super) fn told(fault: Fault) -> BookFault {
     let log = || String::from(Message::new("check-in-the-log"));
     let (what, place) = match fault {
         Fault::File(said) => (

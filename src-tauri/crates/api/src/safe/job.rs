@@ -175,12 +175,8 @@ impl App {
         std::thread::spawn(move || {
             // A job that panics has failed; it must not be taken for one that still runs.
             let worked = std::panic::AssertUnwindSafe(|| body(&task));
-            let end = std::panic::catch_unwind(worked).unwrap_or_else(|_| {
-                Err(Failure::new(
-                    Code::Storage,
-                    "This broke off because of an error in the app; nothing was lost.",
-                ))
-            });
+            let end =
+                std::panic::catch_unwind(worked).unwrap_or_else(|_| Err(Failure::broken_off()));
             let Task { keep, name, .. } = task;
             let jobs = keep.jobs.clone();
             // Whoever hears that the job has ended may close the journal; this must not hold it open.

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::number;
+use crate::refusal::{number, one_line};
 use crate::{BedId, Kept, Noun, Refusal};
 
 /// A bed of the garden, or a wild place.
@@ -23,6 +23,10 @@ pub struct Bed {
 impl Kept for Bed {
     const NOUN: Noun = Noun::Bed;
     type Id = BedId;
+
+    fn check_typed(&self) -> Result<(), Refusal> {
+        one_line("name", &self.name)
+    }
 
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;

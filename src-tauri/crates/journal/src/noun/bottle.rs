@@ -4,7 +4,7 @@ use chrono::{DateTime, Days, FixedOffset, NaiveDate};
 use serde::{Deserialize, Serialize};
 
 use crate::log::worded;
-use crate::refusal::{day, note, text};
+use crate::refusal::{day, note, one_line, text};
 use crate::{
     Amount, BottleId, Check, Draw, JarId, Kept, LotCode, Noun, Outcome, PhRead, Refusal, RowRef,
     Source,
@@ -172,6 +172,11 @@ fn is_acid_enough(ph: Option<&PhRead>) -> bool {
 impl Kept for Bottle {
     const NOUN: Noun = Noun::Bottle;
     type Id = BottleId;
+
+    fn check_typed(&self) -> Result<(), Refusal> {
+        let to = self.end.as_ref().and_then(|end| end.to.as_deref());
+        to.map_or(Ok(()), |to| one_line("to", to))
+    }
 
     fn check(&self) -> Result<(), Refusal> {
         super::volume("size_ml", "the size", self.size_ml)?;

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::{note, number};
+use crate::refusal::{note, number, one_line};
 use crate::{DropperId, Kept, Noun, Refusal};
 
 /// A dropper whose drops were counted.
@@ -23,6 +23,10 @@ pub struct Dropper {
 impl Kept for Dropper {
     const NOUN: Noun = Noun::Dropper;
     type Id = DropperId;
+
+    fn check_typed(&self) -> Result<(), Refusal> {
+        one_line("name", &self.name)
+    }
 
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::{note, text};
+use crate::refusal::{note, one_line, text};
 use crate::{HerbId, Kept, Noun, Refusal};
 
 /// An herb of the maker's own.
@@ -23,6 +23,10 @@ pub struct Herb {
 impl Kept for Herb {
     const NOUN: Noun = Noun::Herb;
     type Id = HerbId;
+
+    fn check_typed(&self) -> Result<(), Refusal> {
+        one_line("common", &self.common)
+    }
 
     fn check(&self) -> Result<(), Refusal> {
         text("common", "The name", &self.common, 80)?;

@@ -5,7 +5,7 @@ use physics::interval::Interval;
 use serde::{Deserialize, Serialize};
 
 use crate::log::worded;
-use crate::refusal::{day, note, number, text};
+use crate::refusal::{day, note, number, one_line, text};
 use crate::{
     Amount, Draw, HerbKey, JarId, Kept, Lot, LotCode, Noun, PlantState, Refusal, RowRef, Source,
     Stock, SupplyId,
@@ -171,6 +171,10 @@ impl Jar {
 impl Kept for Jar {
     const NOUN: Noun = Noun::Jar;
     type Id = JarId;
+
+    fn check_typed(&self) -> Result<(), Refusal> {
+        one_line("name", &self.name)
+    }
 
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;

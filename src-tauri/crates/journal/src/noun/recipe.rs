@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::{number, text};
+use crate::refusal::{number, one_line, text};
 use crate::{HerbKey, JarId, Kept, Noun, PlantState, RecipeId, Refusal, RowRef, Stock};
 
 /// A plant of a recipe, without the lot of any one year.
@@ -56,6 +56,10 @@ pub struct Recipe {
 impl Kept for Recipe {
     const NOUN: Noun = Noun::Recipe;
     type Id = RecipeId;
+
+    fn check_typed(&self) -> Result<(), Refusal> {
+        one_line("name", &self.name)
+    }
 
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;

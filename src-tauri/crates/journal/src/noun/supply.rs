@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::{day, number};
+use crate::refusal::{day, number, one_line};
 use crate::{Amount, Kept, Noun, Refusal, Stock, SupplyId};
 
 /// What was paid.
@@ -45,6 +45,10 @@ impl Supply {
 impl Kept for Supply {
     const NOUN: Noun = Noun::Supply;
     type Id = SupplyId;
+
+    fn check_typed(&self) -> Result<(), Refusal> {
+        one_line("name", &self.name)
+    }
 
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;

@@ -3,7 +3,7 @@
 use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 
-use crate::refusal::{day, number, text};
+use crate::refusal::{day, number, one_line, text};
 use crate::{Amount, Draw, HarvestId, Kept, LotCode, Noun, Refusal, RowRef, Source, TrayId};
 
 /// The air around the rack.
@@ -169,6 +169,7 @@ impl Kept for Tray {
     }
 
     fn check_typed(&self) -> Result<(), Refusal> {
+        one_line("name", &self.name)?;
         if let Some(end) = self.taken_down {
             if end.gross_g <= self.tare_g {
                 return Err(Refusal::new(

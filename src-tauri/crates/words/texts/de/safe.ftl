@@ -9,3 +9,5 @@ no-damaged-file = Hier liegt keine beschädigte Datei, aus der sich etwas lesen 
 made-file-gone = Diese Datei gibt es nicht mehr.
 
 backup-too-many = Eine Sicherung fasst höchstens { $most } Dateien, und dieses Buch hat mehr. Mach sie ohne Fotos und kopiere die Fotos selbst.
+
+name-one-line = Schreib diesen Namen in eine Zeile, ohne Umbruch.

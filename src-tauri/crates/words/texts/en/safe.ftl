@@ -9,3 +9,5 @@ no-damaged-file = There is no damaged file here that could be read.
 made-file-gone = This file is not there any more.
 
 backup-too-many = One backup holds at most { $most } files, and this book has more. Make it without photos, and copy the photos yourself.
+
+name-one-line = Write this name on one line, without line breaks.
