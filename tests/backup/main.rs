@@ -19,5 +19,5 @@ mod import;
 mod opening;
 mod restore;
 mod season;
-mod used_twice;
 mod trusted;
+mod used_twice;
