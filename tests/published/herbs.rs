@@ -67,6 +67,7 @@ fn jar(preparation: &str, name: &str, part: &str) -> Vec<Caution> {
         state: PlantState::Dried,
         mass_g: 50.0,
         moisture_wet_percent: None,
+        identity: Default::default(),
     };
     let wish = Composition::of(preparation, plant);
     compose(&wish).expect("a jar of the table").cautions

@@ -136,7 +136,7 @@ pub fn for_jar(subject: &Subject<'_>) -> Vec<Caution> {
         };
         cautions.extend(limit(herb));
         let clauses = clause::of(herb).into_iter();
-        let touching = clauses.filter(|row| row.touches(&plant.part));
+        let touching = clauses.filter(|row| row.touches(&plant.part) && subject.holds(&row.holds));
         cautions.extend(
             touching
                 .map(|row| row.caution(Some(&herb.common)))

@@ -21,6 +21,8 @@ pub(super) struct Clause {
     clause: String,
     pub(super) severity: Severity,
     at: String,
+    /// What the jar must hold for it, as in the rules of a jar; empty for anything.
+    pub(super) holds: String,
     /// What may not be made of these parts: `all`, or `inside` for what is swallowed.
     forbids: String,
     /// The entry of the catalogue.

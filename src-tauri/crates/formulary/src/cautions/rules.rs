@@ -7,8 +7,9 @@ use serde::Deserialize;
 
 use super::{Caution, Moment, Severity, Subject};
 use crate::{
+    herbs::Limit,
     note::{Status, source_of},
-    preparations::PlantState,
+    preparations::{PlantState, Purpose},
     table,
 };
 
@@ -34,10 +35,10 @@ static RULES: LazyLock<Vec<Rule>> =
 const FLAMMABLE: f64 = 20.0;
 
 impl Subject<'_> {
-    fn holds(&self, what: &str) -> bool {
+    pub(super) fn holds(&self, what: &str) -> bool {
         let kinds = |names: &[&str]| self.kinds.iter().any(|kind| names.contains(kind));
         match what {
-            "*" => true,
+            "*" | "" => true,
             "ethanol" => self.strength_percent_vol > 0.5,
             "strong" => self.strength_percent_vol >= FLAMMABLE || kinds(&["spirit"]),
             "honey" => kinds(&["honey"]),
@@ -46,8 +47,18 @@ impl Subject<'_> {
         }
     }
 
+    /// Whether what becomes of the herbs must never be swallowed.
+    fn is_for_the_skin(&self) -> bool {
+        let limits = self
+            .plants
+            .iter()
+            .filter_map(|plant| plant.known?.limit_of(&plant.part));
+        limits.into_iter().any(|(limit, _)| limit == Limit::Outside)
+    }
+
     fn may_be_for(&self, purposes: &str) -> bool {
         match self.purpose {
+            None if self.is_for_the_skin() => table::names(purposes, Purpose::Outside.word()),
             Some(purpose) => table::names(purposes, purpose.word()),
             None => {
                 let mut uses = self.preparation.uses.iter();

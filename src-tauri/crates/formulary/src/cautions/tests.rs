@@ -323,6 +323,28 @@ fn an_oxymel_warns_of_infants_and_the_strip() {
 }
 
 #[test]
+fn what_is_said_of_extracts_with_alcohol_is_not_said_of_an_oil() {
+    let said = |preparation: &str| of(preparation, "thyme", "flowering tops", PlantState::Dried);
+    assert!(codes(&said("tincture")).contains(&"pregnancy"));
+    let oil = said("oil");
+    assert!(
+        !oil.iter()
+            .any(|one| one.text.contains("clause-thyme-pregnancy"))
+    );
+    assert!(
+        codes(&oil).contains(&"allergy"),
+        "what holds of every form stays"
+    );
+}
+
+#[test]
+fn a_jar_for_the_skin_says_nothing_of_swallowing_its_alcohol() {
+    let arnica = of("tincture", "arnica", "flower", PlantState::Dried);
+    assert!(!codes(&arnica).contains(&"no-data-nursing"));
+    assert!(codes(&arnica).contains(&"flame"));
+}
+
+#[test]
 fn silence_is_said_as_what_it_is() {
     for herb in ["chickweed", "spearmint"] {
         let said = of_herb(herbs::find(herb).unwrap());

@@ -69,7 +69,7 @@ impl Herb {
             let value = Message::new("strength-of-part")
                 .with("part", Argument::name(&row.part))
                 .with("strength", Argument::message(strength));
-            facts.push(Fact::new(row.in_words(), value, &row.source, row.status));
+            facts.push(Fact::new(row.as_label(), value, &row.source, row.status));
         }
         if let Some(ratio) = self.fresh_ratio {
             let text = format!("1 g to {ratio} mL of strong spirit");
@@ -117,7 +117,7 @@ mod tests {
         let facts = herbs::find("peppermint").unwrap().facts();
         let of_form = facts
             .iter()
-            .filter(|fact| fact.label.contains("form-tincture"));
+            .filter(|fact| fact.label.contains("published-tincture"));
         assert_eq!(of_form.clone().count(), 2, "1:5 at 45 and at 70 % vol");
         assert!(of_form.clone().all(|fact| fact.label.contains("1:5")));
         assert!(

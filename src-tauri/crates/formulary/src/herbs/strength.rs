@@ -64,6 +64,20 @@ impl Published {
             Form::LiquidExtract => Message::new("form-liquid-extract"),
             Form::Wine => Message::new("form-wine"),
         };
+        self.with_ratio(form)
+    }
+
+    /// The same as the label of a fact: "Tincture 1:5".
+    pub(super) fn as_label(&self) -> Message {
+        let form = match self.form {
+            Form::Tincture => Message::new("published-tincture"),
+            Form::LiquidExtract => Message::new("published-liquid-extract"),
+            Form::Wine => Message::new("published-wine"),
+        };
+        self.with_ratio(form)
+    }
+
+    fn with_ratio(&self, form: Message) -> Message {
         let Some((low, high)) = self.ratio_ml_per_g() else {
             return form;
         };

@@ -1,0 +1,45 @@
+// Cautions where they are read: one mark for each severity, with a word, and each sentence once.
+
+import assert from "node:assert/strict";
+import { test } from "node:test";
+
+import { engine, open, startWithSeason } from "./engine.mjs";
+
+/** The marks of the page with the sentences below each; runs in the page. */
+function marked() {
+  const groups = [...document.querySelectorAll(".severity")];
+  return groups.map((mark) => ({
+    mark: mark.textContent.trim(),
+    said: [...mark.parentElement.querySelectorAll("li")].map((line) => line.textContent.trim()),
+  }));
+}
+
+test(`${engine}: a herb's cautions stand under one mark for each severity, the gravest first`, async (t) => {
+  const app = await startWithSeason(t, { width: 360, height: 740 });
+  await open(app, "/herb/st-johns-wort");
+  await app.sees("heading", "Cautions");
+  await app.reads("Not for anyone who is pregnant.");
+  const groups = await app.evaluate(marked);
+  assert.deepEqual(
+    groups.map(({ mark }) => mark),
+    ["Not for everyone", "Take care", "Good to know"],
+  );
+  const said = groups.flatMap((group) => group.said);
+  assert.equal(new Set(said).size, said.length, "each sentence once");
+  assert.ok(said.every((line) => !line.includes("not checked") && !line.includes("none specific")));
+});
+
+test(`${engine}: where one picks, weeds and gloves are said, and nothing of taking it`, async (t) => {
+  const app = await startWithSeason(t, { width: 360, height: 740 });
+  await open(app, "/pick?herb=nettle");
+  await app.reads("Wear gloves: it stings until it is dry.");
+  const said = (await app.evaluate(marked)).flatMap((group) => group.said);
+  assert.ok(said.some((line) => line.startsWith("Weed the bed")));
+  assert.ok(said.every((line) => !line.includes("pregnan")));
+});
+
+test(`${engine}: a herb of which no text was looked up says so`, async (t) => {
+  const app = await startWithSeason(t, { width: 360, height: 740 });
+  await open(app, "/herb/chickweed");
+  await app.reads("No text was looked up for chickweed");
+});
