@@ -6,6 +6,7 @@
 mod activity;
 mod dilution;
 mod ethanol;
+mod free_water;
 mod gauging;
 mod glycerol;
 mod honey;

@@ -180,6 +180,10 @@ fn candidate(
     if reasons.is_empty() {
         reasons.push(keeping_reason(&draft.keeping));
     }
+    let remarks = keep::remarks(preparation, &draft.liquid, verdict);
+    reasons.extend(remarks.into_iter().map(|note| {
+        Reason::new(Speaks::Against, note.text, "", note.status)
+    }));
     for plant in &plants {
         let (fit, why) = fit::fit(preparation, plant, &draft);
         score += 2.0 * fit / plants.len() as f64;

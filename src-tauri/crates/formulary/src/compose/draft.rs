@@ -83,6 +83,7 @@ pub(crate) fn draft(
     if let Some(text) = forbidden(preparation, &plants) {
         keeping = keeping.refused(text);
     }
+    reasons.extend(keep::remarks(preparation, &poured.liquid, keeping.verdict));
     let controls = controls::controls(preparation, composition, &plants, &wishes, &poured)?;
     Ok(Draft {
         controls,

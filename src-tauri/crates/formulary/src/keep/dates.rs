@@ -1,6 +1,7 @@
 //! When to strain, to check, to stop using.
 
 use chrono::{Days, NaiveDate};
+use message::Message;
 use physics::{Interval, OutOfRange, mixture::oil, quantity::celsius};
 
 use crate::{
@@ -17,7 +18,11 @@ pub fn best_before_days(preparation: &Preparation, verdict: Verdict) -> (Option<
     let span = |low: f64, high: f64, source: &str, status| {
         let note = Note {
             code: "best-before".to_owned(),
-            text: "It keeps for the shorter of these times; look at it now and then.".to_owned(),
+            text: if source.is_empty() {
+                Message::new("best-before-habit").into()
+            } else {
+                "It keeps for the shorter of these times; look at it now and then.".to_owned()
+            },
             source: source_of(source),
             status,
         };

@@ -2,7 +2,8 @@
 
 use std::sync::LazyLock;
 
-use physics::Interval;
+use message::{Argument, Message};
+use physics::{Interval, mixture::Liquid};
 use serde::Deserialize;
 
 use super::{Gate, Prospect};
@@ -11,6 +12,9 @@ use crate::{
     preparations::Verdict,
     table,
 };
+
+/// How much of the water sugar, glycerin and alcohol keep together.
+const WATER_KEPT: &str = "water_kept_percent";
 
 /// On which side of the limit it is safe.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
@@ -62,11 +66,10 @@ impl Row {
             quantity => {
                 let liquid = prospect.liquid?;
                 match quantity {
-                    "strength_percent_vol" => Some(liquid.strength_percent_vol),
-                    "glycerol_percent_mass" => Some(liquid.glycerol_percent_mass),
-                    "sugar_percent_mass" => Some(liquid.sugar_percent_mass),
+                    "alcohol_in_free_water_percent" => Some(liquid.alcohol_in_free_water_percent),
+                    WATER_KEPT => Some(liquid.water_kept_percent),
                     "acidity_g_per_100ml" => Some(liquid.acidity_g_per_100ml),
-                    "water_activity" => Some(liquid.water_activity.highest),
+                    "water_activity" => Some(liquid.water_activity.judged),
                     "acid_ph" => liquid.acid_ph.or(Some(Interval::exact(7.0))),
                     _ => None,
                 }
@@ -79,13 +82,36 @@ impl Row {
         self.quantity == "vinegar_acidity_g_per_100ml"
     }
 
+    /// What it looks at, in words. Alcohol beside sugar or glycerin is looked at in the water that those leave free.
+    fn looks_at(&self, prospect: &Prospect<'_>) -> String {
+        let kept_otherwise = |liquid: &Liquid| {
+            liquid.sugar_percent_mass.value > 0.0 || liquid.glycerol_percent_mass.value > 0.0
+        };
+        match self.quantity.as_str() {
+            WATER_KEPT => Message::new("gate-water-kept").into(),
+            "alcohol_in_free_water_percent" if prospect.liquid.is_some_and(kept_otherwise) => {
+                Message::new("gate-alcohol-in-free-water").into()
+            }
+            _ => self.gate.clone(),
+        }
+    }
+
     /// The reason it gives for its verdict.
-    pub(super) fn reason(&self, predicted: Interval) -> String {
+    pub(super) fn reason(&self, predicted: Interval, prospect: &Prospect<'_>) -> String {
         if self.sense == Sense::Always {
             return self.text.clone();
         }
+        if self.quantity == WATER_KEPT {
+            return if self.verdict(predicted) == Verdict::Keeps {
+                Message::new("gate-all-water-kept").into()
+            } else {
+                Message::new("gate-water-left-free")
+                    .with("share", Argument::percent(predicted.low))
+                    .into()
+            };
+        }
         let figure = crate::words::interval(predicted, &self.unit);
-        format!("{} {figure}; {}", self.gate, self.text)
+        format!("{} {figure}; {}", self.looks_at(prospect), self.text)
     }
 
     fn bad_end(&self, predicted: Interval) -> f64 {
@@ -124,9 +150,9 @@ impl Row {
         }
     }
 
-    pub(super) fn gate(&self, predicted: Interval, decided: bool) -> Gate {
+    pub(super) fn gate(&self, predicted: Interval, prospect: &Prospect<'_>, decided: bool) -> Gate {
         Gate {
-            gate: self.gate.clone(),
+            gate: self.looks_at(prospect),
             limit: self.keeps,
             predicted,
             unit: self.unit.clone(),

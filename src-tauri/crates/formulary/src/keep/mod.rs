@@ -4,6 +4,7 @@ mod dates;
 mod gate;
 mod ph;
 
+use message::Message;
 use physics::{Interval, mixture::Liquid};
 use serde::Serialize;
 
@@ -14,8 +15,8 @@ pub use dates::{
 pub use ph::{IS_MEASURED, told};
 
 use crate::{
-    note::Status,
-    preparations::{PlantState, Preparation, Verdict},
+    note::{Note, Status},
+    preparations::{PlantState, Preparation, Solvent, Verdict},
 };
 
 /// What is judged.
@@ -84,9 +85,9 @@ impl Keeping {
 
 /// Judges a liquid by the gates of its preparation.
 ///
-/// The worst gate decides, or the best where one is enough; a preparation may be capped by its
-/// kind. More water in the liquid or the herb never improves the verdict, since every gate is
-/// monotone in it.
+/// The worst gate decides; a preparation may be capped by its kind. More water in the liquid or the herb never
+/// improves the verdict, and absolute alcohol, pure glycerin or sugar that dissolves never worsens it, except where
+/// they thin an acid: every gate is monotone in them.
 pub fn judge(preparation: &Preparation, prospect: &Prospect<'_>) -> Keeping {
     let judged: Vec<_> = preparation
         .gates
@@ -96,13 +97,8 @@ pub fn judge(preparation: &Preparation, prospect: &Prospect<'_>) -> Keeping {
         .map(|(row, predicted)| (row, predicted, row.verdict(predicted)))
         .collect();
     let verdicts = judged.iter().map(|(_, _, verdict)| *verdict);
-    let by_gates = if preparation.one_gate_is_enough {
-        verdicts.min()
-    } else {
-        verdicts.max()
-    };
     // A gate that cannot be predicted cannot be passed.
-    let by_gates = by_gates.unwrap_or(Verdict::UseNow);
+    let by_gates = verdicts.max().unwrap_or(Verdict::UseNow);
     let cap = match prospect.state {
         PlantState::Fresh => preparation.best_fresh.or(preparation.best),
         PlantState::Dried => preparation.best,
@@ -127,11 +123,14 @@ pub fn judge(preparation: &Preparation, prospect: &Prospect<'_>) -> Keeping {
     let gates: Vec<Gate> = judged
         .iter()
         .enumerate()
-        .map(|(at, (row, predicted, _))| row.gate(*predicted, Some(at) == decider))
+        .map(|(at, (row, predicted, _))| row.gate(*predicted, prospect, Some(at) == decider))
         .collect();
     let reason = match decider {
+        _ if capped && loads_acid(preparation, prospect.state) => {
+            Message::new("keep-loaded-acid").into()
+        }
         _ if capped => "its kind is kept in the refrigerator".to_owned(),
-        Some(at) => judged[at].0.reason(judged[at].1),
+        Some(at) => judged[at].0.reason(judged[at].1, prospect),
         None => "nothing is known that would keep it".to_owned(),
     };
     let text = format!("{}: {reason}.", head(verdict));
@@ -142,6 +141,24 @@ pub fn judge(preparation: &Preparation, prospect: &Prospect<'_>) -> Keeping {
         outside_only: false,
     }
 }
+
+/// Whether much fresh plant may have left the acid too weak, so that only a strip tells.
+fn loads_acid(preparation: &Preparation, state: PlantState) -> bool {
+    preparation.is_kept_by_acid() && state == PlantState::Fresh
+}
+
+/// What should be said of a liquid beside its verdict.
+pub fn remarks(preparation: &Preparation, liquid: &Liquid, verdict: Verdict) -> Vec<Note> {
+    let thin = liquid.glycerol_percent_mass.low < GLYCERITE_SHOWN_FROM;
+    if preparation.grade == Solvent::Glycerite && thin && verdict == Verdict::Keeps {
+        let text = Message::new("glycerite-below-70");
+        return vec![Note::new("glycerite-cold", text, "", Status::Memory)];
+    }
+    Vec::new()
+}
+
+/// Below this share of glycerol, % by mass, nobody has shown that a glycerite keeps: a remark, no gate.
+const GLYCERITE_SHOWN_FROM: f64 = 70.0;
 
 fn head(verdict: Verdict) -> &'static str {
     match verdict {

@@ -57,9 +57,6 @@ pub struct Preparation {
     pub gates: Vec<String>,
     /// What it is made for.
     pub uses: Vec<Purpose>,
-    /// Whether passing one gate is enough.
-    #[serde(default)]
-    pub one_gate_is_enough: bool,
     /// The best verdict it can have.
     #[serde(default)]
     pub best: Option<Verdict>,

@@ -17,19 +17,23 @@ use libm::{exp, log};
 /// Water activity by both mixing rules.
 #[derive(Debug, Clone, Copy, PartialEq)]
 pub struct WaterActivity {
-    /// The higher of the rules that hold, with the doubt about them: keeping is judged by this.
+    /// The higher of the two rules, never below either: keeping is judged by this.
     pub highest: Interval,
     /// Ross 1975: the product of the activities of each solute alone in all of the water.
     pub by_ross: Interval,
-    /// Multi-solute Norrish (FAO Agricultural Services Bulletin 149).
+    /// Multi-solute Norrish (FAO Agricultural Services Bulletin 149), held in honey to what was measured.
     pub by_norrish: Interval,
+    /// What keeping is judged by: `highest`, with the doubt of a mixture above it whatever is dissolved, so that a
+    /// little more of a solute can never count against a liquid.
+    pub judged: Interval,
 }
 
 /// Water activity of a composition at a temperature.
 ///
 /// Ross: `aw = product of aw_i`, each solute alone in all of the water. Norrish:
 /// `aw = X_w exp(-sum K_i X_i^2)` over all species. Glycerol alone follows Zhang, Grace and Sun 2022,
-/// ethanol alone a reduction of measured pressures at 30 C, sugars alone Norrish 1966.
+/// ethanol alone a reduction of measured pressures at 30 C, sugars alone Norrish 1966, and where glucose and
+/// fructose are as thick as honey the line fitted to measured honeys, see [`honey_water_activity`].
 ///
 /// *Valid for* 0 to 40 C; within 0.006 (ethanol to 60 % vol), 0.012 (above), 0.01 (sugars) and 0.015 (glycerol
 /// to 60 %) alone, about 0.03 in mixtures.
@@ -62,11 +66,12 @@ pub fn water_activity(
     if liquid.liquid_g() <= 0.0 {
         return Err(Unmixable::NoLiquid);
     }
-    let activity = of(liquid, t);
+    let activity = of(liquid, 0.0, t);
     Ok(WaterActivity {
-        highest: activity.interval(),
-        by_ross: Interval::exact(activity.ross),
-        by_norrish: Interval::exact(activity.norrish),
+        highest: activity.interval(activity.highest),
+        by_ross: activity.interval(activity.ross),
+        by_norrish: activity.interval(activity.norrish),
+        judged: activity.judged(),
     })
 }
 
@@ -82,8 +87,59 @@ mod norrish {
     pub const ETHANOL: f64 = -1.6;
 }
 
+/// Water activity of honey of `water_percent` by mass, at 25 C.
+///
+/// `aw = 0.267 + 0.0177 MC`: the weighted average of the lines that were fitted to floral honeys.
+///
+/// *Valid for* 10 to 25 % water, within 0.03.
+///
+/// *Source*: Perez, Sanchez, Baeza, Zamora and Chirife 2009, Food and Bioprocess Technology 2(4) (coefficients
+/// from memory). Honeys of 13.4 to 20.4 % water were measured at 0.47 to 0.591 (Abramovic et al. 2008; Serin,
+/// Turhan and Turhan 2017).
+///
+/// ```
+/// assert!((physics::mixture::honey_water_activity(17.0) - 0.568).abs() < 0.001);
+/// ```
+pub fn honey_water_activity(water_percent: f64) -> f64 {
+    0.267 + 0.0177 * water_percent
+}
+
+/// Mass fraction of glucose and fructose in their own water from which honey's line counts alone, and up to which
+/// Norrish does; between the two they are blended (our own choice: honey holds 75 % or more).
+const AS_THICK_AS_HONEY: f64 = 0.75;
+const THIN: f64 = 0.60;
+/// The driest honey that the line is used for, as mass fraction of its sugars.
+const THICKEST_HONEY: f64 = 0.90;
+
+/// How far the relations leave `highest` open in honey: measured honeys lie 0.03 about the line.
+const HONEY_DOUBT: f64 = 0.03;
+
+/// By what Norrish's rule is multiplied where `honey_g` of the glucose and fructose came in with honey and they are
+/// as thick as in it: there its constants are stretched and read 0.01 to 0.04 high. Also how far the honey line
+/// counts, 0 to 1.
+fn as_in_honey(liquid: &Composition, honey_g: f64) -> (f64, f64) {
+    let hexoses_g = liquid.hexoses_g();
+    let share = hexoses_g / (hexoses_g + liquid.grams(Component::Water));
+    let thick = ((share - THIN) / (AS_THICK_AS_HONEY - THIN)).clamp(0.0, 1.0);
+    let counts = thick * (honey_g / hexoses_g).min(1.0);
+    if counts.is_nan() || counts <= 0.0 {
+        return (1.0, 0.0);
+    }
+    // Thicker than any honey the line ends, and what it says there goes on.
+    let share = share.min(THICKEST_HONEY);
+    let water = hexoses_g * (1.0 / share - 1.0) / water::MOLAR_MASS;
+    let glucose = liquid.grams(Component::Glucose) / sugar::HEXOSE_MOLAR_MASS;
+    let fructose = liquid.grams(Component::Fructose) / sugar::HEXOSE_MOLAR_MASS;
+    let all = glucose + fructose + water;
+    let pull = |moles: f64, k: f64| k * (moles / all) * (moles / all);
+    let stretched = (water / all)
+        * exp(-(pull(glucose, norrish::GLUCOSE) + pull(fructose, norrish::FRUCTOSE)));
+    let measured = honey_water_activity(100.0 * (1.0 - share));
+    (1.0 + counts * (measured / stretched - 1.0), counts)
+}
+
 /// Above this share of ethanol in ethanol and water (75 % vol) the constant Norrish term of
-/// ethanol leaves the measured activities, and only Ross's rule counts.
+/// ethanol leaves the measured activities.
 const ETHANOL_LIMIT: f64 = 0.68;
 
 /// Molar mass of ethanol, g/mol.
@@ -94,25 +150,37 @@ const ETHANOL_MOLAR_MASS: f64 = 46.069;
 pub(crate) struct Activity {
     pub ross: f64,
     pub norrish: f64,
-    /// The higher of the rules that hold here: what keeping is judged by.
+    /// The higher of the two: what keeping is judged by.
     pub highest: f64,
-    /// Half-width of the 90 % interval around `highest`.
+    /// Half-width of the 90 % interval around each of them.
     pub doubt: f64,
 }
 
+/// How far the rules leave the activity of a mixture open.
+const MIXTURE_DOUBT: f64 = 0.03;
+
 impl Activity {
-    /// The highest with the doubt about it.
-    pub fn interval(&self) -> Interval {
+    /// See [`WaterActivity::judged`].
+    pub fn judged(&self) -> Interval {
         Interval {
-            low: (self.highest - self.doubt).max(0.0),
-            value: self.highest,
-            high: (self.highest + self.doubt).min(1.0),
+            high: (self.highest + MIXTURE_DOUBT).min(1.0),
+            ..self.interval(self.highest)
+        }
+    }
+
+
+    /// One of the figures with the doubt about it.
+    pub fn interval(&self, figure: f64) -> Interval {
+        Interval {
+            low: (figure - self.doubt).max(0.0),
+            value: figure,
+            high: (figure + self.doubt).min(1.0),
         }
     }
 }
 
-/// Evaluates both rules at `t` in C.
-pub(crate) fn of(liquid: &Composition, t: f64) -> Activity {
+/// Evaluates both rules at `t` in C, where `honey_g` of the glucose and fructose came in with honey.
+pub(crate) fn of(liquid: &Composition, honey_g: f64, t: f64) -> Activity {
     let grams = |component| liquid.grams(component);
     let water_g = grams(Component::Water);
     if water_g <= 0.0 {
@@ -130,9 +198,10 @@ pub(crate) fn of(liquid: &Composition, t: f64) -> Activity {
     let fructose = grams(Component::Fructose) / sugar::HEXOSE_MOLAR_MASS;
     let acid = grams(Component::AceticAcid) / acid::MOLAR_MASS;
     // Sugar that lies undissolved at the bottom binds no water.
-    let saturated = sugar::saturation(t);
-    let dissolved = grams(Component::Sucrose).min(water_g * saturated / (1.0 - saturated));
+    let all_sucrose = grams(Component::Sucrose);
+    let dissolved = all_sucrose - sugar::undissolved(liquid, all_sucrose, t);
     let sucrose = dissolved / sugar::SUCROSE_MOLAR_MASS;
+    let (in_honey, honey_counts) = as_in_honey(liquid, honey_g);
 
     let alone = |moles: f64, k: f64| {
         let x = moles / (moles + water);
@@ -147,7 +216,8 @@ pub(crate) fn of(liquid: &Composition, t: f64) -> Activity {
 
     let all = water + ethanol + glycerol + sucrose + glucose + fructose + acid;
     let pull = |moles: f64, k: f64| k * (moles / all) * (moles / all);
-    let norrish = (water / all)
+    let norrish = in_honey
+        * (water / all)
         * exp(-(pull(ethanol, norrish::ETHANOL)
             + pull(glycerol, norrish::GLYCEROL)
             + pull(sucrose, norrish::SUCROSE)
@@ -155,17 +225,20 @@ pub(crate) fn of(liquid: &Composition, t: f64) -> Activity {
             + pull(fructose, norrish::FRUCTOSE)));
 
     let ethanol_share = grams(Component::Ethanol) / (grams(Component::Ethanol) + water_g);
-    let highest = if ethanol_share > ETHANOL_LIMIT {
-        ross
+    // There the constant term of ethanol reads high, and the rule is held to the other.
+    let norrish = if ethanol_share > ETHANOL_LIMIT {
+        norrish.min(ross)
     } else {
-        ross.max(norrish)
+        norrish
     };
+    let highest = ross.max(norrish);
     let groups = [ethanol, glycerol, sucrose + glucose + fructose, acid];
     Activity {
         ross,
         norrish,
         highest,
-        doubt: doubt(groups, ethanol_share, highest, t),
+        doubt: doubt(groups, ethanol_share, highest, t)
+            .max(honey_counts * HONEY_DOUBT.min(1.0 - highest)),
     }
 }
 
@@ -181,7 +254,7 @@ fn doubt(
     let own = if dissolved <= 0.0 {
         0.0
     } else if ethanol.max(glycerol).max(sugars).max(acid) < 0.98 * dissolved {
-        0.03
+        MIXTURE_DOUBT
     } else if ethanol >= 0.98 * dissolved {
         if ethanol_share > 0.5209 { 0.012 } else { 0.006 }
     } else if glycerol >= 0.98 * dissolved {

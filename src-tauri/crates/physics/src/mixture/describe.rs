@@ -4,7 +4,8 @@ use super::{
     acid,
     activity::{self, WaterActivity},
     composition::{Component, Composition},
-    ethanol, flash, glycerol,
+    ethanol, flash, free_water, glycerol,
+    ingredient::Kind,
     pour::{Plant, Pour},
     remark::Remark,
     sugar,
@@ -20,7 +21,8 @@ use crate::{
 /// Density and contraction are not monotone in it, so the ends alone would not do.
 const SAMPLES: usize = 9;
 
-/// A liquid. Plant water has joined it, dry matter has not; oil is a phase of its own and no part of it.
+/// A liquid. Plant water has joined it, dry matter has not; oil is a phase of its own and no part of it, and so is
+/// sugar that does not dissolve.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Liquid {
     /// Mass, g.
@@ -53,6 +55,16 @@ pub struct Liquid {
     pub acid_ph: Option<Interval>,
     /// Water activity.
     pub water_activity: WaterActivity,
+    /// What neither sugar nor glycerin keeps by the free-water rule, mL at 20 C, its alcohol included.
+    pub free_water_ml: Interval,
+    /// Absolute ethanol that this needs to keep, mL; 0 where nothing is left over.
+    pub alcohol_to_keep_ml: Interval,
+    /// Absolute ethanol in the free water, % of its volume; 100 where nothing is free.
+    pub alcohol_in_free_water_percent: Interval,
+    /// How much of the water sugar, glycerin and alcohol keep together, %; from 100 all of it.
+    pub water_kept_percent: Interval,
+    /// Sugar that stays at the bottom and is no part of the other figures, g.
+    pub undissolved_sugar_g: Interval,
     /// Flash point, C; none under 20 % vol.
     pub flash_point_c: Option<Interval>,
     /// What it is made of, at the likeliest moisture; oil and dry matter stand beside the liquid.
@@ -65,7 +77,7 @@ pub struct Liquid {
 ///
 /// Mass is conserved; the volume comes from each solute's own density formula. The intervals carry
 /// the moisture of the plants, taken to err together, and 1 % of volume where more than
-/// one kind of solute is present.
+/// one kind of solute is present. Sugar that does not dissolve is left out of every figure but its own.
 ///
 /// *Valid for* 0 to 40 C; down to -20 C with ethanol and without glycerol and sugar; up to
 /// 100 C for water, sugar and acid alone.
@@ -109,10 +121,23 @@ pub fn describe(
     }
     refuse_temperature(&liquid, t)?;
 
+    let came_as = CameAs {
+        crystals_g: pours
+            .iter()
+            .filter(|pour| pour.ingredient().kind() == Kind::Sugar)
+            .map(Pour::grams)
+            .sum(),
+        honey_g: pours
+            .iter()
+            .filter(|pour| matches!(pour.ingredient().kind(), Kind::Honey { .. }))
+            .map(|pour| pour.grams() * pour.ingredient().unit().hexoses_g())
+            .sum(),
+    };
     let before: f64 = pours.iter().map(|pour| pour.own_millilitres(t)).sum();
     let figures = |water_g: f64| {
         Figures::of(
             &dry.plus(Component::Water, water_g),
+            came_as,
             before + 1000.0 * water_g / water::rho(t),
             t,
         )
@@ -151,6 +176,13 @@ fn refuse_temperature(liquid: &Composition, t: f64) -> Result<(), Unmixable> {
     }
 }
 
+/// Of the sugars, what was poured as crystals and what as honey, g.
+#[derive(Debug, Clone, Copy)]
+struct CameAs {
+    crystals_g: f64,
+    honey_g: f64,
+}
+
 /// Every figure of a liquid of known composition, each as low, value, high.
 struct Figures {
     each: [Interval; COUNT],
@@ -173,10 +205,19 @@ const ACIDITY: usize = 12;
 const ROSS: usize = 13;
 const NORRISH: usize = 14;
 const HIGHEST: usize = 15;
-const COUNT: usize = 16;
+const FREE: usize = 16;
+const TO_KEEP: usize = 17;
+const IN_FREE: usize = 18;
+const KEPT: usize = 19;
+const UNDISSOLVED: usize = 20;
+const JUDGED: usize = 21;
+const COUNT: usize = 22;
 
 impl Figures {
-    fn of(liquid: &Composition, before_ml: f64, t: f64) -> Self {
+    fn of(everything: &Composition, came_as: CameAs, before_ml: f64, t: f64) -> Self {
+        let undissolved = sugar::undissolved(everything, came_as.crystals_g, t);
+        let liquid = &everything.plus(Component::Sucrose, -undissolved);
+        let before_ml = before_ml - 1000.0 * undissolved / sugar::CRYSTAL;
         let mass = liquid.liquid_g();
         let ethanol_g = liquid.grams(Component::Ethanol);
         let glycerol_g = liquid.grams(Component::Glycerol);
@@ -219,7 +260,9 @@ impl Figures {
             value: at_t,
             high: at_t * (1.0 + doubt_at_t),
         };
-        let activity = activity::of(liquid, t);
+        let activity = activity::of(liquid, came_as.honey_g, t);
+        let [thin, usual, thick] = [1.0 + doubt_at_20, 1.0, 1.0 - doubt_at_20]
+            .map(|share| free_water::of(liquid, share * at_20));
         let acidity = per_volume(100.0 * acid_g, f64::INFINITY);
         Self {
             each: [
@@ -244,9 +287,31 @@ impl Figures {
                 per_volume(100_000.0 * glycerol_g / glycerol::rho(1.0, 20.0), 100.0),
                 exact(100.0 * liquid.sugars_g() / mass),
                 acidity,
-                exact(activity.ross),
-                exact(activity.norrish),
-                activity.interval(),
+                activity.interval(activity.ross),
+                activity.interval(activity.norrish),
+                activity.interval(activity.highest),
+                Interval {
+                    low: thick.free_ml,
+                    value: usual.free_ml,
+                    high: thin.free_ml,
+                },
+                Interval {
+                    low: thick.alcohol_to_keep_ml,
+                    value: usual.alcohol_to_keep_ml,
+                    high: thin.alcohol_to_keep_ml,
+                },
+                Interval {
+                    low: thin.alcohol_in_free_water_percent,
+                    value: usual.alcohol_in_free_water_percent,
+                    high: thick.alcohol_in_free_water_percent,
+                },
+                Interval {
+                    low: thin.water_kept_percent,
+                    value: usual.water_kept_percent,
+                    high: thick.water_kept_percent,
+                },
+                exact(undissolved),
+                activity.judged(),
             ],
             acid_ph: acid::ph(acidity.value).map(|ph| {
                 let end = |a| acid::ph(a).unwrap_or(ph);
@@ -297,9 +362,15 @@ impl Spread {
                 highest: f[HIGHEST],
                 by_ross: f[ROSS],
                 by_norrish: f[NORRISH],
+                judged: f[JUDGED],
             },
+            free_water_ml: f[FREE],
+            alcohol_to_keep_ml: f[TO_KEEP],
+            alcohol_in_free_water_percent: f[IN_FREE],
+            water_kept_percent: f[KEPT],
+            undissolved_sugar_g: f[UNDISSOLVED],
             flash_point_c: flash::band_of(strength),
-            remarks: Remark::about(&composition, t, sugar::saturation(t)),
+            remarks: Remark::about(&composition, f[UNDISSOLVED].value, t),
             composition,
         }
     }

@@ -10,6 +10,7 @@ mod describe;
 pub mod dilution;
 pub mod ethanol;
 pub mod flash;
+mod free_water;
 pub mod glycerol;
 pub mod icumsa1986;
 mod ingredient;
@@ -24,7 +25,7 @@ mod volume;
 pub mod water;
 
 pub use acid::Acidity;
-pub use activity::{WaterActivity, water_activity};
+pub use activity::{WaterActivity, honey_water_activity, water_activity};
 pub use composition::{Component, Composition};
 pub use describe::{Liquid, describe};
 pub use ingredient::{Ingredient, Kind};

@@ -27,11 +27,9 @@ pub enum Remark {
 }
 
 impl Remark {
-    pub(crate) fn about(liquid: &Composition, t: f64, saturation: f64) -> Vec<Self> {
+    pub(crate) fn about(liquid: &Composition, undissolved_g: f64, t: f64) -> Vec<Self> {
         let has = |component| liquid.grams(component) > 0.0;
-        let water = liquid.grams(Component::Water);
-        let undissolved =
-            liquid.grams(Component::Sucrose) > 1.000_001 * water * saturation / (1.0 - saturation);
+        let undissolved = undissolved_g > 1e-6 * liquid.grams(Component::Sucrose);
         [
             (
                 volume::doubt(liquid, 20.0) >= 0.5 * volume::TERNARY_DOUBT,
