@@ -2,8 +2,10 @@
 
 #![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
 
+mod advice;
 mod bin;
 mod composer;
+mod cooked;
 mod deeds;
 mod demo;
 mod doubts;

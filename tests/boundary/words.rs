@@ -274,9 +274,18 @@ fn texts_of_the_tables_have_an_entry() {
         }
     }
     assert!(texts.len() > 1000, "only {} texts were found", texts.len());
+    // A cell that begins with @ names an entry of the newer catalogue.
+    let said = |text: &str| match text.strip_prefix('@') {
+        Some(id) => {
+            let message = String::from(message::Message::of_table(id.to_owned()));
+            let spoken = |language: Language| language.say(&message).into_owned();
+            spoken(Language::English) != spoken(Language::German)
+        }
+        None => gaps(text).is_empty(),
+    };
     let missing: Vec<&String> = texts
         .iter()
-        .filter(|text| !text.is_empty() && !gaps(text).is_empty())
+        .filter(|text| !text.is_empty() && !said(text))
         .collect();
     assert!(missing.is_empty(), "without an entry: {missing:#?}");
 }

@@ -65,6 +65,7 @@ fn pick_and_lay_out(store: &mut Store, number: u128) -> Result<Done, Failure> {
                 air: None,
                 taken_down: None,
                 lost: None,
+                cooked: None,
                 sample: None,
                 note: None,
             },

@@ -88,10 +88,17 @@ fn honey_is_never_said_to_be_wetter_than_its_line() {
     for water in 10..=25 {
         let percent = f64::from(water);
         let pour = Pour::weighed(Ingredient::honey(mass(percent)).unwrap(), grams(100.0)).unwrap();
-        let all = describe(&[pour], &[], celsius(25.0)).unwrap().water_activity;
+        let all = describe(&[pour], &[], celsius(25.0))
+            .unwrap()
+            .water_activity;
         // Computed from the printed coefficients; digits of the line itself.
-        assert!((all.highest.value - (0.267 + 0.0177 * percent)).abs() < 1e-9, "{water} %: {all:?}");
-        assert!(all.highest.value >= all.by_ross.value && all.highest.value >= all.by_norrish.value);
+        assert!(
+            (all.highest.value - (0.267 + 0.0177 * percent)).abs() < 1e-9,
+            "{water} %: {all:?}"
+        );
+        assert!(
+            all.highest.value >= all.by_ross.value && all.highest.value >= all.by_norrish.value
+        );
     }
 }
 

@@ -267,7 +267,8 @@ fn every_limit_of_safety_is_said_or_enforced_where_the_jar_is_composed() {
                         state: Fresh,
                     },
                 );
-                keeping.gates.iter().any(|gate| gate.unit == "% w/w")
+                // The free-water rule asks for more: all of the water must be kept.
+                keeping.gates.iter().any(|gate| gate.unit == "%")
                     && keeping.verdict == Keeps::KeepsCold
             }
             "L13" => {

@@ -33,6 +33,7 @@ fn told(preparation: &Preparation) -> (String, String) {
     let facts = [
         ("ratio fresh", range(&preparation.ratio_fresh)),
         ("ratio dried", range(&preparation.ratio_dried)),
+        ("ratio cooked", range(&preparation.ratio_cooked)),
         ("glycerin share fresh", range(&preparation.glycerin_fresh)),
         ("glycerin share dried", range(&preparation.glycerin_dried)),
         ("alcohol for keeping", range(&preparation.fortify)),
@@ -72,7 +73,7 @@ fn the_readme_says_of_every_preparation_what_is_computed_published_and_practice(
             let (published, practice) = told(preparation);
             format!(
                 "| {} | {} | {published} | {practice} |",
-                preparation.name,
+                api::Language::English.say(&preparation.name),
                 computed(preparation)
             )
         })

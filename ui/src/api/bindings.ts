@@ -491,6 +491,39 @@ export type Control = { value: number, low: number, high: number, step: number, 
 export type Controls = { ratio_ml_per_g: Control, strength_percent_vol: Control | null, glycerin_percent_vol: Control | null, fortify_percent_vol: Control | null, };
 
 /**
+ * Plant was simmered in water or as its own juice, and strained.
+ */
+export type CookLot = { 
+/**
+ * What it came from, fresh or dried.
+ */
+lot: Lot, 
+/**
+ * How much of it went into the pot.
+ */
+mass_g: number, 
+/**
+ * Water that was poured on; none of a juice.
+ */
+water_ml?: number, 
+/**
+ * The empty pot or jug.
+ */
+tare_g?: number, 
+/**
+ * The pot with what was strained; else its volume is given.
+ */
+gross_g?: number, 
+/**
+ * The volume that was strained, where it was not weighed.
+ */
+out_ml?: number, 
+/**
+ * What a refractometer shows, % by mass.
+ */
+sugar_percent_mass?: number, cooked_at?: string, name?: string, note?: string, };
+
+/**
  * A change to a bed; what is left out stays.
  */
 export type CorrectBed = { id: string, name?: string, wild?: boolean, area_m2?: number, note?: string, };
@@ -1109,7 +1142,15 @@ export type Liquid = { mass_g: Interval, volume_ml: Interval, density_kg_m3: Int
 /**
  * Where its vapour can catch fire; none where there is no table.
  */
-flash_point_c: Interval | null, water_activity: WaterActivity, };
+flash_point_c: Interval | null, water_activity: WaterActivity, 
+/**
+ * What neither sugar nor glycerin keeps, by the free-water rule; its alcohol counts in.
+ */
+free_water_ml: Interval, 
+/**
+ * Absolute ethanol that this needs to keep; 0 where nothing is left over.
+ */
+alcohol_to_keep_ml: Interval, };
 
 /**
  * Every bed.
@@ -1241,7 +1282,7 @@ export type LostHow = "missing" | "empty";
 export type LostLine = { at: string, reason: string, };
 
 /**
- * Fresh grams come from a harvest, dried grams from a tray that was taken down.
+ * Fresh grams come from a harvest, dried and cooked grams from a tray or a pot.
  */
 export type Lot = { kind: LotKind, id: string, };
 
@@ -1481,9 +1522,9 @@ export type PlantLine = { lot: Lot | null, herb: string, common: string, part: s
 export type PlantSample = { fresh_g: number, dry_g: number, scale_step_g?: number, };
 
 /**
- * Whether the plant goes in as it was picked or after drying.
+ * Whether the plant goes in as it was picked, after drying, or simmered and strained.
  */
-export type PlantState = "fresh" | "dried";
+export type PlantState = "fresh" | "dried" | "cooked";
 
 /**
  * A measured ingredient: exactly one of `g` and `ml` (at 20 °C), and what its kind needs.
@@ -1503,7 +1544,7 @@ export type PourLine = { kind: IngredientKind, name: string, ml: number, g: numb
 /**
  * A kind of preparation.
  */
-export type PreparationLine = { key: string, name: string, fresh: boolean, dried: boolean, liquids: Array<string>, summary: string, };
+export type PreparationLine = { key: string, name: string, fresh: boolean, dried: boolean, cooked: boolean, liquids: Array<string>, summary: string, };
 
 /**
  * The answer to [`ListPreparations`].
@@ -2121,7 +2162,7 @@ export type TrayShown = { tray: TrayPage, };
 /**
  * Whether the run goes on.
  */
-export type TrayState = "drying" | "dry" | "lost";
+export type TrayState = "drying" | "dry" | "cooked" | "lost";
 
 /**
  * A tray was written.
@@ -2251,6 +2292,7 @@ export interface Commands {
   "photo.chunk": { request: TakePhotoChunk; reply: PhotoChunkTaken };
   "photo.preview": { request: PreviewPhoto; reply: PhotoCard };
   "tray.start": { request: StartTray; reply: TrayWritten };
+  "lot.cook": { request: CookLot; reply: TrayWritten };
   "tray.weigh": { request: WeighTray; reply: TrayWritten };
   "tray.take_down": { request: TakeDownTray; reply: TrayWritten };
   "tray.correct": { request: CorrectTray; reply: TrayWritten };

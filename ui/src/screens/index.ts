@@ -6,6 +6,7 @@ import Bin from "./Bin.svelte";
 import BinBottle from "./BinBottle.svelte";
 import Bottle from "./Bottle.svelte";
 import Check from "./Check.svelte";
+import Cook from "./Cook.svelte";
 import CorrectBottle from "./CorrectBottle.svelte";
 import CorrectHarvest from "./CorrectHarvest.svelte";
 import CorrectJar from "./CorrectJar.svelte";
@@ -69,6 +70,7 @@ export const screens: Record<string, Component> = {
   beds: Beds,
   bed: Bed,
   rack: Rack,
+  cook: Cook,
   "start-tray": StartTray,
   tray: Tray,
   weigh: Weigh,

@@ -121,7 +121,7 @@ export class Composer extends Making {
 
   /** Preparations that suit every chosen plant as it is, fresh or dried; without one, those of liquids alone. */
   get fitting(): PreparationLine[] {
-    if (this.herbless) return this.preparations.filter((one) => !one.fresh && !one.dried);
+    if (this.herbless) return this.preparations.filter((one) => !one.fresh && !one.dried && !one.cooked);
     const states = this.chosen.map(({ state }) => state);
     if (states.length === 0) return [];
     return this.preparations.filter((one) => states.every((state) => one[state]));

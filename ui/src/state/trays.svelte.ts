@@ -30,6 +30,10 @@ export class Trays {
     return (await this.desk.write("tray.start", request, words.tray.started)).tray;
   }
 
+  async cook(request: Request<"lot.cook">) {
+    return (await this.desk.write("lot.cook", request, words.cook.cooked)).tray;
+  }
+
   async weigh(request: Request<"tray.weigh">) {
     return (await this.desk.write("tray.weigh", request, words.tray.weighed)).tray;
   }

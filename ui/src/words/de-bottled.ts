@@ -366,7 +366,7 @@ export const bottled = {
     strike: (name: string) => `${name} streichen`,
     toPick: "Zu ernten",
     toBuy: "Zu kaufen",
-    goesIn: { fresh: "kommt frisch hinein", dried: "kommt getrocknet hinein" },
+    goesIn: { fresh: "kommt frisch hinein", dried: "kommt getrocknet hinein", cooked: "kommt gekocht hinein" },
     stillFresh: "frisch",
     pickEnough: "Nichts mehr zu ernten",
     dryNeeded: (dry: string) => `${dry} getrocknet werden gebraucht`,

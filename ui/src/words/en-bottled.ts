@@ -364,7 +364,7 @@ export const bottled = {
     strike: (name: string) => `Strike out ${name}`,
     toPick: "To pick",
     toBuy: "To buy",
-    goesIn: { fresh: "goes in fresh", dried: "goes in dried" },
+    goesIn: { fresh: "goes in fresh", dried: "goes in dried", cooked: "goes in cooked" },
     stillFresh: "fresh",
     pickEnough: "Nothing more to pick",
     dryNeeded: (dry: string) => `${dry} dried are needed`,

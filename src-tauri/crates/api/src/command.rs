@@ -74,6 +74,7 @@ commands![
     crate::photo::TakePhotoChunk,
     crate::photo::PreviewPhoto,
     crate::tray::StartTray,
+    crate::tray::CookLot,
     crate::tray::WeighTray,
     crate::tray::TakeDownTray,
     crate::tray::CorrectTray,

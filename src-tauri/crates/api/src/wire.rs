@@ -126,16 +126,17 @@ pub struct Changed {
     pub changed: Vec<Noun>,
 }
 
-/// Whether the plant goes in as it was picked or after drying.
+/// Whether the plant goes in as it was picked, after drying, or simmered and strained.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum PlantState {
     Fresh,
     Dried,
+    Cooked,
 }
 
-/// Fresh grams come from a harvest, dried grams from a tray that was taken down.
+/// Fresh grams come from a harvest, dried and cooked grams from a tray or a pot.
 #[derive(Debug, Clone, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(deny_unknown_fields)]
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
@@ -249,6 +250,7 @@ impl From<journal::PlantState> for PlantState {
         match state {
             journal::PlantState::Fresh => Self::Fresh,
             journal::PlantState::Dried => Self::Dried,
+            journal::PlantState::Cooked => Self::Cooked,
         }
     }
 }
@@ -258,6 +260,7 @@ impl From<PlantState> for journal::PlantState {
         match state {
             PlantState::Fresh => Self::Fresh,
             PlantState::Dried => Self::Dried,
+            PlantState::Cooked => Self::Cooked,
         }
     }
 }

@@ -11,9 +11,9 @@ use serde::{Deserialize, Serialize};
 
 use crate::{
     compose::PlantLine,
-    herbs::{Herb, LookAlike},
+    herbs::{Herb, Limit, LookAlike},
     note::{Note, Status},
-    preparations::{Preparation, Purpose},
+    preparations::{PlantState, Preparation, Purpose},
     table,
 };
 
@@ -134,9 +134,15 @@ pub fn for_jar(subject: &Subject<'_>) -> Vec<Caution> {
             cautions.push(not_looked_up(Argument::own(&plant.common)));
             continue;
         };
-        cautions.extend(limit(herb));
+        // What was cooked is no longer told to be cooked first.
+        let cooked = plant.state == PlantState::Cooked && herb.limit() == Some(Limit::Cook);
+        cautions.extend(limit(herb).filter(|_| !cooked));
         let clauses = clause::of(herb).into_iter();
-        let touching = clauses.filter(|row| row.touches(&plant.part) && subject.holds(&row.holds));
+        let cook_it =
+            |row: &&clause::Clause| row.severity == Severity::Stop && row.clause == "handling";
+        let touching = clauses
+            .filter(|row| row.touches(&plant.part) && subject.holds(&row.holds))
+            .filter(|row| !(cooked && cook_it(row)));
         cautions.extend(
             touching
                 .map(|row| row.caution(Some(&herb.common)))
@@ -153,6 +159,20 @@ pub fn for_jar(subject: &Subject<'_>) -> Vec<Caution> {
     let rules: Vec<Caution> = rules.into_iter().filter(|one| !is_general(one)).collect();
     cautions.extend(rules);
     in_order(cautions)
+}
+
+/// The stops of a jar alone: what must not be made, and what is dangerous to make or keep.
+pub fn stops_for_jar(subject: &Subject<'_>) -> Vec<Note> {
+    for_jar(subject)
+        .into_iter()
+        .filter(|caution| caution.severity == Severity::Stop)
+        .map(|caution| Note {
+            code: caution.code,
+            text: caution.text,
+            source: caution.source,
+            status: caution.status,
+        })
+        .collect()
 }
 
 /// The gravest first, a herb's own before the jar's, and each sentence once.

@@ -1,9 +1,11 @@
 //! Backwards from the bottles to the plants: what to pick, pour and buy, and when to start.
 
 use chrono::{Days, NaiveDate};
+use message::Message;
 use physics::{Interval, mixture::MOST_POURED};
 
 use crate::{
+    cautions,
     compose::{self, Composition, Identity, Plant, PourLine, Refusal, Stock},
     herbs::{self, part::PartClass},
     note::{Note, Status},
@@ -68,7 +70,7 @@ pub struct Plan {
     pub pick_by: NaiveDate,
     /// What is missing from the shelf.
     pub buy: Vec<Buy>,
-    /// What to know about these figures.
+    /// What to know about these figures: first what stops or endangers whoever makes it.
     pub notes: Vec<Note>,
 }
 
@@ -150,9 +152,14 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
     if let Some(text) = compose::forbidden(preparation, &unit.plants) {
         return Err(Refusal::new("preparation", text));
     }
+    if wish.state == PlantState::Cooked {
+        let text = Message::new("plan-not-cooked");
+        return Err(Refusal::new("state", text));
+    }
 
     let (retention, note) = retention(preparation, wish.own_retention_ml_per_g);
-    let mut notes: Vec<Note> = note.into_iter().collect();
+    let mut notes = stops(preparation, &unit);
+    notes.extend(note);
     let dry = unit.plants[0].dry_matter_g();
     let kept = Interval::spanning(
         retention.value * dry.value,
@@ -207,7 +214,7 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
     let after_trim = |g: f64| g / (1.0 - TRIM_LOSS);
     let water = herbs::water(&wish.herb, &wish.part);
     let (pick_fresh_g, dry_g) = match wish.state {
-        PlantState::Fresh => (herb_g.map_monotone(after_trim), None),
+        PlantState::Fresh | PlantState::Cooked => (herb_g.map_monotone(after_trim), None),
         PlantState::Dried => {
             let ratio = water.ratio_fresh_per_dry;
             let fresh = Interval {
@@ -271,6 +278,17 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
         pick_by,
         buy,
         notes,
+    })
+}
+
+/// The stops of what is planned, as its jar will say them.
+fn stops(preparation: &Preparation, unit: &compose::Draft) -> Vec<Note> {
+    cautions::stops_for_jar(&cautions::Subject {
+        preparation,
+        plants: &unit.plants,
+        purpose: None,
+        kinds: &unit.pours.iter().map(|pour| pour.kind).collect::<Vec<_>>(),
+        strength_percent_vol: unit.liquid.strength_percent_vol.high,
     })
 }
 

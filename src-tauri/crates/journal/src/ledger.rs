@@ -96,6 +96,8 @@ pub enum PlantState {
     Fresh,
     /// Taken down from the rack.
     Dried,
+    /// Simmered and strained.
+    Cooked,
 }
 
 /// A lot of plant: fresh from a harvest, or dried from a tray taken down.
@@ -109,11 +111,11 @@ pub enum Lot {
 }
 
 impl Lot {
-    /// The state of the plant in it.
-    pub fn state(self) -> PlantState {
+    /// Whether plant of it may be in this state; which of two a tray holds, the tray itself says.
+    pub fn may_be(self, state: PlantState) -> bool {
         match self {
-            Self::Harvest(_) => PlantState::Fresh,
-            Self::Tray(_) => PlantState::Dried,
+            Self::Harvest(_) => state == PlantState::Fresh,
+            Self::Tray(_) => state != PlantState::Fresh,
         }
     }
 }

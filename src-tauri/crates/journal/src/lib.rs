@@ -44,7 +44,7 @@ pub use noun::setting::{Scheme, Setting, Units};
 pub use noun::shake::Shake;
 pub use noun::straining::{How, Straining, expected_retention};
 pub use noun::supply::{Price, Supply};
-pub use noun::tray::{Air, Lost, OvenSample, TakenDown, Tray};
+pub use noun::tray::{Air, Cooked, Lost, OvenSample, TakenDown, Tray};
 pub use noun::usage::{Use, runs_out};
 pub use noun::weighing::{Weighing, weighings_fit};
 pub use noun::wish::Wish;

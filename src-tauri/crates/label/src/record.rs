@@ -23,6 +23,8 @@ pub enum State {
     Fresh,
     /// Dried.
     Dried,
+    /// Simmered and strained.
+    Cooked,
 }
 
 /// What a ratio's millilitres are.

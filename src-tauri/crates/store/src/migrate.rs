@@ -27,7 +27,7 @@ BEGIN SELECT RAISE(ABORT, 'a deed is never changed'); END";
 
 /// Raised when the tables that are made from the log are filled differently
 /// although their shape is the same.
-const FILLING: u32 = 3;
+const FILLING: u32 = 4;
 
 /// The latest format that this version knows.
 pub(crate) const LATEST: usize = MIGRATIONS.len();

@@ -59,7 +59,7 @@ const BATCH: &str = "INSERT INTO batch
     SELECT tray.id, herb, part, picked_ms, tray.dried, tray.fresh_g, tray.sample_fresh_g,
            tray.sample_dry_g
     FROM tray CROSS JOIN harvest ON harvest.id = tray.harvest
-    WHERE tray.dried > 0 AND harvest.surface = 'dry'";
+    WHERE tray.dried > 0 AND harvest.surface = 'dry' AND NOT tray.cooked";
 
 fn batch(conn: &Connection, tray: &str) -> Result<(), Failure> {
     conn.prepare_cached("DELETE FROM batch WHERE tray = ?1")?

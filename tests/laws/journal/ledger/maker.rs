@@ -3,9 +3,9 @@
 use chrono::{DateTime, Duration, FixedOffset};
 use journal::{
     Added, Bottle, BottleId, DeedId, DeviceId, Discard, DiscardId, End, EndKind, Harvest,
-    HarvestId, How, Interval, Jar, JarId, Lost, Lot, Plant, Pour, Source, SteepDays, Stock,
-    Straining, StrainingId, Supply, SupplyId, Surface, TakenDown, TimeFrom, Tray, TrayId, Use,
-    UseId, Weighed, Weighing, WeighingId,
+    HarvestId, How, Interval, Jar, JarId, Lost, Lot, Plant, PlantState, Pour, Source, SteepDays,
+    Stock, Straining, StrainingId, Supply, SupplyId, Surface, TakenDown, TimeFrom, Tray, TrayId,
+    Use, UseId, Weighed, Weighing, WeighingId,
 };
 use physics::mixture::ph::PhReading;
 use store::{Failure, Store, Writing};
@@ -135,6 +135,7 @@ impl Maker {
                         air: None,
                         taken_down: None,
                         lost: None,
+                        cooked: None,
                         sample: None,
                         note: None,
                     };
@@ -343,7 +344,10 @@ impl Maker {
                 lot: Some(lot),
                 herb: "peppermint".parse()?,
                 part: "leaf".into(),
-                state: lot.state(),
+                state: match lot {
+                    Lot::Harvest(_) => PlantState::Fresh,
+                    Lot::Tray(_) => PlantState::Dried,
+                },
                 mass_g,
                 moisture_wet_percent: Interval::exact(80.0),
             });

@@ -2,7 +2,8 @@
 
 use chrono::NaiveDate;
 use formulary::{compose, keep, plan, preparations};
-use store::Reading;
+use message::Message;
+use store::{LotRow, Reading};
 
 use super::judged::oil_label;
 use super::proposal::{ComesOut, Composition, Plant, PlantLine, PourLine, Proposal, ShelfLife};
@@ -51,13 +52,14 @@ impl Composed {
                 .as_ref()
                 .map(|lot| found(reading, lot, &herb))
                 .transpose();
-            let lot = lot.map_err(here)?;
-            if let Some(lot) = lot
-                && lot.state() != plant.state.into()
+            let row = lot.map_err(here)?;
+            if let Some(row) = &row
+                && row.state() != plant.state.into()
             {
-                let message = "Plant from a harvest is fresh and plant from a tray is dried.";
+                let message = Message::new("lot-is-in-another-state");
                 return Err(here(Failure::invalid("state", message)));
             }
+            let lot = row.map(|row| row.lot);
             let own = match (&plant.sample, plant.moisture_wet_percent) {
                 (Some(_), Some(_)) => {
                     let message = "Give the water of the plant or a sample of it, not both.";
@@ -214,7 +216,7 @@ fn comes_out(proposal: &compose::Proposal, own: Option<physics::Interval>) -> Co
     }
 }
 
-fn found(reading: &Reading<'_>, lot: &Lot, herb: &Known) -> Result<journal::Lot, Failure> {
+fn found(reading: &Reading<'_>, lot: &Lot, herb: &Known) -> Result<LotRow, Failure> {
     let id = asked::lot("lot.id", lot)?;
     let row = reading
         .lot(id)
@@ -226,7 +228,7 @@ fn found(reading: &Reading<'_>, lot: &Lot, herb: &Known) -> Result<journal::Lot,
     if let Some(tray) = &row.tray {
         refuse_if_lost(tray).map_err(|why| why.renamed("lot"))?;
     }
-    Ok(id)
+    Ok(row)
 }
 
 /// What the maker's own batches or the lot's own weigh-ins say of its water; nothing where only the
@@ -242,7 +244,7 @@ fn own_moisture(
             let run = Run::read(reading, &id)?;
             Ok(run
                 .own_moisture()
-                .map(|(moisture, why)| (moisture.into(), Some(why.to_owned()))))
+                .map(|(moisture, why)| (moisture.into(), Some(why))))
         }
         Some(journal::Lot::Harvest(_)) => {
             let own = own_fractions(reading, &herb.key, part, None)?;

@@ -18,9 +18,13 @@ pub(crate) struct DriedEquivalent {
 }
 
 impl DriedEquivalent {
-    /// None where there is no plant, or a marc that gave the most of it away before.
+    /// None where there is no plant, a marc that gave the most of it away before, or a juice whose plant nobody counts.
     pub fn of(jar: &Jar, judged: &Judged) -> Result<Option<Self>, Failure> {
-        if jar.plants.is_empty() || jar.marc_of.is_some() {
+        let cooked = jar
+            .plants
+            .iter()
+            .any(|plant| plant.state == PlantState::Cooked);
+        if jar.plants.is_empty() || jar.marc_of.is_some() || cooked {
             return Ok(None);
         }
         let poured = jar.poured_ml();
@@ -34,7 +38,9 @@ impl DriedEquivalent {
             let moisture = plant.moisture_wet_percent;
             let at = |percent: f64| -> Result<f64, Failure> {
                 Ok(match plant.state {
-                    PlantState::Dried => arithmetic::dried_equivalent_g_per_ml(ratio)?,
+                    PlantState::Dried | PlantState::Cooked => {
+                        arithmetic::dried_equivalent_g_per_ml(ratio)?
+                    }
                     PlantState::Fresh => arithmetic::fresh_equivalent_g_per_ml(
                         ratio,
                         WetBasis::from_percent(percent)?,

@@ -207,6 +207,7 @@ fn state(state: PlantState) -> State {
     match state {
         PlantState::Fresh => State::Fresh,
         PlantState::Dried => State::Dried,
+        PlantState::Cooked => State::Cooked,
     }
 }
 

@@ -56,6 +56,7 @@ fn line(reading: &Reading<'_>, row: LotRow, own: &mut OwnBatches) -> Result<LotL
             expected.prior.fresh_water_wet_percent()
         }
     };
+    let state = row.state();
     let code = row
         .tray
         .as_ref()
@@ -66,7 +67,7 @@ fn line(reading: &Reading<'_>, row: LotRow, own: &mut OwnBatches) -> Result<LotL
         herb: known.key.to_string(),
         common: known.common,
         part: row.harvest.part,
-        state: PlantState::from(row.lot.state()),
+        state: PlantState::from(state),
         left_g: row.left_g,
         moisture_wet_percent: moisture.into(),
         picked_at: row.harvest.picked_at.to_rfc3339(),
@@ -87,6 +88,7 @@ impl Command for ListPreparations {
                 name: preparation.name.clone(),
                 fresh: preparation.takes(State::Fresh),
                 dried: preparation.takes(State::Dried),
+                cooked: preparation.takes(State::Cooked),
                 liquids: preparation
                     .liquids()
                     .into_iter()

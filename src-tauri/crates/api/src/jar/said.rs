@@ -149,6 +149,7 @@ pub(super) fn state(state: crate::wire::PlantState) -> preparations::PlantState 
     match state {
         crate::wire::PlantState::Fresh => preparations::PlantState::Fresh,
         crate::wire::PlantState::Dried => preparations::PlantState::Dried,
+        crate::wire::PlantState::Cooked => preparations::PlantState::Cooked,
     }
 }
 
@@ -157,6 +158,7 @@ pub(super) fn state_of(line: &Line) -> crate::wire::PlantState {
     match line.state {
         preparations::PlantState::Fresh => crate::wire::PlantState::Fresh,
         preparations::PlantState::Dried => crate::wire::PlantState::Dried,
+        preparations::PlantState::Cooked => crate::wire::PlantState::Cooked,
     }
 }
 

@@ -34,7 +34,7 @@ pub(super) fn moisture(
                 .at("part")?
                 .prior
         }
-        PlantState::Dried => anything()?,
+        PlantState::Dried | PlantState::Cooked => anything()?,
     };
     let text = format!(
         "an oven sample, {} g of which {} g were left",

@@ -61,6 +61,7 @@ pub struct PreparationLine {
     pub name: String,
     pub fresh: bool,
     pub dried: bool,
+    pub cooked: bool,
     pub liquids: Vec<String>,
     pub summary: String,
 }

@@ -214,6 +214,7 @@ fn state(state: PlantState) -> &'static str {
     match state {
         PlantState::Fresh => "fresh",
         PlantState::Dried => "dried",
+        PlantState::Cooked => "cooked",
     }
 }
 

@@ -139,6 +139,7 @@ fn record(
         state: match plant.state {
             PlantState::Fresh => State::Fresh,
             PlantState::Dried => State::Dried,
+            PlantState::Cooked => State::Cooked,
         },
     });
     // A second pouring stands on a marc that has given most of what it had: its own ratio would say too much.

@@ -91,6 +91,8 @@ impl From<&mixture::Liquid> for Liquid {
             acidity_g_per_100ml: liquid.acidity_g_per_100ml.into(),
             acid_ph: liquid.acid_ph.map(Interval::into),
             flash_point_c: liquid.flash_point_c.map(Interval::into),
+            free_water_ml: liquid.free_water_ml.into(),
+            alcohol_to_keep_ml: liquid.alcohol_to_keep_ml.into(),
             water_activity: WaterActivity {
                 highest: liquid.water_activity.highest.into(),
                 by_ross: liquid.water_activity.by_ross.into(),

@@ -114,6 +114,10 @@ pub struct Liquid {
     /// Where its vapour can catch fire; none where there is no table.
     pub flash_point_c: Option<Interval>,
     pub water_activity: WaterActivity,
+    /// What neither sugar nor glycerin keeps, by the free-water rule; its alcohol counts in.
+    pub free_water_ml: Interval,
+    /// Absolute ethanol that this needs to keep; 0 where nothing is left over.
+    pub alcohol_to_keep_ml: Interval,
 }
 
 /// Water activity by two mixing rules; keeping goes by the higher.

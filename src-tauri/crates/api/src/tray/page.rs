@@ -3,7 +3,7 @@
 use chrono::{DateTime, Duration, FixedOffset};
 use formulary::herbs::part::class_of;
 use journal::{Source, days_since};
-use message::Message;
+use message::{Argument, Message};
 use physics::drying::{self, Reason};
 use store::{Reading, TrayRow};
 
@@ -98,8 +98,9 @@ pub(super) fn page(
         hours_between(tray.started_at, lost.at)
     });
     let curve = drying::curve(&run.lot).into_iter();
+    let dries = tray.cooked.is_none();
     let curve = curve
-        .filter(|point| point.hours <= ended)
+        .filter(|point| dries && point.hours <= ended)
         .map(|point| CurvePoint {
             hours: point.hours,
             low_g: point.mass_g.low,
@@ -142,6 +143,14 @@ pub(super) fn page(
 }
 
 fn notes(run: &Run) -> Vec<Note> {
+    if let Some((_, basis)) = run.own_moisture().filter(|_| run.row.tray.cooked.is_some()) {
+        return vec![Note {
+            code: "cooked_water".to_owned(),
+            text: basis,
+            source: None,
+            status: Status::Practice,
+        }];
+    }
     let mut notes = vec![run.expected.note()];
     notes.push(Note {
         code: "dried_to".to_owned(),
@@ -237,10 +246,15 @@ pub(crate) fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
         days: u32::try_from(days_since(tray.started_at, now)).unwrap_or_default(),
         fresh_mass_g: tray.fresh_mass_g,
         tare_g: tray.tare_g,
-        mass_now_g: counted.map_or(tray.fresh_mass_g, |(mass, _)| mass),
+        mass_now_g: match (tray.cooked, last) {
+            (Some(_), Some((mass, _))) => mass,
+            _ => counted.map_or(tray.fresh_mass_g, |(mass, _)| mass),
+        },
         last_weighed_at: last.map(|(_, at)| at.to_rfc3339()),
         state: if is_drying {
             TrayState::Drying
+        } else if is_down && tray.cooked.is_some() {
+            TrayState::Cooked
         } else if is_down {
             TrayState::Dry
         } else {
@@ -248,7 +262,11 @@ pub(crate) fn card_of(run: &Run, now: DateTime<FixedOffset>) -> TrayCard {
         },
         taken_down_at: tray.down().map(|end| end.at.to_rfc3339()),
         dried_left_g,
-        moisture_now_wet_percent: estimate.moisture_now_wet_percent.map(Interval::from),
+        moisture_now_wet_percent: if tray.cooked.is_some() {
+            run.own_moisture().map(|(moisture, _)| moisture.into())
+        } else {
+            estimate.moisture_now_wet_percent.map(Interval::from)
+        },
         target_mass_g: estimate.target_mass_g.into(),
         stop_gross_g: stop.into(),
         says: says(run, dried_left_g, hours_left, forgotten),
@@ -299,6 +317,11 @@ fn says(
     forgotten: bool,
 ) -> String {
     let reasons = &run.estimate.reasons;
+    if let Some(left) = dried_left_g.filter(|_| run.row.tray.cooked.is_some()) {
+        return Message::new("cooked-left")
+            .with("left", Argument::grams(left))
+            .into();
+    }
     if let Some(left) = dried_left_g {
         return format!("dried, {} g left", words::figure(left));
     }

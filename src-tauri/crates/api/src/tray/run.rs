@@ -11,6 +11,7 @@ use physics::quantity::{Mass, grams, hours};
 use physics::{Interval, WetBasis};
 use store::{Reading, TrayRow};
 
+use super::cook;
 use crate::Failure;
 use crate::app::held;
 use crate::drying::{Expected, air};
@@ -82,7 +83,12 @@ impl Run {
             .pace(expected.pace)
             .scale_step(step)?
             .target(WetBasis::from_percent(target_percent)?)?
-            .weighings(figures(tray, &weighings)?)
+            .weighings(if tray.cooked.is_some() {
+                // A pot does not dry.
+                Vec::new()
+            } else {
+                figures(tray, &weighings)?
+            })
             .air(noted.as_ref().map(air).transpose()?);
         if !own.is_empty() {
             lot = lot.from_own_batches();
@@ -145,11 +151,14 @@ impl Run {
 
     /// The moisture of the dried lot as its own weigh-ins or sample tell it, % of its weight, and
     /// which of them; nothing where only the tables know.
-    pub fn own_moisture(&self) -> Option<(Interval, &'static str)> {
+    pub fn own_moisture(&self) -> Option<(Interval, String)> {
+        if let Some(cooked) = self.row.tray.cooked {
+            return Some(cook::moisture(&self.row.tray, cooked, &self.expected));
+        }
         let moisture = self.estimate.moisture_now_wet_percent?;
         match self.estimate.basis {
-            drying::Basis::WeighIns => Some((moisture, "its own weigh-ins")),
-            drying::Basis::Sample => Some((moisture, "its oven sample")),
+            drying::Basis::WeighIns => Some((moisture, "its own weigh-ins".to_owned())),
+            drying::Basis::Sample => Some((moisture, "its oven sample".to_owned())),
             drying::Basis::Table | drying::Basis::OwnBatches => None,
         }
     }

@@ -118,6 +118,8 @@ pub struct ShowTray {
 pub enum TrayState {
     Drying,
     Dry,
+    /// No drying: plant that was simmered and strained.
+    Cooked,
     /// Thrown away while it was drying.
     Lost,
 }

@@ -42,6 +42,7 @@ impl Command for StartTray {
                 air,
                 taken_down: None,
                 lost: None,
+                cooked: None,
                 sample: None,
                 note: None,
             };

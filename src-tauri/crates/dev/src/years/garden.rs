@@ -130,6 +130,7 @@ impl Garden {
             air: None,
             taken_down: None,
             lost: None,
+            cooked: None,
             sample: None,
             note: None,
         };

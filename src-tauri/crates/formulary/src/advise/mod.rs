@@ -6,7 +6,11 @@
 mod fit;
 
 use message::{Argument, Message};
-use physics::{Interval, mixture::Liquid};
+use physics::{
+    Interval,
+    mixture::{Kind, Liquid},
+    quantity::kg_per_m3_of,
+};
 
 use crate::{
     compose::{self, Composition, Draft, Plant, PlantLine, PourLine, Refusal, Stock},
@@ -15,7 +19,7 @@ use crate::{
     keep::{self, Keeping},
     note::{Note, Reason, Speaks, Status},
     poison::{self, Stop, Use},
-    preparations::{self, Ends, Preparation, Purpose, Solvent, Verdict},
+    preparations::{self, Ends, PlantState, Preparation, Purpose, Solvent, Verdict},
     words,
 };
 
@@ -105,9 +109,11 @@ pub fn advise_from(
             ..Composition::of(&preparation.key, request.plant.clone())
         };
         let draft = compose::draft(preparation, &composition)?;
-        if request.without.iter().any(|word| word == "alcohol")
-            && draft.liquid.strength_percent_vol.high > 0.5
-        {
+        let without = |word: &str| request.without.iter().any(|one| one == word);
+        if without("alcohol") && draft.liquid.strength_percent_vol.high > 0.5 {
+            continue;
+        }
+        if (without("sugar") || without("sweet")) && draft.pours.iter().any(is_sweet_wine) {
             continue;
         }
         ranked.push(candidate(preparation, request, draft)?);
@@ -135,6 +141,32 @@ pub fn asks(request: &Request) -> Option<Note> {
         .next()
         .map(|stop| stop.note)
         .filter(|_| all_ask)
+}
+
+/// A dry wine holds up to 4 g of sugar per litre, a sourer one up to 9.
+///
+/// *Source*: Regulation (EU) 2019/33, annex III (from memory).
+fn is_sweet_wine(pour: &PourLine) -> bool {
+    const DRY_TO_G_PER_L: f64 = 9.0;
+    matches!(pour.ingredient.kind(), Kind::Wine { sugar, .. } if kg_per_m3_of(sugar) > DRY_TO_G_PER_L)
+}
+
+/// Whether these herbs are those of the spiced vinegar: three of them or more, and nothing else.
+fn is_spiced(plants: &[PlantLine]) -> bool {
+    const SPICES: [&str; 8] = [
+        "garlic",
+        "ginger",
+        "horseradish",
+        "onion",
+        "cayenne",
+        "chilli",
+        "jalapeno",
+        "serrano",
+    ];
+    plants.len() >= 3
+        && plants
+            .iter()
+            .all(|plant| SPICES.contains(&plant.herb.as_str()))
 }
 
 /// Whether a wish of the maker rules it out; it is then not named at all.
@@ -181,9 +213,11 @@ fn candidate(
         reasons.push(keeping_reason(&draft.keeping));
     }
     let remarks = keep::remarks(preparation, &draft.liquid, verdict);
-    reasons.extend(remarks.into_iter().map(|note| {
-        Reason::new(Speaks::Against, note.text, "", note.status)
-    }));
+    reasons.extend(
+        remarks
+            .into_iter()
+            .map(|note| Reason::new(Speaks::Against, note.text, "", note.status)),
+    );
     for plant in &plants {
         let (fit, why) = fit::fit(preparation, plant, &draft);
         score += 2.0 * fit / plants.len() as f64;
@@ -228,6 +262,14 @@ fn candidate(
             let text = "It is made of bitter and aromatic herbs, which this is not known to be.";
             reasons.push(Reason::new(Speaks::Against, text, "", Status::Memory));
         }
+    }
+    if preparation.family == "spiced-vinegar"
+        && is_spiced(&plants)
+        && request.purpose != Purpose::Outside
+    {
+        score += 5.0;
+        let text = Message::new("spiced-together");
+        reasons.push(Reason::new(Speaks::For, text, "", Status::Practice));
     }
     for missed in &draft.short_of {
         score -= 1.0;
@@ -337,8 +379,8 @@ fn excluded_by(
         );
     }
     let herb = plant.known?;
-    let limit = herb.limit_of(&plant.part);
-    match &limit {
+    match herb.limit_of(&plant.part) {
+        Some((herbs::Limit::Cook, _)) if plant.state == PlantState::Cooked => {}
         Some((herbs::Limit::Outside, _))
             if request.purpose == Purpose::Outside
                 && preparation.uses.contains(&Purpose::Outside) => {}
@@ -349,9 +391,10 @@ fn excluded_by(
         None => {}
     }
     let taken_up = herb.grade_in(preparation.grade);
-    // Of a herb for the skin alone, what takes up nothing of it is only a bottle to be mistaken.
-    if preparation.grade == Solvent::Glycerite || limit.is_some() {
-        if preparation.grade != Solvent::Ethanol && taken_up == Some(Grade::No) {
+    // What takes up nothing of a herb is only a bottle to be mistaken; of what was cooked all is there already.
+    let takes_up = preparation.grade != Solvent::Ethanol && plant.state != PlantState::Cooked;
+    if takes_up {
+        if taken_up == Some(Grade::No) {
             let text = format!(
                 "{} does not take up what {} holds.",
                 preparation.grade.name(),

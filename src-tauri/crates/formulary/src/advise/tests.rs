@@ -48,6 +48,11 @@ fn stock(ingredient: Ingredient) -> Stock {
     }
 }
 
+/// A message is finished by its text, which a test of the catalogue reads.
+fn finished(text: &str) -> bool {
+    text.ends_with('.') || message::carried::is_in(text)
+}
+
 #[test]
 fn lemon_balm_without_alcohol_becomes_a_glycerite_first() {
     let mut request = ask("lemon balm", "leaf", PlantState::Fresh, Purpose::Inside);
@@ -75,13 +80,7 @@ fn every_candidate_has_reasons_and_unsure_ones_say_so() {
             {
                 assert!(!candidate.reasons.is_empty(), "{}", herb.key);
                 for reason in &candidate.reasons {
-                    let is_message = message::carried::is_in(&reason.text);
-                    assert!(
-                        is_message || reason.text.ends_with('.'),
-                        "{}: {}",
-                        herb.key,
-                        reason.text
-                    );
+                    assert!(finished(&reason.text), "{}: {}", herb.key, reason.text);
                     assert!(reason.source.is_some() || reason.status != Status::Confirmed);
                 }
                 let offered = candidate.verdict != Verdict::DoNotMake;

@@ -18,7 +18,7 @@ pub(super) struct Clause {
     pub(super) key: String,
     /// The parts it was read for; empty for all.
     part: String,
-    clause: String,
+    pub(super) clause: String,
     pub(super) severity: Severity,
     at: String,
     /// What the jar must hold for it, as in the rules of a jar; empty for anything.

@@ -113,7 +113,7 @@ pub(super) fn judge(
         .iter()
         .map(|plant| plant.moisture_wet_percent)
         .max_by(|a, b| a.high.total_cmp(&b.high));
-    let fresh = plants.iter().any(|plant| plant.state == PlantState::Fresh);
+    let any = |state| plants.iter().any(|plant| plant.state == state);
     let keeping = keep::judge(
         preparation,
         &keep::Prospect {
@@ -121,8 +121,10 @@ pub(super) fn judge(
             vinegar_acidity_g_per_100ml: acidity.min_by(f64::total_cmp),
             herb_water_percent: dampest,
             measured_ph,
-            state: if fresh {
+            state: if any(PlantState::Fresh) {
                 PlantState::Fresh
+            } else if any(PlantState::Cooked) {
+                PlantState::Cooked
             } else {
                 PlantState::Dried
             },

@@ -7,7 +7,7 @@ use crate::{
     constituents::Grade,
     herbs::{Herb, Limit},
     poison::{Kind, Stop, Use},
-    preparations::{Preparation, Purpose, Solvent},
+    preparations::{PlantState, Preparation, Purpose, Solvent},
     words,
 };
 
@@ -20,7 +20,8 @@ pub(crate) fn forbidden(preparation: &Preparation, plants: &[PlantLine]) -> Opti
         let herb = plant.known?;
         let (limit, note) = herb.limit_of(&plant.part)?;
         let serves = limit == Limit::Outside && serves_outside(preparation, herb);
-        (!serves).then_some((herb, note))
+        let cooked = limit == Limit::Cook && plant.state == PlantState::Cooked;
+        (!serves && !cooked).then_some((herb, note))
     });
     if let Some((herb, note)) = limited {
         if !herb.use_text.is_empty() {

@@ -17,11 +17,7 @@ use crate::{
 #[test]
 fn scaling_is_linear() {
     for preparation in preparations::all().iter().filter(|one| one.takes_herb()) {
-        let state = if preparation.takes(PlantState::Fresh) {
-            PlantState::Fresh
-        } else {
-            PlantState::Dried
-        };
+        let state = preparation.usual_state().unwrap_or(PlantState::Dried);
         let of = |mass| {
             compose(&Composition::of(
                 &preparation.key,
@@ -50,9 +46,7 @@ fn every_preparation_composes_and_explains_itself() {
             &preparation.key,
             plant("oregano", "flowering tops", PlantState::Dried, 50.0),
         );
-        if preparation.takes(PlantState::Fresh) {
-            wish.plants[0].state = PlantState::Fresh;
-        }
+        wish.plants[0].state = preparation.usual_state().unwrap_or(PlantState::Dried);
         if !preparation.takes_herb() {
             wish.plants.clear();
             wish.jar_ml = Some(1000.0);
@@ -104,9 +98,8 @@ fn a_made_up_preparation_needs_data_only() {
         measure = "poured on"
         grade = "ethanol"
         ratio_dried = { low = 3.0, usual = 6.0, high = 9.0, source = "", status = "proposal" }
-        gates = ["ethanol-20", "sugar"]
+        gates = ["free-water"]
         uses = ["inside"]
-        one_gate_is_enough = true
         steep_days = { low = 2.0, high = 4.0 }
         shelf_months = { low = 1.0, high = 2.0, source = "", status = "practice" }
         fill = ""
@@ -212,11 +205,7 @@ fn a_damper_herb_never_keeps_better() {
 #[test]
 fn water_poured_on_top_never_makes_a_jar_keep_better() {
     for preparation in preparations::all() {
-        let state = if preparation.takes(PlantState::Fresh) {
-            PlantState::Fresh
-        } else {
-            PlantState::Dried
-        };
+        let state = preparation.usual_state().unwrap_or(PlantState::Dried);
         let herb = plant("oregano", "flowering tops", state, 100.0);
         let mut wish = Composition::of(&preparation.key, herb);
         if !preparation.takes_herb() {

@@ -34,6 +34,8 @@ pub(crate) use plants::{LEAST_G, MOST_G};
 pub(crate) use room::room;
 pub(crate) use usual::published;
 
+use message::{Argument, Message};
+
 use crate::{
     cautions,
     note::{Note, Status},
@@ -137,14 +139,20 @@ fn soak(preparation: &Preparation, plants: &[PlantLine]) -> Vec<Note> {
         } else {
             soak.parts
         };
-        let text = format!(
-            "Lay {} g of {} wholly under {} g of {} % citric acid for {} hours.",
-            words::amount(plant.mass_g),
-            words::herb(&plant.common),
-            words::amount(parts * plant.mass_g),
-            words::number(soak.percent, 1),
-            words::number(soak.hours, 0)
+        let herb = plant.known.map_or_else(
+            || Argument::own(&plant.common),
+            |herb| Argument::herb(&herb.common),
         );
+        let text = if plant.herb == "garlic" {
+            Message::new("soak-garlic")
+                .with("grams", Argument::grams(plant.mass_g))
+                .with("acid", Argument::grams(parts * plant.mass_g))
+        } else {
+            Message::new("soak-herb")
+                .with("herb", herb)
+                .with("grams", Argument::grams(plant.mass_g))
+                .with("acid", Argument::grams(parts * plant.mass_g))
+        };
         Note::new("soak", text, &soak.source, soak.status)
     };
     plants.iter().map(line).collect()
@@ -166,8 +174,14 @@ pub fn named(composition: &Composition) -> Result<&'static Preparation, Refusal>
         .plants
         .iter()
         .any(|plant| plant.state == PlantState::Fresh);
+    let cooked = composition
+        .plants
+        .iter()
+        .any(|plant| plant.state == PlantState::Cooked);
     let state = if fresh {
         PlantState::Fresh
+    } else if cooked {
+        PlantState::Cooked
     } else {
         PlantState::Dried
     };

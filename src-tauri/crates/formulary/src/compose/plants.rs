@@ -1,5 +1,6 @@
 //! The herbs of a jar: checked, and each with the water it brings.
 
+use message::Message;
 use physics::{Interval, WetBasis, mixture, quantity::grams};
 use serde::Serialize;
 
@@ -21,7 +22,7 @@ pub struct PlantLine {
     pub common: String,
     /// The part.
     pub part: String,
-    /// Fresh or dried.
+    /// Fresh, dried or cooked.
     pub state: PlantState,
     /// Mass, g.
     pub mass_g: f64,
@@ -51,7 +52,11 @@ impl PartialEq for Herb {
 }
 
 impl PlantLine {
+    /// What a strainer holds back: nothing of what was strained already.
     pub(crate) fn dry_matter_g(&self) -> Interval {
+        if self.state == PlantState::Cooked {
+            return Interval::exact(0.0);
+        }
         self.moisture_wet_percent
             .map_monotone(|percent| self.mass_g * (1.0 - percent / 100.0))
     }
@@ -81,7 +86,10 @@ impl PlantLine {
             WetBasis::from_percent(percent).map_err(|error| moisture_refused(0, &error.to_string()))
         };
         let Interval { low, value, high } = self.moisture_wet_percent;
-        let plant = if exact {
+        let plant = if self.state == PlantState::Cooked {
+            let (low, high) = if exact { (value, value) } else { (low, high) };
+            mixture::Plant::strained(grams(self.mass_g), wet(low)?, wet(value)?, wet(high)?)
+        } else if exact {
             mixture::Plant::new(grams(self.mass_g), wet(value)?)
         } else {
             mixture::Plant::between(grams(self.mass_g), wet(low)?, wet(value)?, wet(high)?)
@@ -92,6 +100,16 @@ impl PlantLine {
 
 /// What stands as the basis of a plant's water where the caller told it.
 pub const TOLD_WATER: &str = "measured or estimated for this lot";
+
+/// Water of a strained juice or decoction that nobody measured, % of its weight (common practice, no source): a juice
+/// boiled down at the driest, a thin decoction at the wettest.
+pub fn cooked_moisture() -> Interval {
+    Interval {
+        low: 80.0,
+        value: 92.0,
+        high: 99.0,
+    }
+}
 
 pub(crate) const LEAST_G: f64 = 0.1;
 pub(crate) const MOST_G: f64 = 100_000.0;
@@ -151,6 +169,12 @@ pub(super) fn lines(
                     );
                     (water.water_wet_percent, water.reason, water.source, water.status)
                 }
+                (None, PlantState::Cooked) => (
+                    cooked_moisture(),
+                    Message::new("cooked-water-assumed").into(),
+                    None,
+                    Status::Practice,
+                ),
                 (None, PlantState::Dried) => (
                     herbs::dried_moisture(),
                     "not measured, so dried to 10 % is assumed".to_owned(),

@@ -38,6 +38,10 @@ pub(super) fn ratio(preparation: &Preparation, plants: &[PlantLine]) -> Range {
             status: published.status,
         };
     }
+    let cooked = plants.iter().any(|plant| plant.state == PlantState::Cooked);
+    if let Some(range) = by_state(PlantState::Cooked).filter(|_| cooked) {
+        return range.clone();
+    }
     let share = fresh_share(plants);
     let state = if share > 0.0 {
         PlantState::Fresh
@@ -190,7 +194,7 @@ fn wanted_by(plant: &PlantLine, ratio_ml_per_g: f64) -> (f64, Note) {
 pub(crate) fn published(plant: &PlantLine, ratio_ml_per_g: f64) -> Option<Strength<'static>> {
     let herb = plant.known?;
     let ratio = match plant.state {
-        PlantState::Dried => ratio_ml_per_g,
+        PlantState::Dried | PlantState::Cooked => ratio_ml_per_g,
         PlantState::Fresh => herb
             .dried_ratio(&plant.part)
             .map_or(USUAL_RATIO, |ratio| ratio.usual),

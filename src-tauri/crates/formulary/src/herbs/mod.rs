@@ -109,7 +109,7 @@ impl Herb {
             Solvent::Oil => &self.oil,
             Solvent::Vinegar => &self.vinegar,
             Solvent::Wine => &self.wine,
-            Solvent::Ethanol => "",
+            Solvent::Ethanol | Solvent::Water => "",
         };
         match own.split([' ', '(', ',']).next().unwrap_or_default() {
             "good" => Some(Grade::Good),
@@ -120,6 +120,7 @@ impl Herb {
                 Solvent::Glycerite => class.glycerin,
                 Solvent::Oil => class.oil,
                 Solvent::Vinegar => class.vinegar,
+                Solvent::Water => class.water,
                 Solvent::Wine | Solvent::Ethanol => class.ethanol_25,
             }),
         }

@@ -89,6 +89,7 @@ impl Row {
         };
         match self.quantity.as_str() {
             WATER_KEPT => Message::new("gate-water-kept").into(),
+            "days" if self.gate.is_empty() => Message::new("gate-days").into(),
             "alcohol_in_free_water_percent" if prospect.liquid.is_some_and(kept_otherwise) => {
                 Message::new("gate-alcohol-in-free-water").into()
             }
@@ -99,7 +100,10 @@ impl Row {
     /// The reason it gives for its verdict.
     pub(super) fn reason(&self, predicted: Interval, prospect: &Prospect<'_>) -> String {
         if self.sense == Sense::Always {
-            return self.text.clone();
+            return match self.text.strip_prefix('@') {
+                Some(id) => Message::of_table(id.to_owned()).into(),
+                None => self.text.clone(),
+            };
         }
         if self.quantity == WATER_KEPT {
             return if self.verdict(predicted) == Verdict::Keeps {

@@ -30,7 +30,7 @@ pub struct Prospect<'a> {
     pub herb_water_percent: Option<Interval>,
     /// Where the pH lies by a strip or a meter; none where nobody measured it.
     pub measured_ph: Option<Interval>,
-    /// Fresh if any herb is.
+    /// Fresh if any herb is, else cooked if any is.
     pub state: PlantState,
 }
 
@@ -100,7 +100,7 @@ pub fn judge(preparation: &Preparation, prospect: &Prospect<'_>) -> Keeping {
     // A gate that cannot be predicted cannot be passed.
     let by_gates = verdicts.max().unwrap_or(Verdict::UseNow);
     let cap = match prospect.state {
-        PlantState::Fresh => preparation.best_fresh.or(preparation.best),
+        PlantState::Fresh | PlantState::Cooked => preparation.best_fresh.or(preparation.best),
         PlantState::Dried => preparation.best,
     };
     let verdict = cap.map_or(by_gates, |cap| cap.max(by_gates));
@@ -144,7 +144,7 @@ pub fn judge(preparation: &Preparation, prospect: &Prospect<'_>) -> Keeping {
 
 /// Whether much fresh plant may have left the acid too weak, so that only a strip tells.
 fn loads_acid(preparation: &Preparation, state: PlantState) -> bool {
-    preparation.is_kept_by_acid() && state == PlantState::Fresh
+    preparation.is_kept_by_acid() && state != PlantState::Dried
 }
 
 /// What should be said of a liquid beside its verdict.

@@ -54,7 +54,7 @@ fn a_tincture_is_green_at_25_amber_to_20_and_red_below() {
 }
 
 #[test]
-fn a_glycerite_needs_55_percent_by_weight() {
+fn a_glycerite_keeps_where_glycerin_keeps_all_of_its_water() {
     let of = |glycerin_ml| {
         judged(
             "glycerite-dried",
@@ -64,13 +64,15 @@ fn a_glycerite_needs_55_percent_by_weight() {
             ],
         )
     };
+    // Equal volumes are the least: 55.8 % by weight.
     assert_eq!(of(60.0).verdict, Verdict::Keeps);
+    assert_eq!(of(50.5).verdict, Verdict::Keeps);
     assert_eq!(of(47.0).verdict, Verdict::KeepsCold);
     assert_eq!(of(40.0).verdict, Verdict::DoNotMake);
     let decided = of(40.0);
     let gate = decided.decided_by().unwrap();
-    assert_eq!(gate.gate, "glycerin at the end");
-    assert!(gate.margin < -5.0 && gate.status == Status::Proposal);
+    assert_eq!((gate.unit.as_str(), gate.limit), ("%", 100.0));
+    assert!(gate.margin < -5.0 && gate.status == Status::Confirmed);
 }
 
 #[test]
@@ -134,5 +136,64 @@ fn a_gate_whose_limit_is_a_proposal_says_so() {
         keeping.text.starts_with("Keeps: alcohol at the end 45"),
         "{}",
         keeping.text
+    );
+}
+
+#[test]
+fn a_tenth_of_alcohol_from_weak_spirit_never_spoils_a_glycerite() {
+    // 60 parts of glycerin and 40 of water keep; with a fourth of 40 % spirit for the water they kept only cold.
+    let plain = judged(
+        "glycerite-dried",
+        &[ml(glycerin(), 60.0), ml(Ingredient::water(), 40.0)],
+    );
+    let fortified = judged(
+        "glycerite-fortified",
+        &[
+            ml(glycerin(), 48.0),
+            ml(Ingredient::water(), 27.0),
+            ml(spirit(40.0), 25.0),
+        ],
+    );
+    assert_eq!(
+        (plain.verdict, fortified.verdict),
+        (Verdict::Keeps, Verdict::Keeps)
+    );
+}
+
+#[test]
+fn a_thin_glycerite_is_remarked_on_and_not_stopped() {
+    let preparation = preparations::find("glycerite", PlantState::Dried).unwrap();
+    let of = |glycerin_ml: f64| {
+        let pours = [
+            ml(glycerin(), glycerin_ml),
+            ml(Ingredient::water(), 100.0 - glycerin_ml),
+        ];
+        let liquid = describe(&pours, &[], celsius(20.0)).unwrap();
+        remarks(preparation, &liquid, Verdict::Keeps).len()
+    };
+    assert_eq!((of(60.0), of(80.0)), (1, 0));
+}
+
+#[test]
+fn a_vinegar_full_of_fresh_plant_asks_for_the_strip() {
+    let vinegar = preparations::find("vinegar", PlantState::Fresh).unwrap();
+    let pours = [ml(
+        Ingredient::vinegar(physics::mixture::Acidity::new(6.0).unwrap()),
+        100.0,
+    )];
+    let liquid = describe(&pours, &[], celsius(20.0)).unwrap();
+    let of = |state| {
+        let prospect = Prospect {
+            liquid: Some(&liquid),
+            vinegar_acidity_g_per_100ml: Some(6.0),
+            herb_water_percent: None,
+            measured_ph: None,
+            state,
+        };
+        judge(vinegar, &prospect).verdict
+    };
+    assert_eq!(
+        (of(PlantState::Dried), of(PlantState::Fresh)),
+        (Verdict::Keeps, Verdict::KeepsCold)
     );
 }

@@ -8,6 +8,7 @@ mod words;
 
 use std::sync::LazyLock;
 
+use message::Message;
 use serde::{Deserialize, Serialize};
 
 pub use figures::{By, Ends, Part, Range, Retention, Soak, Span};
@@ -47,6 +48,9 @@ pub struct Preparation {
     pub ratio_dried: Option<Range>,
     /// Strengths the trade uses for it, % vol.
     pub strength: Option<Ends>,
+    /// Ratio for what was cooked and strained, mL to a gram of it; none where it is not made of that.
+    #[serde(default)]
+    pub ratio_cooked: Option<Range>,
     /// Share of glycerin in what is poured on fresh herb, % by volume.
     pub glycerin_fresh: Option<Range>,
     /// Share of glycerin in what is poured on dried herb, % by volume.
@@ -60,7 +64,7 @@ pub struct Preparation {
     /// The best verdict it can have.
     #[serde(default)]
     pub best: Option<Verdict>,
-    /// The best verdict with fresh herb.
+    /// The best verdict with fresh or cooked herb.
     #[serde(default)]
     pub best_fresh: Option<Verdict>,
     /// The only herbs it may be made of; none for any.
@@ -126,9 +130,18 @@ struct File {
 /// # Errors
 /// What the TOML reader says of a block that has an unknown or a missing field.
 pub fn read(text: &str) -> Result<Vec<Preparation>, String> {
-    toml::from_str::<File>(text)
-        .map(|file| file.preparation)
-        .map_err(|error| error.to_string())
+    let mut file = toml::from_str::<File>(text).map_err(|error| error.to_string())?;
+    for preparation in &mut file.preparation {
+        preparation.texts().into_iter().for_each(said);
+    }
+    Ok(file.preparation)
+}
+
+/// A cell that begins with `@` names an entry of the catalogue.
+fn said(cell: &mut String) {
+    if let Some(id) = cell.strip_prefix('@') {
+        *cell = Message::of_table(id.to_owned()).into();
+    }
 }
 
 static PREPARATIONS: LazyLock<Vec<Preparation>> = LazyLock::new(|| {
@@ -177,11 +190,32 @@ pub struct Step {
 }
 
 impl Preparation {
+    fn texts(&mut self) -> Vec<&mut String> {
+        let mut texts = vec![
+            &mut self.name,
+            &mut self.summary,
+            &mut self.recipe,
+            &mut self.retention_note,
+            &mut self.fill,
+            &mut self.agitation,
+            &mut self.vessel,
+            &mut self.straining,
+            &mut self.storage,
+            &mut self.spoilage,
+            &mut self.ended_by,
+            &mut self.gate_text,
+            &mut self.caution,
+        ];
+        texts.extend(&mut self.notes);
+        texts
+    }
+
     /// The ratio for a state; none where it is not made of it.
     pub fn ratio(&self, state: PlantState) -> Option<&Range> {
         match state {
             PlantState::Fresh => self.ratio_fresh.as_ref(),
             PlantState::Dried => self.ratio_dried.as_ref(),
+            PlantState::Cooked => self.ratio_cooked.as_ref(),
         }
     }
 
@@ -190,6 +224,7 @@ impl Preparation {
         match state {
             PlantState::Fresh => self.glycerin_fresh.as_ref(),
             PlantState::Dried => self.glycerin_dried.as_ref(),
+            PlantState::Cooked => None,
         }
     }
 
@@ -198,9 +233,16 @@ impl Preparation {
         self.ratio(state).is_some()
     }
 
+    /// The state in which a herb goes into it where none is named: fresh before dried before cooked.
+    pub fn usual_state(&self) -> Option<PlantState> {
+        [PlantState::Fresh, PlantState::Dried, PlantState::Cooked]
+            .into_iter()
+            .find(|state| self.takes(*state))
+    }
+
     /// Whether any herb goes into it; an elixir is mixed of liquids alone.
     pub fn takes_herb(&self) -> bool {
-        self.ratio_fresh.is_some() || self.ratio_dried.is_some()
+        self.ratio_fresh.is_some() || self.ratio_dried.is_some() || self.ratio_cooked.is_some()
     }
 
     /// Whether the plant's water joins the liquid; in an oil it stays apart.

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-/// Fresh or dried.
+/// Fresh, dried or cooked.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "lowercase")]
 pub enum PlantState {
@@ -10,6 +10,8 @@ pub enum PlantState {
     Fresh,
     /// Taken down from the rack.
     Dried,
+    /// Simmered in water or as its own juice, and strained: a liquid of its own.
+    Cooked,
 }
 
 impl PlantState {
@@ -18,6 +20,7 @@ impl PlantState {
         match self {
             Self::Fresh => "fresh",
             Self::Dried => "dried",
+            Self::Cooked => "cooked",
         }
     }
 }
@@ -84,6 +87,8 @@ pub enum Solvent {
     Vinegar,
     /// Wine.
     Wine,
+    /// Hot water.
+    Water,
 }
 
 impl Solvent {
@@ -95,6 +100,7 @@ impl Solvent {
             Self::Oil => "Oil",
             Self::Vinegar => "Vinegar",
             Self::Wine => "Wine",
+            Self::Water => "Water",
         }
     }
 }

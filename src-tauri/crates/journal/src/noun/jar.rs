@@ -204,7 +204,7 @@ impl Kept for Jar {
                 "the moisture",
                 plant.moisture_wet_percent,
             )?;
-            if plant.lot.is_some_and(|lot| lot.state() != plant.state) {
+            if plant.lot.is_some_and(|lot| !lot.may_be(plant.state)) {
                 return Err(Refusal::new(
                     "state",
                     "Plant from a harvest is fresh and plant from a tray is dried.",

@@ -4,7 +4,9 @@ use chrono::{DateTime, FixedOffset};
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::{day, number, one_line, text};
-use crate::{Amount, Draw, HarvestId, Kept, LotCode, Noun, Refusal, RowRef, Source, TrayId};
+use crate::{
+    Amount, Draw, HarvestId, Kept, LotCode, Noun, PlantState, Refusal, RowRef, Source, TrayId,
+};
 
 /// The air around the rack.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -70,7 +72,21 @@ pub struct OvenSample {
     pub scale_step_g: Option<f64>,
 }
 
-/// A drying run of fresh plant from one harvest.
+/// Plant that was simmered in water or as its own juice, and strained: the lot is then the liquid in the pot.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+pub struct Cooked {
+    /// The dried lot that was cooked; none where the plant came fresh from the harvest.
+    #[serde(default)]
+    pub from: Option<TrayId>,
+    /// Water that was poured on.
+    #[serde(default)]
+    pub water_ml: f64,
+    /// What a refractometer showed of the strained liquid, % by mass.
+    #[serde(default)]
+    pub sugar_percent_mass: Option<f64>,
+}
+
+/// A drying run of fresh plant from one harvest, or what was cooked of it in a pot.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Tray {
     /// What is written on the bag afterwards.
@@ -94,6 +110,9 @@ pub struct Tray {
     /// The end of the run if it was thrown away; an earlier version knew none.
     #[serde(default)]
     pub lost: Option<Lost>,
+    /// Set where it was no drying: the tray is then the pot, and `taken_down` what it weighed strained.
+    #[serde(default, skip_serializing_if = "Option::is_none")]
+    pub cooked: Option<Cooked>,
     /// A measured dry weight.
     #[serde(default)]
     pub sample: Option<OvenSample>,
@@ -107,6 +126,15 @@ impl Tray {
     /// phone may take down what another throws away: what went mouldy must not become a lot by that.
     pub fn down(&self) -> Option<TakenDown> {
         self.taken_down.filter(|_| self.lost.is_none())
+    }
+
+    /// The state of the plant that came off it.
+    pub fn plant_state(&self) -> PlantState {
+        if self.cooked.is_some() {
+            PlantState::Cooked
+        } else {
+            PlantState::Dried
+        }
     }
 
     /// Whether the run goes on.
@@ -141,6 +169,26 @@ impl Kept for Tray {
         if let Some(lost) = &self.lost {
             text("reason", "The reason", &lost.reason, 1000)?;
             day("at", "The day", lost.at)?;
+        }
+        if let Some(cooked) = self.cooked {
+            number(
+                "water_ml",
+                "the water",
+                cooked.water_ml,
+                0.0,
+                100_000.0,
+                "between 0 and 100 000 mL",
+            )?;
+            if let Some(sugar) = cooked.sugar_percent_mass {
+                number(
+                    "sugar_percent_mass",
+                    "the sugar",
+                    sugar,
+                    0.0,
+                    75.0,
+                    "between 0 and 75 % by mass",
+                )?;
+            }
         }
         if let Some(sample) = self.sample {
             super::mass("fresh_g", "the fresh weight", sample.fresh_g)?;
@@ -201,14 +249,19 @@ impl Kept for Tray {
     }
 
     fn draws(&self) -> Vec<Draw> {
+        let from = self.cooked.and_then(|cooked| cooked.from);
         vec![Draw {
-            from: Source::Harvest(self.harvest),
+            from: from.map_or(Source::Harvest(self.harvest), Source::Tray),
             amount: Amount::of(self.fresh_mass_g),
         }]
     }
 
     fn needs(&self) -> Vec<RowRef> {
-        vec![(Noun::Harvest, self.harvest.to_string())]
+        let dried = self.cooked.and_then(|cooked| cooked.from);
+        let dried = dried.map(|id| (Noun::Tray, id.to_string()));
+        std::iter::once((Noun::Harvest, self.harvest.to_string()))
+            .chain(dried)
+            .collect()
     }
 }
 

@@ -13,6 +13,7 @@ pub(super) fn plants(label: &Label) -> Vec<Vec<Run>> {
         let state = match plant.state {
             State::Fresh => "fresh",
             State::Dried => "dried",
+            State::Cooked => "cooked",
         };
         let rest = format!("{state}\u{a0}{}", plant.part);
         match &plant.latin {

@@ -132,8 +132,8 @@ fn as_in_honey(liquid: &Composition, honey_g: f64) -> (f64, f64) {
     let fructose = liquid.grams(Component::Fructose) / sugar::HEXOSE_MOLAR_MASS;
     let all = glucose + fructose + water;
     let pull = |moles: f64, k: f64| k * (moles / all) * (moles / all);
-    let stretched = (water / all)
-        * exp(-(pull(glucose, norrish::GLUCOSE) + pull(fructose, norrish::FRUCTOSE)));
+    let stretched =
+        (water / all) * exp(-(pull(glucose, norrish::GLUCOSE) + pull(fructose, norrish::FRUCTOSE)));
     let measured = honey_water_activity(100.0 * (1.0 - share));
     (1.0 + counts * (measured / stretched - 1.0), counts)
 }
@@ -167,7 +167,6 @@ impl Activity {
             ..self.interval(self.highest)
         }
     }
-
 
     /// One of the figures with the doubt about it.
     pub fn interval(&self, figure: f64) -> Interval {

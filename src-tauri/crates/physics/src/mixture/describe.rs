@@ -112,7 +112,10 @@ pub fn describe(
         for (sum, water) in plant_water.iter_mut().zip(plant.water()) {
             *sum += water;
         }
-        dry = dry.plus(Component::DryMatter, plant.dry_matter());
+        dry = dry
+            .plus(Component::DryMatter, plant.dry_matter())
+            .plus(Component::Glucose, 0.5 * plant.sugar())
+            .plus(Component::Fructose, 0.5 * plant.sugar());
     }
     let [low, value, high] = plant_water;
     let liquid = dry.plus(Component::Water, value);
@@ -133,7 +136,9 @@ pub fn describe(
             .map(|pour| pour.grams() * pour.ingredient().unit().hexoses_g())
             .sum(),
     };
-    let before: f64 = pours.iter().map(|pour| pour.own_millilitres(t)).sum();
+    let own: f64 = pours.iter().map(|pour| pour.own_millilitres(t)).sum();
+    let brought: f64 = plants.iter().map(Plant::sugar).sum();
+    let before = own + 1000.0 * brought / sugar::CRYSTAL;
     let figures = |water_g: f64| {
         Figures::of(
             &dry.plus(Component::Water, water_g),

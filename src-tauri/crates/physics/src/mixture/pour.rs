@@ -89,6 +89,8 @@ pub struct Plant {
     low: f64,
     value: f64,
     high: f64,
+    /// Whether what is no water is dissolved, as in a juice or a decoction.
+    dissolved: bool,
 }
 
 impl Plant {
@@ -127,6 +129,25 @@ impl Plant {
             low: low.get(),
             value: value.get(),
             high: high.get(),
+            dissolved: false,
+        })
+    }
+
+    /// What was cooked and strained: a juice or a decoction whose water lies between `low` and `high`. What it surely
+    /// holds beside water, at the wet end, is counted as dissolved sugar, half glucose and half fructose; its acid is
+    /// not counted, since some berries have hardly any.
+    ///
+    /// # Errors
+    /// As [`Plant::between`].
+    pub fn strained(
+        mass: Mass,
+        low: WetBasis,
+        value: WetBasis,
+        high: WetBasis,
+    ) -> Result<Self, OutOfRange> {
+        Ok(Self {
+            dissolved: true,
+            ..Self::between(mass, low, value, high)?
         })
     }
 
@@ -145,8 +166,17 @@ impl Plant {
         [self.low, self.value, self.high].map(|moisture| moisture * self.grams)
     }
 
+    /// Grams of sugar that it surely brings.
+    pub(crate) fn sugar(&self) -> f64 {
+        if self.dissolved {
+            self.grams * (1.0 - self.high)
+        } else {
+            0.0
+        }
+    }
+
     pub(crate) fn dry_matter(&self) -> f64 {
-        self.grams * (1.0 - self.value)
+        self.grams * (1.0 - self.value) - self.sugar()
     }
 }
 

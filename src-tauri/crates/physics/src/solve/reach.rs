@@ -148,7 +148,11 @@ fn programme(
     free: &[usize],
 ) -> Result<Programme, Unmixable> {
     let plant_water: f64 = plants.iter().map(|plant| plant.water()[1]).sum();
-    let mut fixed = Composition::none().plus(Component::Water, plant_water);
+    let plant_sugar: f64 = plants.iter().map(Plant::sugar).sum();
+    let mut fixed = Composition::none()
+        .plus(Component::Water, plant_water)
+        .plus(Component::Glucose, 0.5 * plant_sugar)
+        .plus(Component::Fructose, 0.5 * plant_sugar);
     let mut fixed_ml = 0.0;
     for item in stock {
         if let Some(ml) = item.exactly_ml() {

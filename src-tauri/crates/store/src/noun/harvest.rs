@@ -233,7 +233,7 @@ impl Reading<'_> {
         let mut statement = self.conn.prepare_cached(
             "SELECT harvest.id, herb, part, bed, fresh, photo, picked_ms, tray.dried, tray.fresh_g
              FROM harvest LEFT JOIN tray INDEXED BY tray_of_harvest
-                 ON tray.harvest = harvest.id AND tray.dried > 0
+                 ON tray.harvest = harvest.id AND tray.dried > 0 AND NOT tray.cooked
              WHERE picked_ms >= ?1 AND picked_ms < ?2 ORDER BY picked_ms, harvest.id",
         )?;
         let mut rows = statement.query([from_ms, to_ms])?;
@@ -312,9 +312,10 @@ impl Reading<'_> {
 
     fn jars_with(&self, id: &HarvestId) -> Result<Vec<JarUse>, Failure> {
         let mut statement = self.conn.prepare_cached(
-            "WITH part (source_noun, source) AS (
-                 SELECT 'harvest', ?1 UNION ALL SELECT 'tray', id FROM tray WHERE harvest = ?1)
-             SELECT jar.id, jar.body, draw.amount, draw.source_noun
+            "WITH part (source_noun, source, cooked) AS (
+                 SELECT 'harvest', ?1, 0
+                 UNION ALL SELECT 'tray', id, cooked FROM tray WHERE harvest = ?1)
+             SELECT jar.id, jar.body, draw.amount, draw.source_noun, part.cooked
              FROM part CROSS JOIN draw USING (source_noun, source)
              JOIN jar ON draw.owner_noun = 'jar' AND jar.id = draw.owner
              ORDER BY jar.poured_ms, jar.id, draw.position",
@@ -330,6 +331,8 @@ impl Reading<'_> {
                 mass_g: Amount::from_thousandths(row.get(2)?).get(),
                 state: if is_fresh {
                     PlantState::Fresh
+                } else if row.get(4)? {
+                    PlantState::Cooked
                 } else {
                     PlantState::Dried
                 },

@@ -25,6 +25,15 @@ pub struct LotRow {
     pub bed: Option<Bed>,
 }
 
+impl LotRow {
+    /// The state of the plant in it.
+    pub fn state(&self) -> PlantState {
+        self.tray
+            .as_ref()
+            .map_or(PlantState::Fresh, Tray::plant_state)
+    }
+}
+
 /// Plant that is still fresh by the book, as narrow as a list of what is due needs it.
 #[derive(Debug, Clone, PartialEq)]
 pub struct FreshLeft {
@@ -56,7 +65,7 @@ pub struct Overdrawn {
 pub struct LotFilter {
     /// Only of this herb.
     pub herb: Option<HerbKey>,
-    /// Only fresh or only dried.
+    /// Only fresh, only dried or only cooked.
     pub state: Option<PlantState>,
     /// Only those after this one in the list.
     pub after: Option<Lot>,
@@ -133,13 +142,20 @@ impl Reading<'_> {
         ];
         for (state, noun, select) in kinds {
             let is_behind = after.as_ref().is_some_and(|(after, _)| *after != noun);
-            if is_behind || filter.state.is_some_and(|wanted| wanted != state) {
+            // A tray holds what was dried or what was cooked.
+            let wanted = filter.state.map(|wanted| match wanted {
+                PlantState::Cooked => PlantState::Dried,
+                other => other,
+            });
+            if is_behind || wanted.is_some_and(|wanted| wanted != state) {
                 continue;
             }
             let room = (filter.limit + 1).saturating_sub(lots.len());
             let last = after.take().map(|(_, id)| id);
             for id in self.in_stock(noun, herb, last.as_deref(), room)? {
-                lots.extend(self.lot_rows(select, "AND lot.id = ?1", [id])?);
+                let rows = self.lot_rows(select, "AND lot.id = ?1", [id])?;
+                let fits = |row: &LotRow| filter.state.is_none_or(|wanted| wanted == row.state());
+                lots.extend(rows.into_iter().filter(fits));
             }
         }
         Ok(Page::of(lots, filter.limit))
@@ -227,7 +243,7 @@ impl Reading<'_> {
             "SELECT harvest.herb, harvest.part, sum(lot.remains)
              FROM lot INDEXED BY lot_in_stock CROSS JOIN tray ON tray.id = lot.id
              CROSS JOIN harvest ON harvest.id = tray.harvest
-             WHERE lot.noun = 'tray' AND lot.remains > 0 GROUP BY 1, 2",
+             WHERE lot.noun = 'tray' AND lot.remains > 0 AND NOT tray.cooked GROUP BY 1, 2",
         )?;
         let mut rows = statement.query([])?;
         let mut left = Vec::new();

@@ -55,8 +55,9 @@ impl Table for Tray {
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
             "INSERT INTO tray (id, body, code, harvest, started_ms, is_drying, dried, fresh_g,
-                               sample_fresh_g, sample_dry_g, name, started_at, lost, lost_ms)
-             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14)",
+                               sample_fresh_g, sample_dry_g, name, started_at, lost, lost_ms,
+                               cooked)
+             VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8, ?9, ?10, ?11, ?12, ?13, ?14, ?15)",
         )?
         .execute(params![
             id,
@@ -76,6 +77,7 @@ impl Table for Tray {
                 .map_or(Amount::ZERO, |_| Amount::of(self.fresh_mass_g))
                 .thousandths(),
             self.lost.as_ref().map(|lost| lost.at.timestamp_millis()),
+            self.cooked.is_some(),
         ])?;
         Ok(())
     }

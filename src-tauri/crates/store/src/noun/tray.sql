@@ -10,13 +10,15 @@ CREATE TABLE tray (
     -- Thousandths of a gram, as laid out; 0 unless it was thrown away while it was drying.
     lost       INTEGER NOT NULL,
     lost_ms    INTEGER,
+    -- Whether it was no drying: the tray is a pot, and what came off it was strained.
+    cooked     INTEGER NOT NULL,
     fresh_g    REAL NOT NULL,
     sample_fresh_g REAL,
     sample_dry_g   REAL,
     name       TEXT NOT NULL,
     started_at TEXT NOT NULL
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX tray_of_harvest ON tray (harvest, is_drying, dried, fresh_g, started_ms, id, code, name, started_at, lost);
+CREATE INDEX tray_of_harvest ON tray (harvest, is_drying, dried, fresh_g, started_ms, id, code, name, started_at, lost, cooked);
 CREATE INDEX tray_drying ON tray (started_ms) WHERE is_drying;
 CREATE INDEX tray_lost ON tray (lost_ms, lost) WHERE lost > 0;
 CREATE INDEX tray_by_code ON tray (code);

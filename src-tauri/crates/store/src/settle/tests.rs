@@ -66,6 +66,7 @@ fn season() -> (Store, DeedId, DeedId) {
                 air: None,
                 taken_down: None,
                 lost: None,
+                cooked: None,
                 sample: None,
                 note: None,
             },

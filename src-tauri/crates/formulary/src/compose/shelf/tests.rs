@@ -10,11 +10,7 @@ use crate::{
 
 fn asked(key: &str) -> Composition {
     let preparation = preparations::find(key, PlantState::Fresh).unwrap();
-    let state = if preparation.takes(PlantState::Fresh) {
-        PlantState::Fresh
-    } else {
-        PlantState::Dried
-    };
+    let state = preparation.usual_state().unwrap_or(PlantState::Dried);
     let mut wish = Composition::of(key, plant("oregano", "flowering tops", state, 100.0));
     if !preparation.takes_herb() {
         wish.plants.clear();

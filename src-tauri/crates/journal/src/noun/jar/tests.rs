@@ -8,7 +8,10 @@ fn jar() -> Jar {
         lot: Some(lot),
         herb: "sage".parse().unwrap(),
         part: "leaf".into(),
-        state: lot.state(),
+        state: match lot {
+            Lot::Harvest(_) => PlantState::Fresh,
+            Lot::Tray(_) => PlantState::Dried,
+        },
         mass_g,
         moisture_wet_percent: Interval {
             low: 70.0,
