@@ -14,7 +14,7 @@ use crate::{
     note::Status,
     table,
 };
-use spelling::{folded, is_a_slip, singulars};
+use spelling::{folded, is_a_slip, singulars, words_of};
 
 /// A name of a herb.
 #[derive(Debug, Clone, Deserialize)]
@@ -49,6 +49,8 @@ struct Names {
     herbs: BTreeMap<String, Named>,
     /// The keys by folded name, as it is written.
     exact: BTreeMap<String, BTreeSet<String>>,
+    /// What follows the first word, the second and so on, by the folded name.
+    ends: BTreeMap<String, BTreeSet<String>>,
 }
 
 static NAMES: LazyLock<Names> = LazyLock::new(|| {
@@ -92,7 +94,19 @@ static NAMES: LazyLock<Names> = LazyLock::new(|| {
         add(&herb.common, &herb.key);
         add(&herb.key, &herb.key);
     }
-    Names { rows, herbs, exact }
+    let mut ends: BTreeMap<String, BTreeSet<String>> = BTreeMap::new();
+    let common = herbs.values().map(|herb| &herb.common);
+    for name in rows.iter().map(|row| &row.name).chain(common) {
+        let words = words_of(name);
+        let later = (1..words.len()).map(|at| words[at..].concat());
+        ends.entry(words.concat()).or_default().extend(later);
+    }
+    Names {
+        rows,
+        herbs,
+        exact,
+        ends,
+    }
 });
 
 fn raised(name: &str) -> String {
@@ -157,7 +171,7 @@ enum Fit {
 }
 
 /// The herbs that a text may mean, the likeliest first: a name as it is written, its plural, a name that begins so, a
-/// name with one slip in the typing, a name that holds it.
+/// name with one slip in the typing, a name with a later word that begins so.
 ///
 /// ```
 /// let found = formulary::names::find("elderberries", 5);
@@ -180,7 +194,7 @@ pub fn find(text: &str, limit: usize) -> Vec<&'static Named> {
             Fit::Begins
         } else if is_a_slip(&typed, name) || singular.iter().any(|one| is_a_slip(one, name)) {
             Fit::Slip
-        } else if typed.len() >= 3 && name.contains(&typed) {
+        } else if has_word(name, &typed) {
             Fit::Holds
         } else {
             continue;
@@ -199,6 +213,12 @@ pub fn find(text: &str, limit: usize) -> Vec<&'static Named> {
         .take(limit)
         .map(|(key, _)| &NAMES.herbs[key])
         .collect()
+}
+
+/// Whether a word of the name other than the first begins so: "mint" in "licorice mint", but not in "cichorium intybus".
+fn has_word(name: &str, typed: &str) -> bool {
+    let ends = NAMES.ends.get(name);
+    ends.is_some_and(|ends| ends.iter().any(|end| end.starts_with(typed)))
 }
 
 #[cfg(test)]
@@ -258,5 +278,10 @@ mod tests {
         );
         let mints: Vec<&str> = find("mint", 2).iter().map(|it| it.key.as_str()).collect();
         assert_eq!(mints, ["peppermint", "spearmint"]);
+        let all = find("mint", 20);
+        assert!(
+            all.iter().all(|it| it.key != "chicory"),
+            "cichoriu-m int-ybus"
+        );
     }
 }
