@@ -51,7 +51,7 @@ async function hindrance(control) {
   if (!control.isConnected) return "it is gone";
   if (before === "null" || place() !== before) return "it moves";
   if (window.awaited.size > 0) return "the page waits for an answer";
-  if (control.matches(":disabled")) return "it is disabled";
+  if (control.matches(":disabled, [aria-disabled=true]")) return "it is disabled";
   const box = control.getClientRects()[0];
   const middle = (from, to, most) => (Math.max(0, from) + Math.min(most, to)) / 2;
   const over = document.elementFromPoint(
