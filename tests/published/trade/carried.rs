@@ -311,7 +311,9 @@ fn every_limit_of_safety_is_said_or_enforced_where_the_jar_is_composed() {
             ),
             "L23" => ["comfrey", "coltsfoot", "borage"].iter().all(|name| {
                 let part = herbs::find(name).unwrap().first_part();
-                jar("cordial", name, part, Dried, 10.0).keeping.verdict == Keeps::DoNotMake
+                // Refused by the list of poisonous plants, or judged as what must not be made.
+                compose(&wish("cordial", herb(name, part, Dried, 50.0, 10.0)))
+                    .map_or(true, |jar| jar.keeping.verdict == Keeps::DoNotMake)
             }),
             "L24" => ["sage", "wormwood"].iter().all(|name| {
                 let part = herbs::find(name).unwrap().first_part();

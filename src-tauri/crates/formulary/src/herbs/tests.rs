@@ -81,3 +81,15 @@ fn only_the_parts_that_poison_are_forbidden() {
     );
     assert!(epazote.limit().is_none() && epazote.limit_of("herb").is_none());
 }
+
+#[test]
+fn no_grade_praises_an_oil_of_fresh_buds_or_for_the_ear() {
+    // Fresh plant in oil is kept 2 to 4 days (PNW 664); what may be praised is an oil of the dried herb.
+    for herb in all() {
+        let praises = herb.oil.starts_with("good");
+        for word in ["fresh buds", "ear", "wilt"] {
+            assert!(!herb.oil.contains(word), "{}: {}", herb.key, herb.oil);
+        }
+        assert!(!praises || !herb.oil.contains("(fresh"), "{}", herb.key);
+    }
+}
