@@ -257,7 +257,7 @@ export const de: Words = {
     weighToday: "heute",
     probablyDry: "Wohl trocken",
     probablySnap: "Wohl trocken: mach die Bruchprobe",
-    takeDownNamed: (name: string) => `${name} abnehmen`,
+    takeDownNamed: (name: string) => `Abnehmen: ${name}`,
   },
   tray: {
     title: "Horde",

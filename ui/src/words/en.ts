@@ -223,7 +223,7 @@ export const en = {
     weighToday: "today",
     probablyDry: "Probably dry",
     probablySnap: "Probably dry: try the snap test",
-    takeDownNamed: (name: string) => `Take down ${name}`,
+    takeDownNamed: (name: string) => `Take it down: ${name}`,
   },
   tray: {
     title: "Tray",
