@@ -238,6 +238,38 @@ fn at_rest_at_its_stop_weight_a_tray_is_probably_dry_and_asks_for_the_snap_test(
 }
 
 #[test]
+fn air_that_turned_damp_at_the_end_tells_more_than_the_mean_of_the_run() {
+    let (world, tray) = laid_out(2000.0);
+    weighed_daily(&world, &tray, &TO_REST[..8], Some(45.0));
+    let mut is_dry = Value::Null;
+    for day in 23..26 {
+        world.at(&format!("2026-07-{day}T09:00:00+02:00"));
+        let air = json!({"temperature_c": 20, "relative_humidity_percent": 75});
+        let request = json!({"tray": tray, "gross_g": 455, "air": air});
+        is_dry = world.call("tray.weigh", request)["tray"]["is_dry"].clone();
+    }
+    assert_eq!(
+        is_dry, false,
+        "the mean of the run is below 60 %, the air now is not"
+    );
+}
+
+#[test]
+fn a_rest_that_came_all_of_a_sudden_is_not_called_dry() {
+    // Half of what it loses went in twelve hours, all the rest in the next twenty-two: it holds 44 % water.
+    let prior = json!({"ln_dry_matter_fraction_mean": -1.0593, "ln_dry_matter_fraction_sd": 0.2});
+    let weighings = [(12, 811), (34, 536), (48, 536), (71, 535)]
+        .map(|(hours, mass)| json!({"hours": hours, "mass_g": mass}));
+    let mut request = air(38.0);
+    request["prior"] = prior;
+    request["fresh_mass_g"] = json!(1265);
+    request["weighings"] = json!(weighings);
+    let reply = World::new().call("drying.estimate", request);
+    assert_eq!(reply["is_dry"], false, "{reply}");
+    assert!(codes(&reply["notes"]).contains(&"probably_dry"), "{reply}");
+}
+
+#[test]
 fn nobody_who_has_just_weighed_is_sent_back_on_the_same_day() {
     let (world, tray) = laid_out(2000.0);
     for (day, mass) in TO_REST.iter().enumerate() {

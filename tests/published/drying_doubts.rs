@@ -30,16 +30,16 @@ fn told(lot: &drying_scenes::Lot, upto: usize, noted: Noted) -> Lot {
             it
         }
     };
-    let mean = |of: fn(&Look) -> f64| seen.iter().map(of).sum::<f64>() / seen.len() as f64;
-    let air = noted.air.then(|| Air {
-        temperature: celsius(mean(|look| look.celsius)),
-        humidity: RelativeHumidity::from_percent(mean(|look| look.humidity_percent)).unwrap(),
-    });
+    let air = |look: &Look| Air {
+        temperature: celsius(look.celsius),
+        humidity: RelativeHumidity::from_percent(look.humidity_percent).unwrap(),
+    };
+    let airs: Vec<(f64, Air)> = seen.iter().map(|look| (look.hours, air(look))).collect();
     Lot::new(grams(lot.fresh_g), lot.prior)
         .unwrap()
         .pace(lot.pace)
         .weighings(seen.iter().map(weighing).collect())
-        .air(air)
+        .air(noted.air.then(|| Air::of_run(&airs)).flatten())
 }
 
 /// What came of the lots of a scene.
@@ -139,13 +139,18 @@ fn lots_of_each() -> usize {
     let asked = std::env::var("TRUGBOOK_DRYING")
         .ok()
         .and_then(|text| text.parse().ok());
-    asked.unwrap_or(if cfg!(debug_assertions) { 60 } else { 400 })
+    asked.unwrap_or(if cfg!(debug_assertions) { 40 } else { 400 })
 }
 
 #[test]
 fn the_interval_holds_and_no_damp_lot_is_called_dry_whatever_goes_wrong() {
     let (kinds, count) = (kinds(), lots_of_each());
+    // Of few lots one call may be damp: it is more than one in twenty of them, and no more than chance.
+    let forgiven = usize::from(count < 100);
     let mut faults = Vec::new();
+    let mut looks = 0;
+    // Of the lots that get dry in a dry room: how many are called within four days, and of how many.
+    let mut in_time = [[0, 0]; 2];
     for scene in Scene::ALL {
         println!("{:?}: {}, {count} lots", scene, scene.about());
         let lots = drying_scenes::drawn(scene, &kinds, count, 11);
@@ -157,13 +162,19 @@ fn the_interval_holds_and_no_damp_lot_is_called_dry_whatever_goes_wrong() {
             let percent = |part: usize, whole: usize| 100.0 * part as f64 / whole.max(1) as f64;
             let held = percent(tally.held, tally.looks);
             let damp = percent(tally.damp_calls, tally.calls);
-            let in_time = percent(tally.called_in_time, tally.dry_room_lots);
+            let told = percent(tally.called_in_time, tally.dry_room_lots);
+            looks += tally.looks;
+            if noted.air != noted.snap {
+                let [called, all] = &mut in_time[usize::from(noted.snap)];
+                *called += tally.called_in_time;
+                *all += tally.dry_room_lots;
+            }
             let (asked, found) = (
                 percent(tally.odd, tally.looks - tally.wrong),
                 percent(tally.odd_rightly, tally.wrong),
             );
             println!(
-                "  air {}, snap {}: holds {held:>5.1} % of {}, width {:.2}; called {} of {}, above 14 % {} ({damp:.1} %), wettest {:.1} %, in 4 days {in_time:.0} % of {}; asked for nothing {asked:.1} %, wrong ones found {found:.0} %",
+                "  air {}, snap {}: holds {held:>5.1} % of {}, width {:.2}; called {} of {}, above 14 % {} ({damp:.1} %), wettest {:.1} %, in 4 days {told:.0} % of {}; asked for nothing {asked:.1} %, wrong ones found {found:.0} %",
                 u8::from(noted.air),
                 u8::from(noted.snap),
                 tally.looks,
@@ -181,7 +192,7 @@ fn the_interval_holds_and_no_damp_lot_is_called_dry_whatever_goes_wrong() {
             };
             fault(held < 85.0, format!("the interval holds {held} %"));
             fault(
-                damp > 5.0 && tally.damp_calls > 1,
+                damp > 5.0 && tally.damp_calls > forgiven,
                 format!("{damp} % of the calls are damp"),
             );
             fault(
@@ -199,6 +210,16 @@ fn the_interval_holds_and_no_damp_lot_is_called_dry_whatever_goes_wrong() {
         }
     }
     assert!(faults.is_empty(), "{faults:#?}");
+    assert!(looks > 10_000, "only {looks} intervals were looked at");
+    for (how, [called, all]) in ["air noted", "tried by hand"].into_iter().zip(in_time) {
+        println!(
+            "{how}: {called} of {all} lots that got dry in a dry room were called within 4 days"
+        );
+        assert!(
+            10 * called >= 3 * all,
+            "{how}: nothing is gained by silence"
+        );
+    }
 }
 
 /// Median width of the stop weight's 90 % interval over its true value, on the 300 batches of

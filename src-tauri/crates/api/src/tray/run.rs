@@ -7,7 +7,7 @@ use chrono::{DateTime, FixedOffset};
 use formulary::herbs;
 use journal::{Surface, Tray, TrayId, Weighing, WeighingId};
 use physics::drying::{self, Estimate, Lot, OvenSample};
-use physics::quantity::{Mass, grams, hours};
+use physics::quantity::{Mass, degrees_celsius, grams, hours};
 use physics::{Interval, WetBasis};
 use store::{Reading, TrayRow};
 
@@ -27,7 +27,7 @@ pub(crate) struct Run {
     pub weighings: Vec<(WeighingId, Weighing)>,
     pub expected: Expected,
     pub lot: Lot,
-    /// The mean of the air that was noted.
+    /// The air that was noted, as it tells of the run.
     pub air: Option<Air>,
     pub estimate: Estimate,
     /// What it is dried to, % of its weight.
@@ -77,7 +77,7 @@ impl Run {
         let expected = Expected::of(known.table_name(), &harvest.part, &own).at("part")?;
         let target_percent = target_percent(&known, &harvest.part);
         let step = scale_step(tray, &weighings);
-        let noted = mean_air(tray, &weighings);
+        let noted = air_of_run(tray, &weighings)?;
         let mut lot = Lot::new(grams(tray.fresh_mass_g), expected.prior)
             .at("mass_g")?
             .pace(expected.pace)
@@ -236,16 +236,25 @@ fn scale_step(tray: &Tray, weighings: &[(WeighingId, Weighing)]) -> Mass {
     grams(if is_whole { 1.0 } else { 0.1 })
 }
 
-/// The mean of what was measured of the air over the run.
-fn mean_air(tray: &Tray, weighings: &[(WeighingId, Weighing)]) -> Option<Air> {
-    let noted = weighings.iter().filter_map(|(_, it)| it.air);
-    let measured: Vec<journal::Air> = tray.air.into_iter().chain(noted).collect();
-    let mean =
-        |of: fn(&journal::Air) -> f64| measured.iter().map(of).sum::<f64>() / measured.len() as f64;
-    (!measured.is_empty()).then(|| Air {
-        temperature_c: mean(|it| it.temperature_c),
-        relative_humidity_percent: mean(|it| it.relative_humidity_percent),
-    })
+/// What was measured of the air, by the hour: what tells of the run.
+fn air_of_run(tray: &Tray, weighings: &[(WeighingId, Weighing)]) -> Result<Option<Air>, Failure> {
+    let at_start = tray.air.map(|it| (0.0, it));
+    let noted = weighings.iter().filter_map(|(_, weighing)| {
+        let hours = hours_between(tray.started_at, weighing.at);
+        weighing.air.map(|it| (hours, it))
+    });
+    let figures = at_start.into_iter().chain(noted).map(|(hours, it)| {
+        let measured = Air {
+            temperature_c: it.temperature_c,
+            relative_humidity_percent: it.relative_humidity_percent,
+        };
+        Ok((hours, air(&measured)?))
+    });
+    let figures: Vec<(f64, drying::Air)> = figures.collect::<Result<_, Failure>>()?;
+    Ok(drying::Air::of_run(&figures).map(|it| Air {
+        temperature_c: degrees_celsius(it.temperature),
+        relative_humidity_percent: 100.0 * it.humidity.get(),
+    }))
 }
 
 /// The sample as figures. The scale is the one that was named; otherwise one that shows tenths

@@ -51,7 +51,7 @@ pub(crate) fn beside(
 }
 
 /// Share of lots that rest on their way, and the width in ln W over which they may.
-const RESTS: f64 = 0.06;
+const RESTS: f64 = 0.09;
 const RESTS_WITHIN: f64 = 1.2;
 /// Most rests on the way are over by the first figure, and fewer last longer, by the second (hours).
 const RESTS_LAST: (f64, f64) = (36.0, 72.0);

@@ -49,6 +49,8 @@ const SAFE_MOISTURE: f64 = 0.12;
 const CALL_MARGIN: f64 = 0.02;
 /// Probability that the moisture lies within the margin, at least, when a lot is called dry.
 const CALL_PROBABILITY: f64 = 0.85;
+/// The same where the air tells nothing and the hand alone does.
+const CALL_PROBABILITY_BY_HAND: f64 = 0.9;
 /// Fewer scale steps than this in the final weight cannot tell dry from nearly dry:
 /// in the reference simulation 37 % of such calls were wrong even by the strictest rule.
 const LEAST_STEPS: f64 = 100.0;
@@ -78,9 +80,15 @@ pub(crate) fn ready_moisture(lot: &Lot) -> f64 {
 ///
 /// `W(t) = D (1 + Me + (M0 - Me) exp(-(K t)^n))`, `D` being the dry matter, `Me` the
 /// equilibrium moisture and `M0` the fresh moisture on dry basis. While the lot is heavier
-/// than a dry lot of its kind could be, the prior stands. Impossible weigh-ins are left out
-/// and listed. A lot is called dry when its weight has kept still for 36 hours, it is
-/// probably ready and at 85 % within two points of it, and the scale is fine enough.
+/// than a dry lot of its kind could be, the prior stands. Weigh-ins that are impossible or fit
+/// no course are left out and listed. The interval also holds what else the weights may mean: a
+/// damper room than an ordinary one where nobody noted the air, an oven, a rest on the way.
+///
+/// A lot is called dry when its weight has kept still for 36 hours (72 for roots, fruit and bark),
+/// it is probably ready and at 85 % within two points of it, it dries like its kind, and the scale
+/// is fine enough. Above 60 % humidity, where nobody noted the air, and where it came to rest all of a
+/// sudden, it must have snapped as well;
+/// until then it is probably dry. A snap test counts by Bayes' rule and not against the weights.
 ///
 /// Valid for drying in moving or still air without added water, 15-40 C.
 /// Source: own derivation from Page's model and mass balance, not published; its constants are
@@ -111,13 +119,23 @@ pub fn estimate(lot: &Lot) -> Estimate {
     let air_tells = lot
         .air
         .is_some_and(|air| air.humidity.get() <= HIGHEST_HUMIDITY);
-    let is_at_rest =
-        reading.is_still && reading.gate_is_open && !is_unlike && probably_ready >= 0.5;
+    let seems_ready =
+        now.is_some_and(|mass_g| 1.0 - dry_matter_g.value / mass_g <= ready + CALL_MARGIN);
+    let is_at_rest = seems_ready
+        && reading.is_still
+        && reading.gate_is_open
+        && !is_unlike
+        && probably_ready >= 0.5;
     let is_dry = is_at_rest
-        && !scale_is_too_coarse
-        && (air_tells || reading.has_snapped)
+        && (!scale_is_too_coarse || reading.has_snapped)
+        && ((air_tells && !reading.is_sudden) || reading.has_snapped)
         && (!(room_is_too_damp || air_is_unknown) || probably_ready >= 0.95)
-        && reading.probability_at_most(ready + CALL_MARGIN) >= CALL_PROBABILITY;
+        && reading.probability_at_most(ready + CALL_MARGIN)
+            >= if air_tells {
+                CALL_PROBABILITY
+            } else {
+                CALL_PROBABILITY_BY_HAND
+            };
     let is_probably_dry = is_at_rest && !is_dry;
 
     let mut reasons = Vec::new();

@@ -6,7 +6,7 @@ use crate::{
     fraction::WetBasis,
     quantity::{Mass, ThermodynamicTemperature, Time},
 };
-use uom::si::{mass::gram, time::hour};
+use uom::si::{mass::gram, thermodynamic_temperature::kelvin, time::hour};
 
 /// Relative humidity of the air.
 #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
@@ -49,6 +49,32 @@ pub struct Air {
     pub temperature: ThermodynamicTemperature,
     /// Relative humidity.
     pub humidity: RelativeHumidity,
+}
+
+impl Air {
+    /// Hours over which the air near the end of a run tells where the weight comes to rest.
+    const RECENT_HOURS: f64 = 48.0;
+
+    /// The air of a run by what was noted of it, as hours and air: its mean, or the mean of the last two
+    /// days where that is damper, since a herb that was nearly dry comes to rest in the air that it has now.
+    ///
+    /// `None` where nothing was noted.
+    pub fn of_run(noted: &[(f64, Self)]) -> Option<Self> {
+        let last = noted.iter().map(|it| it.0).fold(f64::MIN, f64::max);
+        let mean = |from: f64| {
+            let of = noted.iter().filter(|it| it.0 >= from).map(|it| it.1);
+            let count = of.clone().count() as f64;
+            let humidity = of.clone().map(|it| it.humidity.get()).sum::<f64>() / count;
+            let kelvins = of.map(|it| it.temperature.get::<kelvin>()).sum::<f64>() / count;
+            Self {
+                temperature: ThermodynamicTemperature::new::<kelvin>(kelvins),
+                humidity: RelativeHumidity(humidity),
+            }
+        };
+        let (whole, recent) = (mean(f64::MIN), mean(last - Self::RECENT_HOURS));
+        let is_damper = recent.humidity > whole.humidity;
+        (!noted.is_empty()).then_some(if is_damper { recent } else { whole })
+    }
 }
 
 /// How fast a part of a plant is expected to dry before it was ever weighed.

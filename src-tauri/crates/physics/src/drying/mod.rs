@@ -2,7 +2,8 @@
 //!
 //! One file a concept: [`balance`] conserves dry matter, [`prior`] says what the
 //! tables, an oven sample or the maker's own batches expect, [`estimate()`] joins
-//! that with the weigh-ins. [`thin_layer`], [`sorption`] and [`temperature`] are
+//! that with the weigh-ins, of which `sift` keeps those that count, and lays beside
+//! it what `doubt` says they may mean as well. [`thin_layer`], [`sorption`] and [`temperature`] are
 //! the published equations. Herbs by name, trays and screens live elsewhere.
 
 mod ahead;

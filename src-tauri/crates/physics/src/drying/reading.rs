@@ -31,6 +31,9 @@ const DEW: (f64, f64) = (0.12, -0.16);
 const CAUTION: f64 = 1.2;
 /// SD of ln D that no weigh-in removes: lost crumbs, tare, uneven lots.
 const REMAINDER_SD: f64 = 0.008;
+/// What dries out loses the last of its water no faster than the rest; a rate constant so many times that of
+/// the run before tells that it stopped on its way.
+const SUDDEN: f64 = 1.5;
 /// Least moisture (dry basis) of anything that hangs in room air.
 const LEAST_MOISTURE: f64 = 0.03;
 /// Least moisture (dry basis) of what came out of an oven.
@@ -45,7 +48,7 @@ const STILL_DROP: f64 = 0.010;
 const SNAP_RISE: f64 = 0.02;
 /// Moisture (wet basis) around which a herb stops to snap, and how far lots and hands differ; common
 /// practice, no source.
-const SNAP: (f64, f64) = (0.125, 0.015);
+const SNAP: (f64, f64) = (0.125, 0.018);
 
 pub(crate) struct Reading<'a> {
     pub lot: &'a Lot,
@@ -61,6 +64,8 @@ pub(crate) struct Reading<'a> {
     /// The same with what else the weights may mean.
     pub wide: Spread,
     pub is_still: bool,
+    /// Whether it came to rest more suddenly than a lot that dries out.
+    pub is_sudden: bool,
     /// Whether it snapped and has not become damper since.
     pub has_snapped: bool,
 }
@@ -143,7 +148,6 @@ impl<'a> Reading<'a> {
         let cut = libm::log(highest);
         Self {
             lot,
-            weighings,
             odd: sifted.odd,
             step_g,
             posterior,
@@ -151,6 +155,8 @@ impl<'a> Reading<'a> {
             dry: Spread::new(parts, cut),
             wide: Spread::new(wider, cut),
             is_still,
+            is_sudden: is_sudden(lot.fresh_g, &weighings, step_g),
+            weighings,
             has_snapped,
         }
     }
@@ -266,6 +272,29 @@ fn confirmed_g(weighings: &[(f64, f64)]) -> f64 {
         }
     }
     if second < f64::MAX { second } else { lightest }
+}
+
+/// Whether the excess over the weight at rest fell to nothing faster than it had fallen before.
+fn is_sudden(fresh_g: f64, weighings: &[(f64, f64)], scale_step_g: f64) -> bool {
+    let rest_h = rest_hours(weighings, scale_step_g);
+    let Some(&(hours, mass_g)) = weighings.last() else {
+        return false;
+    };
+    let Some(first) = weighings.iter().position(|w| w.0 >= hours - rest_h) else {
+        return false;
+    };
+    let (before_h, before_g) = match first {
+        0 => return false,
+        first => weighings[first - 1],
+    };
+    let left = (STILL_RANGE * mass_g).max(scale_step_g);
+    let (all, excess) = (fresh_g - mass_g, before_g - mass_g);
+    if excess <= 3.0 * left || all <= excess || before_h <= 0.0 {
+        return false;
+    }
+    let early = libm::log(all / excess) / before_h;
+    let late = libm::log(excess / left) / (weighings[first].0 - before_h).max(1.0);
+    late > SUDDEN * early
 }
 
 /// How long the weight has kept still, within 1.5 % or one scale step, in hours.
