@@ -37,7 +37,7 @@ test(`${engine}: raw elderberries become nothing, cooked ones syrup and shrub, f
   await app.press("button", "I have read this");
   await pickBerries(app);
 
-  // Raw they are stopped, whatever it is.
+  // Raw they are stopped, whatever it is, and the page says why.
   await app.press("link", "Into a jar");
   await app.reads("Do not make it");
   await app.press("button", "Back");

@@ -144,7 +144,7 @@ const ROW: &str = "SELECT harvest.id, harvest.body, bed.id, bed.body,
         (SELECT count(*) FROM tray WHERE tray.harvest = harvest.id AND tray.is_drying),
         (SELECT coalesce(sum(max(lot.remains, 0)), 0)
          FROM tray CROSS JOIN lot ON lot.noun = 'tray' AND lot.id = tray.id
-         WHERE tray.harvest = harvest.id)
+         WHERE tray.harvest = harvest.id AND NOT tray.cooked)
     FROM harvest LEFT JOIN bed ON bed.id = harvest.bed";
 
 fn harvest_row(row: &Row<'_>) -> Result<HarvestRow, Failure> {

@@ -275,7 +275,8 @@ impl Reading<'_> {
                 .conn
                 .prepare_cached(
                     "SELECT coalesce(sum(remains), 0) FROM lot INDEXED BY lot_in_stock
-                     WHERE noun = ?1 AND remains > 0 AND picked_ms >= ?2 AND picked_ms < ?3",
+                     WHERE noun = ?1 AND remains > 0 AND picked_ms >= ?2 AND picked_ms < ?3
+                       AND NOT EXISTS (SELECT 1 FROM tray WHERE tray.id = lot.id AND tray.cooked)",
                 )?
                 .query_row(params![noun.as_str(), from_ms, to_ms], |row| row.get(0))?;
             Ok(Amount::from_thousandths(sum))
