@@ -6,7 +6,7 @@ import { engine, open, withApp } from "./engine.mjs";
 
 async function pickBerries(app) {
   await app.press("link", "Pick");
-  await app.fill("searchbox", "Herb", "elder berr");
+  await app.fill("searchbox", "Herb", "elderberry");
   await app.press("button", /^Elder berry/);
   await app.fill("textbox", "Weight on the scale", "1000");
   await app.press("checkbox", "I have ruled these out, plant by plant");
