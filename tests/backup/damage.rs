@@ -150,6 +150,55 @@ fn a_journal_with_a_page_overwritten_gives_what_can_be_read_and_says_what_not() 
     assert!(seen_rescue > 10);
 }
 
+/// Opening may rescue what it finds damaged, and says so; a backup may refuse, or say that it holds what could be read.
+/// What says nothing of the kind holds the same log.
+#[test]
+fn each_of_a_hundred_zeroed_pages_is_named_by_the_backup_or_harms_nothing() {
+    let world = long_season();
+    let before = everything(&world).deeds;
+    let folder = world.closed();
+    let path = folder.path().join("journal.trugbook");
+    let whole = fs::read(&path).unwrap();
+    let pages = whole.len() / 4096;
+    assert!(pages >= 100, "{pages} pages");
+    let mut named = 0;
+    for number in 0..100 {
+        let page = number * pages / 100;
+        let (copy, outside) = (tempfile::tempdir().unwrap(), outside());
+        let mut bytes = whole.clone();
+        bytes[page * 4096..(page + 1) * 4096].fill(0);
+        fs::write(copy.path().join("journal.trugbook"), &bytes).unwrap();
+        let world = World::at_folder(copy);
+        let file = outside.path().join("b.zip");
+        let request = json!({ "file": file, "photos": false });
+        let rescued = match api::call(world.app(), "backup.about", "{}") {
+            Ok(about) => !serde_json::from_str::<Value>(&about).unwrap()["rescue"].is_null(),
+            Err(failure) => {
+                assert_eq!(failure.code, Code::Damaged, "page {page}: {failure:?}");
+                true
+            }
+        };
+        let card = match api::call(world.app(), "backup.make", &request.to_string()) {
+            Ok(begun) => super::season::ended(&world, &serde_json::from_str(&begun).unwrap()),
+            Err(failure) => json!({ "state": "failed", "failure": failure }),
+        };
+        if rescued || card["state"] == "failed" || !card["outcome"]["damage"].is_null() {
+            let said = card["failure"]["message"].as_str().unwrap_or_default();
+            assert!(!said.contains("error in the app"), "page {page}: {card}");
+            named += 1;
+            continue;
+        }
+        let other = World::new();
+        done(&other, "restore.apply", json!({ "file": file }));
+        assert_eq!(everything(&other).deeds, before, "page {page}: {card}");
+        harmless += 1;
+    }
+    assert!(
+        named > 0 && harmless > 0,
+        "{named} were named, {harmless} did no harm"
+    );
+}
+
 fn copied(from: &std::path::Path, to: &std::path::Path) {
     for entry in fs::read_dir(from).unwrap().flatten() {
         let target = to.join(entry.file_name());
