@@ -1,7 +1,7 @@
 // Keeping the book safe, as a maker does it: a backup and back, a second phone, tables out and in, a damaged book.
 
 import assert from "node:assert/strict";
-import { copyFile, cp, open, readdir, rm, stat, writeFile } from "node:fs/promises";
+import { copyFile, cp, open, readFile, readdir, rm, stat, writeFile } from "node:fs/promises";
 import path from "node:path";
 
 import { engine, withApp } from "./engine.mjs";
@@ -256,4 +256,42 @@ test(`${engine}: a missing book is begun anew only when the maker confirms it`, 
   await pick(app, "61");
   await app.go("/garden");
   await app.reads("61 g");
+});
+
+test(`${engine}: a backup that was changed after it was made is not trusted, and the book stays as it is`, async (t) => {
+  const folder = await outside(t);
+  const [file, changed, cut] = ["backup.zip", "changed.zip", "cut.zip"].map((name) => path.join(folder, name));
+  const app = await withFolder(t, tellSeason);
+  await backUp(app, file);
+  const bytes = await readFile(file);
+  const journal = bytes.indexOf("SQLite format 3");
+  bytes[journal + 9000] ^= 8;
+  await writeFile(changed, bytes);
+  await writeFile(cut, bytes.subarray(0, journal + 50_000));
+  for (const untrusted of [changed, cut]) {
+    await app.go("/safe-restore");
+    await app.attach("Backup file", untrusted);
+    await app.press("button", "Look into it");
+    await app.reads("Damaged in the backup");
+    await app.reads("journal.trugbook");
+    await app.reads("This backup cannot be restored. The book stays as it is.");
+    await app.go("/garden");
+  }
+  await app.go("/pantry");
+  await app.reads("Calendula");
+});
+
+test(`${engine}: a backup of a damaged book says that it is one, and does not count`, async (t) => {
+  const app = await withFolder(t, async (folder) => {
+    await tellSeason(folder);
+    await damage(folder);
+  });
+  await app.go("/safe");
+  await app.press("button", "Make a backup");
+  await app.reads("The book is damaged. This file holds what could be read of it.");
+  await app.reads("of its entries in the log could be read");
+  const made = await readdir(path.join(app.folder, "made"));
+  assert.deepEqual(made.length, 1);
+  assert.match(made[0], /^trugbook-.*-damaged\.zip$/);
+  await app.reads("None was made on this device");
 });

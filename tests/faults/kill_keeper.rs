@@ -1,4 +1,4 @@
-//! The process that is killed: records, backs up, restores, merges and takes back as fast as it
+//! The process that is killed: records, backs up, restores, merges, checks and takes back as fast as it
 //! can, and says before and after each what the journal is.
 
 use std::io::Write as _;
@@ -64,14 +64,15 @@ fn main() {
     // Each run begins elsewhere in the round, so that every deed is met early and late.
     for number in run.. {
         let what = [
-            "record", "backup", "record", "merge", "record", "restore", "undo",
-        ][number as usize % 7];
+            "record", "backup", "record", "merge", "check", "record", "restore", "undo",
+        ][number as usize % 8];
         say(format_args!("begin {what}"));
         match what {
             "record" => record(&app, run, number),
             "backup" => job(&app, "backup.make", &made),
             "merge" => job(&app, "merge.apply", &other),
             "restore" => job(&app, "restore.apply", &base),
+            "check" => job(&app, "journal.begin_check", &json!({})),
             _ => {
                 // There is nothing to take back in a journal that was never restored.
                 let about = call(&app, "backup.about", &json!({}));

@@ -1,4 +1,4 @@
-//! A kill at any instant of a backup, a restore, a merge, an undo or a migration leaves the state
+//! A kill at any instant of a backup, a restore, a merge, a check, an undo or a migration leaves the state
 //! before it or the state after it, and every file whole.
 //!
 //! `TRUGBOOK_KILLS` says how many kills there are.

@@ -114,8 +114,9 @@ export const safe = {
     undone: "Zurückgenommen. Noch einmal tippen macht es wieder.",
 
     points: "Wiederherstellungspunkte",
-    pointsText: "Das Buch, wie es war, bevor es ersetzt oder zusammengeführt wurde. Auch sein jetziger Stand bleibt als Punkt erhalten.",
-    goBack: (when: string) => `Zurück zu ${when}`,
+    pointsText: "Das Buch, wie es war, bevor es ersetzt oder zusammengeführt wurde.",
+    pointsKept: "Auch sein jetziger Stand bleibt als Punkt erhalten.",
+    goBack: (when: string) => `Zurück zum Stand vom ${when}`,
     wentBack: (when: string) => `Das Buch ist jetzt wieder auf dem Stand vom ${when}.`,
     lostTitle: "Das Buch ist nicht da",
     lostMissing: "Die Datei deines Buchs fehlt in ihrem Ordner.",

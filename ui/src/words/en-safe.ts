@@ -110,7 +110,8 @@ export const safe = {
     undone: "Taken back. Pressing again does it again.",
 
     points: "Restore points",
-    pointsText: "The book as it was before it was replaced or brought together. What it is now is kept as a point too.",
+    pointsText: "The book as it was before it was replaced or brought together.",
+    pointsKept: "What it is now is kept as a point too.",
     goBack: (when: string) => `Go back to ${when}`,
     wentBack: (when: string) => `The book is now as it was on ${when}.`,
     lostTitle: "The book is not here",
