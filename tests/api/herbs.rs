@@ -1,6 +1,6 @@
 //! `herb.*` and `bed.*`.
 
-use serde_json::json;
+use serde_json::{Value, json};
 
 use crate::world::{World, is_interval, number, text};
 
@@ -165,4 +165,30 @@ fn a_bed_is_corrected_and_stays_where_it_is_used() {
     );
     let page = world.call("harvest.show", json!({"id": text(&harvest, "/harvest/id")}));
     assert_eq!(text(&page, "/harvest/bed/name"), "South wall");
+}
+
+#[test]
+fn a_caution_says_how_grave_it_is_where_it_is_said_and_what_was_read() {
+    let world = World::new();
+    let page = world.call("herb.show", json!({"key": "willow"}));
+    let cautions = page["cautions"].as_array().unwrap();
+    let of = |code: &str| {
+        let mut found = cautions.iter().filter(|one| one["code"] == code);
+        found.next().unwrap_or_else(|| panic!("no {code}"))
+    };
+    // Safety review of willow bark, USP, Planta Medica 85:1192, 2019.
+    let pregnancy = of("pregnancy");
+    assert_eq!(pregnancy["severity"], "not for");
+    assert_eq!(pregnancy["at"], json!(["use"]));
+    assert_eq!(pregnancy["status"], "confirmed");
+    assert_eq!(pregnancy["text"], "Not for anyone who is pregnant.");
+    assert!(text(pregnancy, "/source").contains("Planta Medica"));
+    let grave = |one: &Value| {
+        let order = ["stop", "not for", "warn", "note"];
+        order
+            .iter()
+            .position(|word| one["severity"] == *word)
+            .unwrap()
+    };
+    assert!(cautions.iter().map(grave).is_sorted(), "the gravest first");
 }

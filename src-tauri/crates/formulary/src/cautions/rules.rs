@@ -42,6 +42,10 @@ impl Subject<'_> {
             "ethanol" => self.strength_percent_vol > 0.5,
             "strong" => self.strength_percent_vol >= FLAMMABLE || kinds(&["spirit"]),
             "honey" => kinds(&["honey"]),
+            "raw" => self
+                .plants
+                .iter()
+                .any(|plant| plant.state != PlantState::Cooked),
             "sugar" => kinds(&["sugar", "syrup", "honey"]),
             _ => false,
         }

@@ -345,6 +345,18 @@ fn a_jar_for_the_skin_says_nothing_of_swallowing_its_alcohol() {
 }
 
 #[test]
+fn cooked_berries_are_not_told_to_be_cooked() {
+    // EM 9446, Oregon State University Extension, 2024: every berry is cooked, dried and frozen ones too.
+    let tells = |state: PlantState| {
+        let said = of("shrub", "elder-berry", "berry", state);
+        said.iter()
+            .any(|one| one.text.contains("clause-elder-berry-berry-handling\""))
+    };
+    assert!(tells(PlantState::Fresh) && tells(PlantState::Dried));
+    assert!(!tells(PlantState::Cooked));
+}
+
+#[test]
 fn silence_is_said_as_what_it_is() {
     for herb in ["chickweed", "spearmint"] {
         let said = of_herb(herbs::find(herb).unwrap());
