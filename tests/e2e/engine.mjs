@@ -19,22 +19,27 @@ export async function withApp(test, { width = 412, height = 915, dark = false, p
   });
   await prepare(journal.folder);
   app = await openIn({ folder: journal.folder, width, height, dark, before });
-  const reads = (text) =>
-    until(`"${text}" on the page`, async () => {
-      try {
-        return await app.evaluate(isShown, text);
-      } catch (error) {
-        // The page was loaded anew while it was read.
-        if (!error.message.includes("context was destroyed")) throw error;
-        return false;
-      }
-    });
+  const reads = (text) => {
+    let shown = "";
+    return until(
+      () => `"${text}" on the page, which shows: ${shown.slice(0, 2_000)}`,
+      async () => {
+        try {
+          shown = await app.evaluate(whatIsShown);
+        } catch (error) {
+          // The page was loaded anew while it was read.
+          if (!error.message.includes("context was destroyed")) throw error;
+        }
+        return shown.includes(text);
+      },
+    );
+  };
   return { ...app, reads };
 }
 
-/** Whether the page shows these words; runs in the page. */
-function isShown(text) {
-  return document.body.innerText.replaceAll("\u00a0", " ").includes(text);
+/** What the page shows; runs in the page. */
+function whatIsShown() {
+  return document.body.innerText.replaceAll("\u00a0", " ");
 }
 
 /** Opens the app on the demo season, its cautions read. */
