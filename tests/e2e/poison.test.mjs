@@ -85,6 +85,7 @@ test(`${engine}: what the list asks is answered by a deliberate yes before a jar
   await app.evaluate(() => [...document.querySelectorAll("summary")].find((one) => one.textContent.includes("Bought")).click());
   await app.fill("searchbox", "Herb", "black locust");
   await app.press("button", "Black locust");
+  await app.press("radio", "dried");
   await app.press("button", "Put in black locust");
   await app.fill("textbox", "How much Black locust, bark, dried", "50");
   await app.reads("Black locust harms in some of its parts");

@@ -58,10 +58,15 @@ fn facts(known: &Known) -> Vec<Fact> {
 
 fn cautions(known: &Known) -> Vec<Caution> {
     let stop = known.called().map(|called| {
-        let note = called.told().note;
+        let stop = called.told();
+        let severity = match stop.asks {
+            true => Severity::Warn,
+            false => Severity::Stop,
+        };
+        let note = stop.note;
         Caution {
             code: note.code,
-            severity: Severity::Stop,
+            severity,
             herb: None,
             at: vec![Moment::Pick, Moment::Make, Moment::Use],
             text: note.text,
