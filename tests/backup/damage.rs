@@ -191,12 +191,9 @@ fn each_of_a_hundred_zeroed_pages_is_named_by_the_backup_or_harms_nothing() {
         let other = World::new();
         done(&other, "restore.apply", json!({ "file": file }));
         assert_eq!(everything(&other).deeds, before, "page {page}: {card}");
-        harmless += 1;
     }
-    assert!(
-        named > 0 && harmless > 0,
-        "{named} were named, {harmless} did no harm"
-    );
+    // A journal has hardly a page that holds nothing.
+    assert!(named > 90, "{named} of 100 were named");
 }
 
 fn copied(from: &std::path::Path, to: &std::path::Path) {

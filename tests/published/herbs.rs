@@ -161,7 +161,7 @@ fn every_published_strength_is_a_fact_with_its_form_and_ratio() {
             one.form == form
                 && one.part == row.text("part")
                 && one.strength_percent_vol() == strength
-                && ratio(&row) == one.ratio_ml_per_g()
+                && ratio(row) == one.ratio_ml_per_g()
                 && one.status == status(row)
                 && one.source == row.text("source")
         });
