@@ -8,7 +8,7 @@ use super::commands::{World, number};
 use super::season::{done, everything};
 
 /// The formats with the deeds and harvests that were in the journal of each.
-const FORMATS: [(&str, usize, u64); 3] = [("v1", 17, 2), ("v2", 30, 2), ("v3", 2, 2)];
+const FORMATS: [(&str, usize, u64); 4] = [("v1", 17, 2), ("v2", 30, 2), ("v3", 2, 2), ("v4", 2, 2)];
 
 #[test]
 fn a_backup_of_every_released_format_is_restored_plain_and_sealed() {
