@@ -148,7 +148,7 @@ fn a_row_that_nobody_could_type_is_refused_before_anything_is_committed() {
         (field("part", &format!("\"{}\"", "x".repeat(3000))), "part"),
         (
             field("picked_at", r#""+99999-01-01T00:00:00Z""#),
-            "day of picking",
+            "The year must lie",
         ),
         (field("picked_at", r#""yesterday""#), "cannot be read"),
         (field("photos", r#"["../../../etc/passwd"]"#), "photo"),

@@ -1,5 +1,6 @@
 //! What holds of every entry that comes from another file, as it holds of one that was typed.
 
+use message::{Argument, Message};
 use serde_json::Value;
 
 use crate::{Act, Change, Deed, Kept, Noun, Refusal, Row, of_noun};
@@ -18,26 +19,25 @@ impl Deed {
         if !MILLISECONDS.contains(&self.at.milliseconds) {
             return Err(Refusal::new(
                 "milliseconds",
-                "The time of this entry lies outside the years 1 to 9999.",
+                Message::new("refused-entry-time"),
             ));
         }
         let is_a_line = !self.text.trim().is_empty() && !self.text.contains('\n');
         if !is_a_line || self.text.chars().count() > LONGEST_LINE {
             return Err(Refusal::new(
                 "text",
-                format!(
-                    "This entry must say what was done in one line of at most {LONGEST_LINE} characters."
-                ),
+                Message::new("refused-entry-line")
+                    .with("most", Argument::count(LONGEST_LINE as u64)),
             ));
         }
         if self.revokes == Some(self.id) {
-            return Err(Refusal::new("revokes", "This entry takes itself back."));
+            return Err(Refusal::new(
+                "revokes",
+                Message::new("refused-entry-itself"),
+            ));
         }
         if self.changes.is_empty() == self.revokes.is_none() {
-            return Err(Refusal::new(
-                "changes",
-                "An entry either changes something or takes another entry back.",
-            ));
+            return Err(Refusal::new("changes", Message::new("refused-entry-empty")));
         }
         self.changes.iter().try_for_each(Change::check)
     }
@@ -51,7 +51,7 @@ impl Change {
     pub fn check(&self) -> Result<(), Refusal> {
         self.noun.check_id(&self.row)?;
         if self.act == Act::Strike && !self.fields.is_empty() {
-            return Err(Refusal::new("fields", "What is struck has no fields."));
+            return Err(Refusal::new("fields", Message::new("refused-entry-struck")));
         }
         Ok(())
     }
@@ -68,10 +68,7 @@ impl Noun {
         if written == id {
             return Ok(());
         }
-        Err(Refusal::new(
-            "id",
-            "This id is not written as the app writes it.",
-        ))
+        Err(Refusal::new("id", Message::new("refused-id-spelling")))
     }
 }
 
@@ -87,7 +84,7 @@ impl Row {
         }
         of_noun!(noun, N => {
             let row: N = serde_json::from_value(Value::Object(self.fields().clone()))
-                .map_err(|why| Refusal::new("fields", format!("It cannot be read: {why}.")))?;
+                .map_err(|why| Refusal::new("fields", Message::new("refused-row-unreadable").with("why", Argument::own(why.to_string()))))?;
             row.check()
         })
     }

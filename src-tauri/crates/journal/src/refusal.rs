@@ -1,7 +1,7 @@
 //! The one way in which a noun is refused.
 
 use chrono::Datelike;
-use message::Message;
+use message::{Argument, Message};
 use physics::error::within;
 
 /// Why something cannot be written down.
@@ -70,15 +70,13 @@ pub(crate) fn note(
 }
 
 /// Any day that a date with four digits for the year can name, as every version demanded it.
-pub(crate) fn day(field: &'static str, words: &str, day: impl Datelike) -> Result<(), Refusal> {
+pub(crate) fn day(field: &'static str, day: impl Datelike) -> Result<(), Refusal> {
     let year = day.year();
     if (0..=9999).contains(&year) {
         return Ok(());
     }
-    Err(Refusal::new(
-        field,
-        format!("{words} must lie between the years 0 and 9999; the year {year} does not."),
-    ))
+    let message = Message::new("refused-year").with("year", Argument::figure(year.to_string()));
+    Err(Refusal::new(field, message))
 }
 
 fn at_most(field: &'static str, words: &str, value: &str, longest: usize) -> Result<(), Refusal> {

@@ -2,6 +2,7 @@
 //! counts: a deed may be sensible by itself and yet make nonsense of a row, here or there.
 
 use journal::{Noun, Refusal, Row};
+use message::Message;
 use rusqlite::Connection;
 
 use crate::{Failure, log};
@@ -21,7 +22,7 @@ pub(crate) fn undo_links(conn: &Connection, first: i64) -> Result<(), Failure> {
         return Ok(());
     };
     let deed = log::deed(conn, row.get(0)?)?;
-    let why = Refusal::new("revokes", "It takes back an entry that came after it.");
+    let why = Refusal::new("revokes", Message::new("refused-entry-later"));
     Err(Failure::unfit(&deed, why))
 }
 

@@ -180,18 +180,18 @@ impl Kept for Bottle {
 
     fn check(&self) -> Result<(), Refusal> {
         super::volume("size_ml", "the size", self.size_ml)?;
-        day("filled_at", "The day of filling", self.filled_at)?;
+        day("filled_at", self.filled_at)?;
         for (field, set) in [
             ("best_before", self.best_before),
             ("check_on", self.check_on),
         ] {
-            set.map_or(Ok(()), |set| day(field, "The day", set))?;
+            set.map_or(Ok(()), |set| day(field, set))?;
         }
         note("place", "The place", self.place.as_deref(), 120)?;
         if let Some(end) = &self.end {
             note("reason", "The reason", end.reason.as_deref(), 1000)?;
             note("to", "The name", end.to.as_deref(), 120)?;
-            day("at", "The day", end.at)?;
+            day("at", end.at)?;
             if end.kind == EndKind::Given {
                 text("to", "The name", end.to.as_deref().unwrap_or(""), 120)?;
             }

@@ -32,7 +32,7 @@ impl Kept for Discard {
             Unit::Gram => super::mass("mass_g", "the weight", self.amount)?,
             Unit::Millilitre => super::volume("ml", "the volume", self.amount)?,
         }
-        day("at", "The day", self.at)?;
+        day("at", self.at)?;
         note("reason", "The reason", self.reason.as_deref(), 1000)
     }
 

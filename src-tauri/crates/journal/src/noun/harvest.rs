@@ -132,7 +132,7 @@ impl Kept for Harvest {
 
     fn check(&self) -> Result<(), Refusal> {
         text("part", "The part", &self.part, 40)?;
-        day("picked_at", "The day of picking", self.picked_at)?;
+        day("picked_at", self.picked_at)?;
         super::mass("gross_g", "the weight", self.weighed.gross_g)?;
         super::tare(self.weighed.tare_g)?;
         if self.fresh() <= Amount::ZERO {

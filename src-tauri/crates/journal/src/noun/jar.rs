@@ -179,7 +179,7 @@ impl Kept for Jar {
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;
         text("preparation", "The preparation", &self.preparation, 80)?;
-        day("poured_at", "The day of pouring", self.poured_at)?;
+        day("poured_at", self.poured_at)?;
         if self.pours.is_empty() || self.pours.len() > 50 {
             return Err(Refusal::new("stock", "A jar has between 1 and 50 liquids."));
         }
@@ -191,7 +191,7 @@ impl Kept for Jar {
             let added = pour.added.as_ref().and_then(|added| added.note.as_deref());
             super::remark(added)?;
             let at = pour.added.as_ref().map(|added| added.at);
-            at.map_or(Ok(()), |at| day("at", "The day", at))?;
+            at.map_or(Ok(()), |at| day("at", at))?;
         }
         if self.plants.len() > 50 {
             return Err(Refusal::new("plants", "A jar has at most 50 plants."));
@@ -233,7 +233,7 @@ impl Kept for Jar {
         note("place", "The place", self.place.as_deref(), 120)?;
         if let Some(failed) = &self.failed {
             text("reason", "The reason", &failed.reason, 1000)?;
-            day("at", "The day", failed.at)?;
+            day("at", failed.at)?;
         }
         super::remark(self.note.as_deref())
     }

@@ -75,7 +75,7 @@ impl Kept for Check {
     type Id = CheckId;
 
     fn check(&self) -> Result<(), Refusal> {
-        day("at", "The day", self.at)?;
+        day("at", self.at)?;
         super::ph(self.ph)?;
         super::remark(self.note.as_deref())
     }

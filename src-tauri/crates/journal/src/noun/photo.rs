@@ -1,6 +1,7 @@
 //! What is known about a picture; its bytes are kept elsewhere, under its hash.
 
 use chrono::{DateTime, FixedOffset};
+use message::{Argument, Message};
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::{day, note, number};
@@ -84,14 +85,12 @@ impl Kept for Photo {
         if self.bytes > MOST_BYTES {
             return Err(Refusal::new(
                 "photo",
-                format!(
-                    "A photo has at most {MOST_BYTES} bytes; this has {}.",
-                    self.bytes
-                ),
+                Message::new("refused-photo-size")
+                    .with("most", Argument::count(MOST_BYTES))
+                    .with("bytes", Argument::count(self.bytes)),
             ));
         }
-        self.taken_at
-            .map_or(Ok(()), |at| day("taken_at", "The day", at))?;
+        self.taken_at.map_or(Ok(()), |at| day("taken_at", at))?;
         if let Some(orientation) = self.orientation {
             number(
                 "photo",

@@ -20,7 +20,7 @@ impl Kept for Shake {
     type Id = ShakeId;
 
     fn check(&self) -> Result<(), Refusal> {
-        day("at", "The day", self.at)
+        day("at", self.at)
     }
 
     fn needs(&self) -> Vec<RowRef> {

@@ -91,7 +91,7 @@ impl Kept for Straining {
         for end in ends(self.dry_matter_g) {
             number("jar", "the dry matter", end, 0.0, 1e7, "between 0 and 10 t")?;
         }
-        day("at", "The day", self.at)?;
+        day("at", self.at)?;
         super::ph(self.ph)?;
         super::remark(self.note.as_deref())
     }

@@ -57,7 +57,7 @@ impl Kept for Supply {
             ("bought_on", self.bought_on),
             ("best_before", self.best_before),
         ] {
-            set.map_or(Ok(()), |set| day(field, "The day", set))?;
+            set.map_or(Ok(()), |set| day(field, set))?;
         }
         super::volume("size_ml", "the size", self.size_ml)?;
         if let Some(price) = &self.price {

@@ -158,17 +158,17 @@ impl Kept for Tray {
         super::name(&self.name)?;
         super::mass("mass_g", "the fresh weight", self.fresh_mass_g)?;
         super::tare(self.tare_g)?;
-        day("started_at", "The day", self.started_at)?;
+        day("started_at", self.started_at)?;
         if let Some(air) = self.air {
             air.check()?;
         }
         if let Some(end) = self.taken_down {
             super::mass("gross_g", "the weight", end.gross_g)?;
-            day("at", "The day", end.at)?;
+            day("at", end.at)?;
         }
         if let Some(lost) = &self.lost {
             text("reason", "The reason", &lost.reason, 1000)?;
-            day("at", "The day", lost.at)?;
+            day("at", lost.at)?;
         }
         if let Some(cooked) = self.cooked {
             number(

@@ -26,7 +26,7 @@ impl Kept for Use {
 
     fn check(&self) -> Result<(), Refusal> {
         super::volume("ml", "the volume", self.ml)?;
-        day("at", "The day", self.at)?;
+        day("at", self.at)?;
         super::remark(self.note.as_deref())
     }
 

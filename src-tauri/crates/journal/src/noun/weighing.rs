@@ -31,7 +31,7 @@ impl Kept for Weighing {
     type Id = WeighingId;
 
     fn check(&self) -> Result<(), Refusal> {
-        day("at", "The day", self.at)?;
+        day("at", self.at)?;
         super::mass("gross_g", "the weight", self.gross_g)?;
         self.air.map_or(Ok(()), Air::check)
     }

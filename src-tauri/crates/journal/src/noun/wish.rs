@@ -35,7 +35,7 @@ impl Kept for Wish {
     fn check(&self) -> Result<(), Refusal> {
         text("part", "The part", &self.part, 40)?;
         text("preparation", "The preparation", &self.preparation, 80)?;
-        day("ready_on", "The day", self.ready_on)?;
+        day("ready_on", self.ready_on)?;
         number(
             "bottles",
             "the number of bottles",
