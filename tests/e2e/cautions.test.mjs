@@ -1,9 +1,9 @@
 // Cautions where they are read: one mark for each severity, with a word, and each sentence once.
 
 import assert from "node:assert/strict";
-import { test } from "node:test";
 
 import { engine, open, startWithSeason } from "./engine.mjs";
+import { test } from "./tested.mjs";
 
 /** The marks of the page with the sentences below each; runs in the page. */
 function marked() {

@@ -1,8 +1,7 @@
 // Elderberries, fresh and dried, through the pot into syrup and shrub.
 
-import { test } from "node:test";
-
 import { engine, open, withApp } from "./engine.mjs";
+import { test } from "./tested.mjs";
 
 async function pickBerries(app) {
   await app.press("link", "Pick");

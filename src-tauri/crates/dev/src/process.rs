@@ -74,7 +74,7 @@ pub fn openly(command: &mut Command) -> Result<(), String> {
         ..Said::default()
     };
     let ended = run(command, &said, is_over)?;
-    ended.or_else(|how| Err(why(command, &said, Err(how))))
+    ended.map_err(|how| why(command, &said, Err(how)))
 }
 
 fn is_over() -> bool {

@@ -101,12 +101,12 @@ impl Preview {
     }
 
     /// What a request may bring, judged by its head alone: the longest body that is read.
-    fn admit(&self, head: &Parts) -> Result<usize, Response> {
+    fn admit(&self, head: &Parts) -> Result<usize, Box<Response>> {
         if !self.is_ours(head) {
-            return Err(plain(
+            return Err(Box::new(plain(
                 StatusCode::FORBIDDEN,
                 "This address answers only its own page.",
-            ));
+            )));
         }
         let path = head.uri.path();
         match head.method {
@@ -118,16 +118,16 @@ impl Preview {
                 if kind.is_some_and(|kind| kind.starts_with("application/json")) {
                     Ok(LONGEST_JSON)
                 } else {
-                    Err(plain(
+                    Err(Box::new(plain(
                         StatusCode::UNSUPPORTED_MEDIA_TYPE,
                         "A command is sent as application/json.",
-                    ))
+                    )))
                 }
             }
-            _ => Err(plain(
+            _ => Err(Box::new(plain(
                 StatusCode::METHOD_NOT_ALLOWED,
                 "Only GET and POST are answered.",
-            )),
+            ))),
         }
     }
 
@@ -229,7 +229,7 @@ async fn receive(State(preview): State<Arc<Preview>>, request: Request) -> Respo
     // Whoever may not ask shall not make this program hold what it sends.
     let longest = match preview.admit(&head) {
         Ok(longest) => longest,
-        Err(refusal) => return refusal,
+        Err(refusal) => return *refusal,
     };
     let announced = usize::try_from(body.size_hint().lower()).unwrap_or(usize::MAX);
     let body = if announced > longest {
