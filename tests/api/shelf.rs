@@ -56,7 +56,7 @@ fn settings_stay_over_a_restart() {
     let before = world.call("setting.show", json!({}));
     assert_eq!(
         before,
-        json!({"units": "metric", "scheme": "system", "cautions_seen": false, "maker": null, "poison_line": null, "is_demo": false})
+        json!({"units": "metric", "scheme": "system", "cautions_seen": false, "maker": null, "poison_line": null, "is_demo": false, "is_lost": false})
     );
     let changed = world.call(
         "setting.change",
@@ -67,7 +67,7 @@ fn settings_stay_over_a_restart() {
     let after = world.call("setting.show", json!({}));
     assert_eq!(
         after,
-        json!({"units": "us", "scheme": "system", "cautions_seen": true, "maker": null, "poison_line": null, "is_demo": false})
+        json!({"units": "us", "scheme": "system", "cautions_seen": true, "maker": null, "poison_line": null, "is_demo": false, "is_lost": false})
     );
     world
         .refused("setting.change", json!({"units": "imperial"}))
