@@ -63,7 +63,34 @@ impl Jar<'_> {
             .collect();
         let targets = like(&self.describe(&volumes)?, poured)?;
         self.taken(&self.offered(&kinds, &recipe), &targets, short_of)
-            .map(|taken| taken.unwrap_or(volumes))
+            .map(|taken| taken.unwrap_or_else(|| self.shared(volumes)))
+    }
+
+    /// The recipe as it stands, each liquid taken from as many bottles of the very same as it needs. The programme cannot
+    /// find this where sugar stays undissolved: what it aims at counts only what dissolves.
+    fn shared(&self, volumes: Volumes) -> Volumes {
+        let mut taken = Volumes::new();
+        for (first, mut wanted) in volumes {
+            let alike = self
+                .at_hand(kind_word(&first.ingredient))
+                .filter(|stock| stock.ingredient == first.ingredient && stock.exactly_ml.is_none());
+            let mut alike: Vec<Chosen> = alike.map(chosen).collect();
+            if alike.is_empty() {
+                alike.push(first.clone());
+            }
+            for bottle in &alike {
+                let ml = bottle.available_ml.unwrap_or(wanted).min(wanted);
+                wanted -= ml;
+                taken.push((bottle.clone(), ml));
+            }
+            // What no bottle holds is missed by the first, as it was asked of it.
+            if let Some((_, ml)) = taken.iter_mut().find(|(bottle, _)| {
+                bottle.supply == first.supply && bottle.ingredient == first.ingredient
+            }) {
+                *ml += wanted;
+            }
+        }
+        taken
     }
 
     /// What the linear programme takes from the shelf; none where it misses a target, unless a fixed amount
