@@ -17,7 +17,7 @@ fn valerian(world: &World) -> Value {
 
 #[test]
 fn the_strained_volumes_of_the_source_give_its_retention() {
-    // Moore 1995 (worked example W41): 4 oz of dry root and 20 fl oz give 13 to 14 fl oz wrung by
+    // Herbal Materia Medica 1995 (worked example W41): 4 oz of dry root and 20 fl oz give 13 to 14 fl oz wrung by
     // hand, up to 17 pressed; 1.57 to 1.83 and 0.78 mL for each gram, computed from those volumes
     // with liquids counted as additive. Absolute 0.03 mL/g: half the last printed digit of the
     // fluid ounces, and the contraction that the source does not know of is counted out below.

@@ -48,7 +48,7 @@ fn every_list_is_right_on_every_chosen_day_of_a_year() {
     all.lots = told(["Peppermint dried, 110 g"]);
     assert_eq!(Lists::of(world), all);
 
-    // 17 June: 100 g of it into spirit at 1:5, shaken daily, due after 10 to 28 days (USP, Moore 1995).
+    // 17 June: 100 g of it into spirit at 1:5, shaken daily, due after 10 to 28 days (USP, Herbal Materia Medica 1995).
     world.at("2026-06-17T10:00:00+02:00");
     let plant = json!({"lot": {"kind": "tray", "id": tray["id"]}, "herb": "peppermint", "part": "leaf",
         "state": "dried", "mass_g": 100});

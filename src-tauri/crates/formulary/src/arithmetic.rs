@@ -161,7 +161,7 @@ pub fn alligation(high: f64, low: f64, target: f64) -> Result<(f64, f64), OutOfR
 
 /// What comes out of a jar, mL: `poured + plant water - k dry matter`.
 ///
-/// *Source*: Moore 1995: k = 0.78 mL/g pressed, 1.57 to 1.83 wrung by hand.
+/// *Source*: Herbal Materia Medica 1995: k = 0.78 mL/g pressed, 1.57 to 1.83 wrung by hand.
 pub fn yield_ml(
     poured_ml: f64,
     plant_water_ml: f64,

@@ -79,7 +79,7 @@ const TRIM_LOSS: f64 = 0.10;
 
 /// Pressed at best, wrung by hand at worst, mL for each gram of dry herb.
 ///
-/// *Source*: Moore 1995, computed from his strained volumes.
+/// *Source*: Herbal Materia Medica, 1995, computed from the strained volumes.
 const RETENTION: Interval = Interval {
     low: 0.78,
     value: 1.2,
@@ -313,7 +313,7 @@ pub fn retention(preparation: &Preparation, own: Option<Interval>) -> (Interval,
         }
         None => {
             let text = "No figure was found for what this marc keeps; that of dried root tinctures stands in until your own jars tell.";
-            let source = "Moore 1995, for dried root in spirit";
+            let source = "Herbal Materia Medica 1995, for dried root in spirit";
             let note = Note::new("retention", text, source, Status::Proposal);
             (RETENTION, Some(note))
         }
