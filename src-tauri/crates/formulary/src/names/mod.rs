@@ -171,7 +171,7 @@ enum Fit {
 }
 
 /// The herbs that a text may mean, the likeliest first: a name as it is written, its plural, a name that begins so, a
-/// name with one slip in the typing, a name with a later word that begins so.
+/// name with one slip in the typing where none is written so, a name with a later word that begins so.
 ///
 /// ```
 /// let found = formulary::names::find("elderberries", 5);
@@ -208,6 +208,11 @@ pub fn find(text: &str, limit: usize) -> Vec<&'static Named> {
     }
     let mut ranked: Vec<_> = fits.into_iter().collect();
     ranked.sort_by_key(|(_, fit)| *fit);
+    // Where a name is written so, nobody slipped: "pepperm" is no black pepper.
+    let is_written = ranked
+        .first()
+        .is_some_and(|(_, (fit, _))| *fit <= Fit::Begins);
+    ranked.retain(|(_, (fit, _))| !is_written || *fit != Fit::Slip);
     ranked
         .into_iter()
         .take(limit)
