@@ -140,7 +140,7 @@ test(`${engine}: a page that is loaded anew goes on watching the backup`, async 
   await app.reads("Making the backup");
   await app.evaluate(() => void location.reload());
   await app.reads("The backup is made.");
-  await app.reads("sealed with a passphrase");
+  await app.reads(".zip.age");
 });
 
 /** Overwrites a page of the database, as a failing memory card does. */
