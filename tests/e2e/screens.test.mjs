@@ -50,6 +50,8 @@ async function addresses(app) {
     harvest: `/harvest/${harvest}`,
     "correct-harvest": `/correct-harvest/${harvest}`,
     bin: `/bin/harvest/${fresh}`,
+    cook: `/cook/harvest/${fresh}`,
+    "cook-dried": `/cook/tray/${dried}`,
     rack: "/rack",
     "start-tray": "/start-tray",
     "start-tray-of": `/start-tray/${fresh}`,
@@ -120,6 +122,7 @@ async function addresses(app) {
     "safe-export": "/safe-export",
     "safe-import": "/safe-import",
     "safe-check": "/safe-check",
+    "safe-lost": "/safe-lost",
     "safe-rescue": "/safe-rescue",
     // Last, for it changes the journal.
     "tray-lost": `/tray/${tray}`,
