@@ -37,7 +37,7 @@ pub fn curve(lot: &Lot) -> Vec<CurvePoint> {
         let ratio = (ready_g - libm::exp(*ln_end)) / (lot.fresh_g - libm::exp(*ln_end)).max(1e-9);
         until += c.weight / total * c.hours_at(ratio.clamp(0.01, 1.0));
     }
-    let horizon = (until * 1.1).max(last + 24.0);
+    let horizon = (until * 1.1 + reading.hours_rested()).max(last + 24.0);
 
     (0..POINTS)
         .map(|i| {
@@ -45,7 +45,7 @@ pub fn curve(lot: &Lot) -> Vec<CurvePoint> {
             let (mut mean, mut square, mut error) = (0.0, 0.0, 0.0);
             for (c, (ln_end, variance)) in &shapes {
                 let share = c.weight / total;
-                let ratio = c.moisture_ratio(hours);
+                let ratio = c.moisture_ratio(reading.hours_dried(hours));
                 let end_g = libm::exp(*ln_end).min(lot.fresh_g);
                 let mass_g = lot.fresh_g * ratio + end_g * (1.0 - ratio);
                 let end_sd = (1.0 - ratio) * end_g * libm::sqrt(*variance);

@@ -51,6 +51,12 @@ const CALL_MARGIN: f64 = 0.02;
 const CALL_PROBABILITY: f64 = 0.85;
 /// The same where the air tells nothing and the hand alone does.
 const CALL_PROBABILITY_BY_HAND: f64 = 0.9;
+/// While the rest may be one on the way and nobody has tried the lot by hand, the damp end of the interval of
+/// moisture must not reach what moulds: the moisture, and the probability that the lot holds no more.
+const FAR_FROM_DRY: f64 = 0.20;
+const NOT_FAR_PROBABILITY: f64 = 0.95;
+/// Whatever the hand says, the weights must say at this probability that the lot is within the margin.
+const LEAST_PROBABILITY_BY_WEIGHT: f64 = 0.5;
 /// Fewer scale steps than this in the final weight cannot tell dry from nearly dry:
 /// in the reference simulation 37 % of such calls were wrong even by the strictest rule.
 const LEAST_STEPS: f64 = 100.0;
@@ -88,7 +94,8 @@ pub(crate) fn ready_moisture(lot: &Lot) -> f64 {
 /// it is probably ready and at 85 % within two points of it, it dries like its kind, and the scale
 /// is fine enough. Above 60 % humidity, where nobody noted the air, and where it came to rest all of a
 /// sudden, it must have snapped as well;
-/// until then it is probably dry. A snap test counts by Bayes' rule and not against the weights.
+/// until then it is probably dry. Until it has kept still for twice as long, or snapped, the weights must
+/// also rule out at 95 % that it holds more than 20 %: it may rest on its way. A snap test counts by Bayes' rule and not against the weights.
 ///
 /// Valid for drying in moving or still air without added water, 15-40 C.
 /// Source: own derivation from Page's model and mass balance, not published; its constants are
@@ -121,6 +128,10 @@ pub fn estimate(lot: &Lot) -> Estimate {
         .is_some_and(|air| air.humidity.get() <= HIGHEST_HUMIDITY);
     let seems_ready =
         now.is_some_and(|mass_g| 1.0 - dry_matter_g.value / mass_g <= ready + CALL_MARGIN);
+    let (by_weight, not_far) = (
+        reading.probability_by_weight(ready + CALL_MARGIN),
+        reading.probability_by_weight(FAR_FROM_DRY),
+    );
     let is_at_rest = seems_ready
         && reading.is_still
         && reading.gate_is_open
@@ -129,6 +140,8 @@ pub fn estimate(lot: &Lot) -> Estimate {
     let is_dry = is_at_rest
         && (!scale_is_too_coarse || reading.has_snapped)
         && ((air_tells && !reading.is_sudden) || reading.has_snapped)
+        && (reading.has_snapped || reading.is_long_still || not_far >= NOT_FAR_PROBABILITY)
+        && by_weight >= LEAST_PROBABILITY_BY_WEIGHT
         && (!(room_is_too_damp || air_is_unknown) || probably_ready >= 0.95)
         && reading.probability_at_most(ready + CALL_MARGIN)
             >= if air_tells {

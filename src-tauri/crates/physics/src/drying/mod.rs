@@ -17,6 +17,7 @@ mod posterior;
 pub mod prior;
 mod reading;
 pub mod reason;
+mod rest;
 pub mod sample;
 mod sift;
 pub mod sorption;

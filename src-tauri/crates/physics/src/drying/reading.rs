@@ -4,6 +4,7 @@ use super::{
     doubt::{self, DAMP_ROOM, OVEN},
     lot::{Lot, Pace},
     posterior::{Component, Posterior, Problem},
+    rest::without_rests,
     sift::{Look, sift, step_shown},
     sorption,
     spread::{Spread, normal_cdf},
@@ -64,6 +65,10 @@ pub(crate) struct Reading<'a> {
     /// The same with what else the weights may mean.
     pub wide: Spread,
     pub is_still: bool,
+    /// Whether it has kept still for twice as long as that takes.
+    pub is_long_still: bool,
+    /// Hours of the telling weigh-ins, and the same without the rests that are over.
+    clock: Vec<(f64, f64)>,
     /// Whether it came to rest more suddenly than a lot that dries out.
     pub is_sudden: bool,
     /// Whether it snapped and has not become damper since.
@@ -85,19 +90,21 @@ impl<'a> Reading<'a> {
             .map(|it| (it.hours, it.mass_g))
             .collect();
         let is_still = is_still(&weighings, step_g, lot.pace);
+        let rest_h = rest_hours(&weighings, step_g);
         let now = weighings.last().copied();
         let has_snapped = now.is_some_and(|(_, mass_g)| {
             let most = |it: &Look| it.mass_g * (1.0 + SNAP_RISE) + step_g;
             sifted.looks.iter().any(|it| it.snaps && mass_g <= most(it))
         });
         let end_moisture = end_moisture(lot);
+        let clock = without_rests(lot.fresh_g, &telling, step_g);
         let posterior = Problem {
             fresh_g: lot.fresh_g,
             scale_step_g: step_g,
             prior: lot.prior,
             pace: lot.pace,
             end_moisture,
-            weighings: &telling,
+            weighings: &clock,
         }
         .solve();
         let gate_is_open = telling.iter().any(|&(_, mass_g)| {
@@ -126,7 +133,6 @@ impl<'a> Reading<'a> {
             if sifted.was_warmed {
                 doubt::beside(&mut wider, &OVEN, end_moisture, lot.prior);
             }
-            let rest_h = rest_hours(&weighings, step_g);
             let now = (posterior.ln_dry_mean(), rest_h);
             doubt::rest_on_the_way(&mut wider, now, ln_fresh, lot.prior);
         } else if now.is_some() {
@@ -155,18 +161,52 @@ impl<'a> Reading<'a> {
             dry: Spread::new(parts, cut),
             wide: Spread::new(wider, cut),
             is_still,
+            is_long_still: is_still && rest_h >= 2.0 * still_hours(lot.pace),
+            clock: telling
+                .iter()
+                .map(|w| w.0)
+                .zip(clock.iter().map(|w| w.0))
+                .collect(),
             is_sudden: is_sudden(lot.fresh_g, &weighings, step_g),
             weighings,
             has_snapped,
         }
     }
 
+    /// Hours that the lot has dried for by an hour of its run: those of rests that are over do not count.
+    pub fn hours_dried(&self, hours: f64) -> f64 {
+        let (mut from, mut to) = ((0.0, 0.0), None);
+        for &point in &self.clock {
+            if point.0 >= hours {
+                to = Some(point);
+                break;
+            }
+            from = point;
+        }
+        to.map_or(from.1 + hours - from.0, |to| {
+            from.1 + (to.1 - from.1) * (hours - from.0) / (to.0 - from.0).max(1e-9)
+        })
+    }
+
+    /// Hours of rests that are over.
+    pub fn hours_rested(&self) -> f64 {
+        self.clock
+            .last()
+            .map_or(0.0, |&(hours, dried)| hours - dried)
+    }
+
+    /// The same probability as [`Self::probability_at_most`], by the weights alone.
+    pub fn probability_by_weight(&self, moisture: f64) -> f64 {
+        self.weighings.last().map_or(0.0, |&(_, mass_g)| {
+            1.0 - self
+                .wide
+                .probability_below(libm::log(mass_g * (1.0 - moisture)))
+        })
+    }
+
     /// Probability that the lot, as last weighed, holds at most this moisture (wet basis).
     pub fn probability_at_most(&self, moisture: f64) -> f64 {
-        let Some(&(_, mass_g)) = self.weighings.last() else {
-            return 0.0;
-        };
-        let at_most = |m: f64| 1.0 - self.wide.probability_below(libm::log(mass_g * (1.0 - m)));
+        let at_most = |m: f64| self.probability_by_weight(m);
         if !self.has_snapped {
             return at_most(moisture);
         }
@@ -308,15 +348,19 @@ fn rest_hours(weighings: &[(f64, f64)], scale_step_g: f64) -> f64 {
     resting.last().map_or(0.0, |w| hours - w.0)
 }
 
+fn still_hours(pace: Pace) -> f64 {
+    match pace {
+        Pace::Leafy => STILL_HOURS,
+        Pace::Dense => STILL_HOURS_DENSE,
+    }
+}
+
 /// Whether the weight has kept still, within 1.5 % or one scale step, for as long as its part takes and does not sink.
 fn is_still(weighings: &[(f64, f64)], scale_step_g: f64, pace: Pace) -> bool {
     let Some(&(hours, mass_g)) = weighings.last() else {
         return false;
     };
-    let long = match pace {
-        Pace::Leafy => STILL_HOURS,
-        Pace::Dense => STILL_HOURS_DENSE,
-    };
+    let long = still_hours(pace);
     let allowed = |share: f64| (share * mass_g).max(scale_step_g) * (1.0 + 1e-9);
     let (mut low, mut high) = (mass_g, mass_g);
     for &(t, w) in weighings.iter().rev() {
