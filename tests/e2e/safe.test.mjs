@@ -236,10 +236,7 @@ test(`${engine}: a book whose file is missing or empty is asked about, and a res
     await app.go("/safe-lost");
     await app.press("button", "Begin a new, empty book");
     await app.reads("Confirm that you want to begin with an empty book.");
-    const point = await app.evaluate(
-      () => [...document.querySelectorAll("main button")].find((button) => button.textContent.includes("Go back to"))?.textContent.trim(),
-    );
-    await app.press("button", point);
+    await app.press("button", /^Go back to/);
     await app.reads("251 g");
   }
 });
