@@ -405,7 +405,7 @@ fn many_entries(path: &Path) {
 fn much_about(path: &Path) {
     let (_folder, journal) = empty_journal();
     // As much as the writer lets anybody say.
-    packed(path, &journal, json!({ "much": vec![0; 30_000] }), 0);
+    packed(path, &journal, json!({ "much": vec![0; 3_000] }), 0);
 }
 
 /// Deeds as small as they can be, so that as many as possible come in one file.
