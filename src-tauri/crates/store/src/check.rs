@@ -42,13 +42,8 @@ impl Store {
     /// [`Failure::Stopped`]. What cannot be read is a fault.
     pub fn check_log(&self) -> Result<Vec<Fault>, Failure> {
         let mut faults = Vec::new();
-        match self.lines("PRAGMA integrity_check(20)") {
-            Ok(lines) => faults.extend(
-                lines
-                    .into_iter()
-                    .filter(|line| line != "ok")
-                    .map(Fault::File),
-            ),
+        match self.unsound() {
+            Ok(lines) => faults.extend(lines.into_iter().take(20).map(Fault::File)),
             Err(Failure::Stopped) => return Err(Failure::Stopped),
             Err(failure) => faults.push(Fault::File(failure.to_string())),
         }
@@ -113,12 +108,6 @@ impl Store {
             faults.push(Fault::Missing(gone));
         }
         Ok(())
-    }
-
-    fn lines(&self, sql: &str) -> Result<Vec<String>, Failure> {
-        let mut statement = self.conn.prepare(sql)?;
-        let lines = statement.query_map([], |row| row.get(0))?;
-        Ok(lines.collect::<Result<_, _>>()?)
     }
 
     /// One number for each table made from the log: the sum of the hashes of its rows, which does
