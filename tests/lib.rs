@@ -1,4 +1,4 @@
-//! What the test files share: readers of the published tables, and how much work was done.
+//! What the test files share: readers of the published tables, random cases, a recipe, and how much work was done.
 
 use std::path::PathBuf;
 use std::time::Duration;
@@ -27,6 +27,74 @@ fn ticks(stat: &str) -> Duration {
             .filter_map(|field| field.parse::<u64>().ok())
             .sum::<u64>(),
     )
+}
+
+/// Numbers without a pattern that are the same in every run and on every machine.
+///
+/// Source: SplitMix64, Steele, Lea and Flood 2014.
+#[derive(Debug, Clone)]
+pub struct Random(u64);
+
+impl Random {
+    /// The numbers of this seed.
+    pub fn of(seed: u64) -> Self {
+        Self(seed)
+    }
+
+    /// The next 64 bits.
+    pub fn bits(&mut self) -> u64 {
+        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
+        let mut z = self.0;
+        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
+        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
+        z ^ (z >> 31)
+    }
+
+    /// A whole number below `end`; 0 where there is none.
+    pub fn below(&mut self, end: u64) -> u64 {
+        self.bits() % end.max(1)
+    }
+
+    /// A place in a list of that length.
+    pub fn place(&mut self, length: usize) -> usize {
+        self.below(length as u64) as usize
+    }
+
+    /// One of these.
+    pub fn one<T: Copy>(&mut self, of: &[T]) -> T {
+        of[self.place(of.len())]
+    }
+
+    /// As likely anywhere from `low` up to `high`.
+    pub fn between(&mut self, low: f64, high: f64) -> f64 {
+        low + (high - low) * self.unit()
+    }
+
+    /// Standard normal, by Box and Muller.
+    pub fn normal(&mut self) -> f64 {
+        let radius = libm::sqrt(-2.0 * libm::log(1.0 - self.unit()));
+        radius * libm::cos(2.0 * std::f64::consts::PI * self.unit())
+    }
+
+    /// From 0 up to 1.
+    pub fn unit(&mut self) -> f64 {
+        (self.bits() >> 11) as f64 / (1_u64 << 53) as f64
+    }
+}
+
+/// A harmless recipe as the code of a card holds it, whose fields the hostile ones change.
+pub fn sage() -> serde_json::Value {
+    serde_json::json!([
+        "Sage for winter",
+        "tincture-dried",
+        [["sage", "leaf", "dried", 100.0]],
+        [["spirit", [95.0], null], ["water", [], null]],
+        5.0,
+        50.0,
+        null,
+        null,
+        null
+    ])
 }
 
 /// One row of a published table, by column name.

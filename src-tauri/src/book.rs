@@ -93,11 +93,12 @@ mod tests {
     use api::Language;
 
     use super::{Book, questions};
+    use crate::scratch::Scratch;
 
     #[test]
     fn the_core_answers_what_the_garden_asks_first() {
-        let folder = tempfile::tempdir().unwrap();
-        let book = Book::open(folder.path().to_owned());
+        let folder = Scratch::new();
+        let book = Book::open(folder.0.clone());
         assert!(questions().contains_key("harvest.list"));
         for (command, request) in questions() {
             let answer = book.call(&command, &request.to_string(), Language::English);

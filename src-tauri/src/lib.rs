@@ -17,6 +17,8 @@ mod pictures;
 #[cfg(mobile)]
 mod reminders;
 mod save;
+#[cfg(test)]
+mod scratch;
 
 use std::path::PathBuf;
 use std::process::ExitCode;

@@ -12,6 +12,13 @@ pub fn open(app: &App) -> tauri::Result<()> {
     for window in &app.config().app.windows {
         let window =
             WebviewWindowBuilder::from_config(app, window)?.initialization_script(greeting());
+        // The page names itself in its reader's language; a window's frame does not follow it by itself.
+        #[cfg(desktop)]
+        let window = window.on_document_title_changed(|window, title| {
+            if let Err(why) = window.set_title(&title) {
+                eprintln!("the window kept its title: {why}");
+            }
+        });
         #[cfg(feature = "measured")]
         let window = window.initialization_script(crate::measured::WATCH);
         window.build()?;

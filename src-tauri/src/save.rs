@@ -6,6 +6,7 @@ use std::sync::Arc;
 use api::Language;
 use base64::Engine as _;
 use base64::prelude::BASE64_STANDARD as BASE64;
+use message::{Argument, Message, say};
 use tauri::{AppHandle, Runtime, State};
 use tauri_plugin_dialog::DialogExt as _;
 use tauri_plugin_fs::FilePath;
@@ -13,8 +14,6 @@ use tauri_plugin_fs::FilePath;
 use tauri_plugin_fs::{FsExt as _, OpenOptions};
 
 use crate::book::Book;
-
-const NO_ROOM: &str = "There is not enough room in that place; nothing was saved there.";
 
 /// Asks where `file_name` shall go and writes it there; false when the maker thought better of it.
 ///
@@ -50,9 +49,7 @@ pub async fn hand_over<R: Runtime>(
 ) -> Result<bool, String> {
     let book = Arc::clone(&book);
     let asked = tauri::async_runtime::spawn_blocking(move || {
-        let mut file = book
-            .made(&name)
-            .ok_or("That file is no longer there; make it again.")?;
+        let mut file = book.made(&name).ok_or_else(|| say!("save-gone"))?;
         keep(&app, &name, &mut file)
     });
     let kept = asked.await.map_err(|error| error.to_string())?;
@@ -60,15 +57,15 @@ pub async fn hand_over<R: Runtime>(
 }
 
 /// A refusal in the language of this tag.
-fn spoken<T>(tag: &str, kept: Result<T, String>) -> Result<T, String> {
-    kept.map_err(|said| Language::of(tag).say(&said).into_owned())
+fn spoken<T>(tag: &str, kept: Result<T, Message>) -> Result<T, String> {
+    kept.map_err(|said| Language::of(tag).tell(&said))
 }
 
 fn keep<R: Runtime>(
     app: &AppHandle<R>,
     file_name: &str,
     from: &mut impl Read,
-) -> Result<bool, String> {
+) -> Result<bool, Message> {
     let asked = app.dialog().file().set_file_name(file_name);
     let Some(place) = asked.blocking_save_file() else {
         return Ok(false);
@@ -76,8 +73,8 @@ fn keep<R: Runtime>(
     put(app, place, from)
         .map(|()| true)
         .map_err(|error| match error.kind() {
-            io::ErrorKind::StorageFull => NO_ROOM.to_owned(),
-            _ => format!("The file could not be written there: {error}."),
+            io::ErrorKind::StorageFull => say!("save-no-room"),
+            _ => say!("save-failed", detail = Argument::own(error.to_string())),
         })
 }
 
@@ -125,7 +122,10 @@ mod tests {
     use std::fs;
     use std::io::{self, Read};
 
+    use message::say;
+
     use super::{spoken, whole};
+    use crate::scratch::Scratch;
 
     /// Gives a little and then fails, as a disk that was pulled out does.
     struct Torn(bool);
@@ -142,22 +142,22 @@ mod tests {
 
     #[test]
     fn what_lay_there_stays_until_the_new_file_is_whole() {
-        let folder = tempfile::tempdir().unwrap();
-        let place = folder.path().join("backup.zip");
+        let folder = Scratch::new();
+        let place = folder.0.join("backup.zip");
         fs::write(&place, "the old one").unwrap();
 
         assert!(whole(&place, &mut Torn(false)).is_err());
         assert_eq!(fs::read_to_string(&place).unwrap(), "the old one");
-        assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1);
+        assert_eq!(fs::read_dir(&folder.0).unwrap().count(), 1);
 
         whole(&place, &mut "the new one".as_bytes()).unwrap();
         assert_eq!(fs::read_to_string(&place).unwrap(), "the new one");
-        assert_eq!(fs::read_dir(folder.path()).unwrap().count(), 1);
+        assert_eq!(fs::read_dir(&folder.0).unwrap().count(), 1);
     }
     #[test]
     fn a_refusal_is_said_in_the_language_of_the_page() {
-        let refused = |tag| spoken::<()>(tag, Err(super::NO_ROOM.to_owned())).unwrap_err();
-        assert_eq!(refused("en"), super::NO_ROOM);
+        let refused = |tag| spoken::<()>(tag, Err(say!("save-no-room"))).unwrap_err();
+        assert!(refused("en").contains("not enough room"));
         assert!(refused("de-AT").contains("nicht genug Platz"));
     }
 }

@@ -28,7 +28,7 @@ fn contradictions(advice: &Value) -> Vec<String> {
             says("its keeping has another verdict");
         }
         let text = one["keeping"]["text"].as_str().unwrap();
-        let heads = ["Keeps: ", "Keeps cold: ", "Use now: ", "Do not make it: "];
+        let heads = ["Keeps: ", "Keeps cold: ", "Use now: ", "Do not make it"];
         let head = match verdict {
             "keeps" => 0,
             "keeps cold" => 1,

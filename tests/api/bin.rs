@@ -78,7 +78,7 @@ fn fresh_plant_that_is_thrown_away_is_an_entry_of_the_ledger() {
             json!({"id": harvest, "reason": "mould", "at": before}),
         )
         .of("invalid", "at")
-        .says("before it was picked, 2026-07-14 09:00");
+        .says("after it was picked, 14 Jul 2026, 09:00");
     let reply = world.harvest(
         "harvest.bin",
         json!({"id": harvest, "reason": "wilted", "at": "2026-07-14T20:00:00+02:00"}),
@@ -125,7 +125,7 @@ fn a_dried_lot_is_thrown_away_in_part_or_whole_and_taken_back() {
     let told = [text(&deeds, "/deeds/0/text"), text(&deeds, "/deeds/1/text")];
     let of = |grams: &str| {
         told.iter()
-            .any(|it| it.starts_with(&format!("Threw away {grams} g of dried Peppermint (")))
+            .any(|it| it.starts_with(&format!("Threw away {grams} g of dried peppermint (")))
     };
     assert!(of("27.5") && of("12.5"), "{told:?}");
 
@@ -135,7 +135,7 @@ fn a_dried_lot_is_thrown_away_in_part_or_whole_and_taken_back() {
     assert_eq!(lot.left(), 40.0);
     let page = world.call("tray.show", json!({"id": lot.tray}));
     assert_eq!(page["tray"]["binned"], json!([]));
-    assert_eq!(world.app().faults().unwrap(), Vec::<String>::new());
+    assert_eq!(world.app().faults().unwrap(), []);
 }
 
 #[test]
@@ -149,7 +149,7 @@ fn a_dried_lot_gives_no_more_than_it_has() {
     refused(json!({"id": lot.tray, "reason": ""})).of("invalid", "reason");
     refused(json!({"id": lot.tray, "reason": "mouldy", "at": "2026-07-20T09:00:00+02:00"}))
         .of("invalid", "at")
-        .says("before it was taken down, 2026-07-21 09:00");
+        .says("after it was taken down, 21 Jul 2026, 09:00");
     refused(json!({"id": lot.harvest, "reason": "mouldy"})).of("not_found", "id");
     assert_eq!(lot.left(), 40.0, "what is refused changes nothing");
 }
@@ -166,7 +166,7 @@ fn taking_down_is_not_taken_back_before_what_was_thrown_away_of_it() {
         .says("what was thrown away of tray");
     lot.world
         .refused("tray.correct", json!({"tray": lot.tray, "tare_g": 135}))
-        .says("has already given 10 g");
+        .says("already gave 10 g");
     lot.world.call("deed.undo", json!({"deed": gone["deed"]}));
     lot.world.call("deed.undo", json!({"deed": down["deed"]}));
 }
@@ -179,7 +179,7 @@ fn what_is_drunk_as_tea_is_told_apart_from_what_is_thrown_away() {
     assert_eq!(some["tray"]["binned"][0]["went_to"], "used");
     assert_eq!(some["tray"]["binned"][0]["reason"], Value::Null);
     let deeds = lot.world.call("deed.list", json!({"limit": 1}));
-    assert!(text(&deeds, "/deeds/0/text").starts_with("Used 5 g of dried Peppermint"));
+    assert!(text(&deeds, "/deeds/0/text").starts_with("Used 5 g of dried peppermint"));
     let season = lot.world.call("season.show", json!({"year": 2027}));
     assert_eq!(season["binned"], json!({"fresh_g": 0.0, "dry_g": 0.0}));
     lot.world

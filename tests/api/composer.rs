@@ -170,7 +170,7 @@ fn an_oil_ages_by_its_own_label_and_sooner_where_it_stands_warm() {
     };
     // 180 days are left on 14 July 2026: half of them at 30 C.
     assert!(
-        ageing(&proposal).contains("2026-10-12"),
+        ageing(&proposal).contains("at 30 °C by 12 Oct 2026"),
         "{}",
         ageing(&proposal)
     );
@@ -248,7 +248,7 @@ fn a_marc_is_covered_again_only_where_that_is_practice() {
     world
         .refused("jar.marc", json!({"jar": oxymel["id"]}))
         .of("invalid", "jar")
-        .says("is a mixture");
+        .says("This one holds a mixture");
 }
 
 #[test]

@@ -13,7 +13,7 @@ fn undoing_a_deed_takes_all_of_it_back_and_undoing_the_undo_does_it_again() {
     let recorded = world.call("harvest.record", request);
     let undone = world.call("deed.undo", json!({"deed": recorded["deed"]}));
     assert_eq!(undone["changed"], json!(["bed", "harvest"]));
-    assert!(text(&undone, "/undone").contains("Recorded 50 g of Peppermint leaf"));
+    assert!(text(&undone, "/undone").contains("Recorded 50 g of peppermint leaf"));
     let counts = |world: &World| {
         let harvests = world.call("harvest.list", json!({}))["harvests"]
             .as_array()
@@ -109,7 +109,7 @@ fn what_rests_on_a_deed_is_named_in_the_makers_words() {
     world.call("tray.weigh", json!({"tray": tray["id"], "gross_g": 200}));
     world
         .refused("deed.undo", json!({"deed": started["deed"]}))
-        .says("while the weigh-in at 200 g of tray “Upper sieve” (");
+        .says("while the weight of 200 g of tray “Upper sieve” (");
     let jar = poured(&world, "sage", "leaf", 50.0, 250.0);
     let deeds = world.call("deed.list", json!({}));
     world.call("jar.shake", json!({"jar": jar["id"]}));

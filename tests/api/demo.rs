@@ -95,7 +95,9 @@ fn nothing_of_the_demo_season_gets_into_a_backup_or_a_merge() {
     ] {
         let refused = world.refused(command, request);
         assert!(
-            refused.message.contains("never mixed with your own book"),
+            refused
+                .message
+                .contains("never mixed with your own records"),
             "{command}: {}",
             refused.message
         );

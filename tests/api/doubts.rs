@@ -272,6 +272,7 @@ fn a_rest_that_came_all_of_a_sudden_is_not_called_dry() {
 #[test]
 fn nobody_who_has_just_weighed_is_sent_back_on_the_same_day() {
     let (world, tray) = laid_out(2000.0);
+    let mut told = 0;
     for (day, mass) in TO_REST.iter().enumerate() {
         world.at(&format!("2026-07-{}T08:00:00+02:00", 15 + day));
         let air = json!({"temperature_c": 20, "relative_humidity_percent": 45});
@@ -280,8 +281,10 @@ fn nobody_who_has_just_weighed_is_sent_back_on_the_same_day() {
         let weighed = &text(page, "/last_weighed_at")[..10];
         if let Some(at) = page["weigh_at"].as_str() {
             assert!(&at[..10] > weighed, "weighed on {weighed}, again at {at}");
+            told += 1;
         }
     }
+    assert!(told > 0, "no day was named");
 }
 
 #[test]

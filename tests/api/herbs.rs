@@ -47,13 +47,16 @@ fn a_herb_shows_its_facts_with_their_sources_and_status() {
     assert_eq!(text(&page, "/herb/latin"), "Achillea millefolium");
     assert_eq!(page["herb"]["look_alike"], true);
     assert!(text(&page, "/look_alikes/0/name").contains("Poison hemlock"));
-    for fact in page["facts"].as_array().unwrap() {
-        let confirmed = fact["status"] == "confirmed";
+    let facts = page["facts"].as_array().unwrap().iter();
+    let confirmed: Vec<&Value> = facts.filter(|it| it["status"] == "confirmed").collect();
+    assert!(!confirmed.is_empty(), "yarrow is well known");
+    for fact in confirmed {
         assert!(
-            !confirmed || fact["source"].is_string(),
+            fact["source"].is_string(),
             "confirmed without a source: {fact}"
         );
     }
+    assert_ne!(page["water"], json!([]));
     for water in page["water"].as_array().unwrap() {
         is_interval(water, "/water_wet_percent");
         is_interval(water, "/ratio_fresh_per_dry");
@@ -95,15 +98,84 @@ fn a_herb_of_ones_own_is_added_corrected_and_picked() {
     assert_eq!(text(&harvest, "/harvest/common"), "Aunt's mint");
     let reason = text(&harvest, "/harvest/estimate/reason");
     assert!(
-        reason.contains("stands in"),
+        reason.contains("the general one for leaves"),
         "a general figure says that it is one: {reason}"
     );
     let page = world.call("herb.show", json!({"key": key}));
-    assert!(text(&page, "/cautions/0/text").contains("No text was looked up"));
+    assert!(text(&page, "/cautions/0/text").contains("We have no information on"));
 
     let world = world.reopened();
     let page = world.call("herb.show", json!({"key": key}));
     assert_eq!(text(&page, "/herb/latin"), "Mentha sp.");
+}
+
+#[test]
+fn what_a_maker_knows_of_an_own_herb_enters_every_estimate_and_caution() {
+    let world = World::new();
+    let known = json!({"common": "Aunt's mint", "parts": ["leaf"], "strength_percent_vol": 40,
+        "water_wet_percent": {"low": 70, "value": 75, "high": 80},
+        "caution": "It makes my hands itch.", "look_alikes": "The weed by the gate; it has no scent."});
+    let key = text(&world.call("herb.add", known), "/herb/key").to_owned();
+    let page = world.call("herb.show", json!({"key": key}));
+    assert_eq!(text(&page, "/cautions/0/text"), "It makes my hands itch.");
+    assert_eq!(
+        text(&page, "/look_alikes/0/why"),
+        "The weed by the gate; it has no scent."
+    );
+    assert!((number(&page, "/water/0/water_wet_percent/value") - 75.0).abs() < 1e-9);
+
+    let picked = json!({"herb": key, "part": "leaf", "gross_g": 400, "surface": "dry"});
+    world
+        .refused("harvest.record", picked.clone())
+        .of("confirm_look_alike", "look_alike_ruled_out");
+    let mut picked = picked;
+    picked["look_alike_ruled_out"] = json!(true);
+    let harvest = world.harvest("harvest.record", picked);
+    let reason = text(&harvest, "/harvest/estimate/reason");
+    assert!(reason.contains("own figure for Aunt's mint"), "{reason}");
+    // Worked by hand: 400 g with 75 % water hold 100 g of dry matter, which is 111.1 g at 10 % moisture.
+    let dry = number(&harvest, "/harvest/estimate/dry_mass_g/value");
+    assert!((dry - 111.1).abs() < 0.1, "{dry}");
+
+    let plant = json!({"herb": key, "part": "leaf", "state": "fresh", "mass_g": 100});
+    let jar = json!({"preparation": "tincture", "plants": [plant],
+        "stock": [{"kind": "spirit", "strength_percent_vol": 95}, {"kind": "water"}]});
+    let jar = world.call("jar.compose", jar);
+    assert!((number(&jar, "/plants/0/moisture_wet_percent/value") - 75.0).abs() < 1e-9);
+    assert!((number(&jar, "/controls/strength_percent_vol/value") - 40.0).abs() < 1e-9);
+    let cautions = jar["cautions"].to_string();
+    assert!(cautions.contains("It makes my hands itch."), "{cautions}");
+
+    for (low, value, high) in [(0, 75, 80), (70, 75, 100), (76, 75, 80), (70, 75, 74)] {
+        let water = json!({"low": low, "value": value, "high": high});
+        world
+            .refused(
+                "herb.correct",
+                json!({"key": key, "water_wet_percent": water}),
+            )
+            .of("invalid", "water_wet_percent");
+    }
+    world
+        .refused(
+            "herb.correct",
+            json!({"key": key, "strength_percent_vol": 120}),
+        )
+        .of("invalid", "strength_percent_vol");
+    let cleared = json!({"key": key, "strength_percent_vol": 0, "caution": "",
+        "water_wet_percent": {"low": 0, "value": 0, "high": 0}});
+    let cleared = world.call("herb.correct", cleared);
+    assert_eq!(
+        cleared["herb"]["own_figures"]["water_wet_percent"],
+        json!(null)
+    );
+    assert_eq!(cleared["herb"]["own_figures"]["caution"], json!(null));
+    assert_ne!(
+        cleared["herb"]["own_figures"]["look_alikes"],
+        json!(null),
+        "what is left out stays"
+    );
+    let sage = world.call("herb.show", json!({"key": "sage"}));
+    assert_eq!(sage["herb"]["own_figures"], json!(null));
 }
 
 #[test]

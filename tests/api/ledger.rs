@@ -3,6 +3,7 @@
 
 use std::collections::BTreeMap;
 
+use checks::Random;
 use chrono::{DateTime, Duration, FixedOffset};
 use serde_json::{Value, json};
 
@@ -21,7 +22,7 @@ const ROUNDING: f64 = 1e-6;
 struct Maker {
     world: World,
     now: DateTime<FixedOffset>,
-    seed: u64,
+    random: Random,
     ids: BTreeMap<&'static str, Vec<String>>,
     deeds: Vec<String>,
     done: BTreeMap<&'static str, u32>,
@@ -32,20 +33,16 @@ impl Maker {
         Self {
             world: World::new(),
             now: DateTime::parse_from_rfc3339("2025-06-01T08:00:00+02:00").unwrap(),
-            seed: 1,
+            random: Random::of(1),
             ids: BTreeMap::new(),
             deeds: Vec::new(),
             done: BTreeMap::new(),
         }
     }
 
-    /// A whole number below `below` (SplitMix64).
+    /// A whole number below `below`.
     fn any(&mut self, below: u64) -> u64 {
-        self.seed = self.seed.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.seed;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        (z ^ (z >> 31)) % below
+        self.random.below(below)
     }
 
     /// Tenths, up to `most`.
@@ -369,5 +366,5 @@ fn ten_thousand_commands_with_undo_leave_every_balance_right() {
         let times = maker.done.get(command).copied().unwrap_or_default();
         assert!(times >= 20, "{command} was carried out {times} times");
     }
-    assert_eq!(maker.world.app().faults().unwrap(), Vec::<String>::new());
+    assert_eq!(maker.world.app().faults().unwrap(), []);
 }

@@ -96,8 +96,8 @@ fn a_tray_that_goes_mouldy_leaves_the_rack_and_says_why() {
     let deeds = world.call("deed.list", json!({"limit": 1}));
     let told = text(&deeds, "/deeds/0/text");
     assert!(
-        told.starts_with("Threw away Peppermint (")
-            && told.ends_with(") while it was drying, 200 g as laid out fresh"),
+        told.starts_with("Threw away peppermint (")
+            && told.ends_with(") while it was drying, 200 g (fresh weight)"),
         "{told}"
     );
 }
@@ -124,7 +124,7 @@ fn it_survives_the_next_start_of_the_program() {
     let world = world.reopened();
     let again = world.call("tray.show", json!({"id": tray}));
     assert_eq!(again["tray"], page);
-    assert_eq!(world.app().faults().unwrap(), Vec::<String>::new());
+    assert_eq!(world.app().faults().unwrap(), []);
 }
 
 #[test]
@@ -143,10 +143,10 @@ fn a_running_tray_goes_whole_with_a_reason_and_not_before_it_was_weighed() {
         .says("thrown away whole");
     refused(json!({"went_to": "used"}))
         .of("invalid", "went_to")
-        .says("take it down first");
+        .says("First take it down");
     refused(json!({"at": "2026-07-15T08:59:00+02:00"}))
         .of("invalid", "at")
-        .says("2026-07-15 09:00");
+        .says("15 Jul 2026, 09:00");
     refused(json!({"reason": "x".repeat(1001)})).of("invalid", "reason");
     assert_eq!(
         text(&lot.page(), "/state"),
@@ -161,7 +161,7 @@ fn nothing_is_weighed_taken_down_or_poured_of_what_was_thrown_away() {
     lot.lose();
     let world = &lot.world;
     let refused = |command: &str, request: Value| world.refused(command, request);
-    let gone = "thrown away on 2026-07-17";
+    let gone = "thrown away on 17 Jul 2026";
     refused("tray.weigh", json!({"tray": lot.tray, "gross_g": 150}))
         .of("invalid", "tray")
         .says(gone);
@@ -187,7 +187,7 @@ fn nothing_is_weighed_taken_down_or_poured_of_what_was_thrown_away() {
     ] {
         refused(command, request).says(gone);
     }
-    assert_eq!(world.app().faults().unwrap(), Vec::<String>::new());
+    assert_eq!(world.app().faults().unwrap(), []);
 }
 
 #[test]

@@ -4,6 +4,7 @@
 
 mod advice;
 mod bin;
+mod calendar;
 mod composer;
 mod cooked;
 mod deeds;
@@ -21,8 +22,9 @@ mod pantry;
 mod papers;
 mod photos;
 mod plants;
+mod portraits;
 mod rack;
-#[path = "../label/tools.rs"]
+#[path = "../paper/tools.rs"]
 mod readers;
 mod refusals;
 mod shelf;

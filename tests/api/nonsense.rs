@@ -118,7 +118,7 @@ fn vinegar_of_3_percent() {
             }),
         )
         .of("invalid", "stock")
-        .says("between 5 and 30");
+        .says("5 to 30 g");
     // The adviser goes on, but will not have it made.
     let advice = world.call(
         "jar.advise",

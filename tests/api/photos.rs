@@ -93,7 +93,7 @@ fn a_chunk_that_is_no_photo_is_refused_and_leaves_nothing() {
         .take_photo(b"hello".as_slice(), Some("leaf.jpg"))
         .unwrap_err();
     assert_eq!(
-        Refused::from(failure).code,
+        Refused::said(failure).code,
         "invalid",
         "whatever a file is called"
     );
@@ -113,7 +113,7 @@ fn a_picture_is_served_with_its_type_and_no_other_file_is() {
     );
     assert!(world.app().thumb(&"0".repeat(64)).unwrap().is_none());
     let failure = world.app().original("../journal.trugbook").unwrap_err();
-    assert_eq!(Refused::from(failure).code, "not_found");
+    assert_eq!(Refused::said(failure).code, "not_found");
     let heic = world.photo("phone.heic");
     assert_eq!(heic["photo"]["has_preview"], false);
     assert_ne!(

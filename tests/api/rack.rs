@@ -83,7 +83,7 @@ fn a_wrong_weigh_in_is_refused_at_its_field() {
     ask("gross_g", json!(1e308)).of("invalid", "gross_g");
     ask("at", json!("2026-07-13T09:00:00+02:00"))
         .of("invalid", "at")
-        .says("laid out");
+        .says("loaded");
     ask("at", json!("noon")).of("invalid", "at");
     ask("tray", json!("x")).of("invalid", "tray");
     ask(
@@ -152,8 +152,8 @@ fn a_damp_room_is_said_to_stop_before_the_herb_is_dry() {
     assert_eq!(text(&page, "/reasons/0/code"), "air_limit");
     let said = text(&page, "/reasons/0/text");
     assert!(
-        said.contains("At 70 % humidity and 20 °C this room stops near 14 % moisture")
-            && said.ends_with("finish it warm or move it."),
+        said.contains("At 70 % humidity and 20 °C, herb in this room keeps about 14 % (")
+            && said.ends_with("Finish it somewhere warm, or move it."),
         "{said}"
     );
     assert_eq!(text(&page, "/why"), "room_too_damp");
@@ -226,10 +226,17 @@ fn what_is_due_of_a_tray_bears_its_hour_and_its_predicted_end() {
     assert_eq!(text(line, "/at"), text(&page, "/weigh_at"));
     assert_eq!(text(line, "/on"), &text(&page, "/weigh_at")[..10]);
     assert!(
-        text(line, "/text").starts_with("Dry enough between 2026-07-1"),
+        text(line, "/text").starts_with("Likely dry between 18 Jul 2026 and "),
         "{line}"
     );
     assert_eq!(number(line, "/harm"), 1.0, "so that a reminder rings");
+    let title = |world: &World| {
+        let due = world.call("due.list", json!({"days": 10}));
+        text(&due, "/due/0/title").to_owned()
+    };
+    assert_eq!(title(&world), "Peppermint leaf", "nobody named it");
+    world.call("tray.correct", json!({"tray": tray, "name": "Top shelf"}));
+    assert_eq!(title(&world), "Peppermint, Top shelf");
 }
 
 #[test]
@@ -263,7 +270,7 @@ fn what_is_taken_down_is_a_dried_lot() {
     world
         .refused("tray.take_down", json!({"tray": tray}))
         .of("invalid", "gross_g")
-        .says("never weighed");
+        .says("has not been weighed");
     world
         .refused("tray.take_down", json!({"tray": tray, "gross_g": 301}))
         .of("invalid", "gross_g");
@@ -336,6 +343,27 @@ fn a_forgotten_tray_stands_on_top() {
     assert_eq!(list["trays"][0]["forgotten"], true);
     assert_eq!(number(&list, "/trays/0/days"), 6.0);
     assert_eq!(list["trays"][1]["forgotten"], false);
+}
+
+#[test]
+fn the_rack_draws_how_each_tray_dries() {
+    let (world, harvest, tray) = laid_out();
+    let request = json!({"harvest": harvest, "mass_g": 50, "name": "Late tray"});
+    let late = world.call("tray.start", request);
+    let request = json!({"tray": text(&late, "/tray/id"), "gross_g": 12});
+    world.call("tray.take_down", request);
+    let list = world.call("tray.list", json!({}));
+    let page = world.call("tray.show", json!({"id": tray}));
+    for part in ["ends_hours", "weighings", "curve"] {
+        let drawn = &list["trays"][0]["course"][part];
+        assert_eq!(
+            drawn, &page["tray"][part],
+            "the rack and the page draw one {part}"
+        );
+    }
+    let points = list["trays"][0]["course"]["curve"].as_array();
+    assert!(points.is_some_and(|points| points.len() > 2), "{list}");
+    assert_eq!(list["trays"][1]["course"], Value::Null, "it dries no more");
 }
 
 #[test]

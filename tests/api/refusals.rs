@@ -43,7 +43,7 @@ fn a_missing_field_is_named_in_words() {
             json!({"herb": "sage", "part": "leaf", "surface": "dry"}),
         )
         .of("invalid", "gross_g")
-        .says("The weight on the scale (g) is missing");
+        .says("The weight on the scale is missing");
     world
         .refused("tray.weigh", json!({"tray": "x"}))
         .of("invalid", "gross_g");

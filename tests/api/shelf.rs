@@ -56,18 +56,18 @@ fn settings_stay_over_a_restart() {
     let before = world.call("setting.show", json!({}));
     assert_eq!(
         before,
-        json!({"units": "metric", "scheme": "system", "cautions_seen": false, "maker": null, "poison_line": null, "is_demo": false, "is_lost": false})
+        json!({"units": "metric", "scheme": "system", "cautions_seen": false, "maker": null, "poison_line": null, "hemisphere": "north", "is_demo": false, "is_lost": false})
     );
     let changed = world.call(
         "setting.change",
-        json!({"units": "us", "cautions_seen": true}),
+        json!({"units": "us", "cautions_seen": true, "hemisphere": "south"}),
     );
     assert_eq!(changed["changed"], json!(["setting"]));
     let world = world.reopened();
     let after = world.call("setting.show", json!({}));
     assert_eq!(
         after,
-        json!({"units": "us", "scheme": "system", "cautions_seen": true, "maker": null, "poison_line": null, "is_demo": false, "is_lost": false})
+        json!({"units": "us", "scheme": "system", "cautions_seen": true, "maker": null, "poison_line": null, "hemisphere": "south", "is_demo": false, "is_lost": false})
     );
     world
         .refused("setting.change", json!({"units": "imperial"}))

@@ -8,34 +8,13 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
+use checks::Random;
 use rusqlite::Connection;
 use serde_json::json;
 
 use super::commands::World;
 use super::foreign::{TRIGGERS, WITHOUT_TRIGGERS, packed, plain_journal};
 use super::season::{backed_up, ended, outside, told};
-
-/// Marsaglia's xorshift: the same number gives the same backup on every machine.
-struct Random(u64);
-
-impl Random {
-    fn of(number: u64) -> Self {
-        let mut random = Self((number + 1).wrapping_mul(0x9e37_79b9_7f4a_7c15) | 1);
-        random.below(2);
-        random
-    }
-
-    fn below(&mut self, most: usize) -> usize {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 7;
-        self.0 ^= self.0 << 17;
-        usize::try_from(self.0 >> 8).unwrap_or(0) % most.max(1)
-    }
-
-    fn one<T: Copy>(&mut self, of: &[T]) -> T {
-        of[self.below(of.len())]
-    }
-}
 
 /// What every altered backup is made from.
 struct Whole {
@@ -59,17 +38,17 @@ impl Whole {
 }
 
 fn bytes_changed(bytes: &mut Vec<u8>, from: usize, random: &mut Random) {
-    for _ in 0..=random.below(4) {
-        let at = from + random.below(bytes.len().saturating_sub(from));
-        match random.below(4) {
-            0 => bytes[at] ^= 1 << random.below(8),
-            1 => bytes[at] = u8::try_from(random.below(256)).unwrap(),
+    for _ in 0..=random.place(4) {
+        let at = from + random.place(bytes.len().saturating_sub(from));
+        match random.place(4) {
+            0 => bytes[at] ^= 1 << random.place(8),
+            1 => bytes[at] = u8::try_from(random.place(256)).unwrap(),
             2 => {
-                let end = (at + random.below(5000)).min(bytes.len());
+                let end = (at + random.place(5000)).min(bytes.len());
                 bytes[at..end].fill(random.one(&[0, 0xff, 0xa5]));
             }
             _ => {
-                let end = (at + random.below(64)).min(bytes.len());
+                let end = (at + random.place(64)).min(bytes.len());
                 bytes.drain(at..end);
             }
         }
@@ -145,11 +124,11 @@ const FIELDS: &[&str] = &[
 /// SQL that a stranger may have run on the journal in a backup.
 fn sql(random: &mut Random, out: &Path) -> String {
     let value = random.one(VALUES);
-    match random.below(4) {
+    match random.place(4) {
         0 => {
             let name = random.one(NAMES).replace("OUT", &out.display().to_string());
             let name = name.replace('"', "\"\"");
-            match random.below(4) {
+            match random.place(4) {
                 0 => format!("CREATE TABLE \"{name}\" (x)"),
                 1 => format!("CREATE VIEW \"{name}\" AS SELECT 1"),
                 2 => format!("CREATE INDEX \"{name}\" ON bed (name)"),
@@ -161,14 +140,14 @@ fn sql(random: &mut Random, out: &Path) -> String {
         1 => format!(
             "UPDATE change SET fields = json_set(fields, '$.{}', {value}) WHERE deed % {} = 0",
             random.one(FIELDS),
-            1 + random.below(3),
+            1 + random.place(3),
         ),
         _ => {
             let (table, column) = random.one(COLUMNS).split_once('.').unwrap();
             let which = if table == "deed" { "number" } else { "deed" };
             format!(
                 "UPDATE OR REPLACE {table} SET {column} = {value} WHERE {which} = {}",
-                1 + random.below(12)
+                1 + random.place(12)
             )
         }
     }
@@ -193,8 +172,8 @@ fn write(number: u64, whole: &Whole, file: &Path, out: &Path) {
                 .windows(9)
                 .rposition(|it| it == b"\"entries\"")
                 .unwrap_or(0);
-            let place = at + random.below(bytes.len() - at);
-            bytes[place] ^= 1 << random.below(8);
+            let place = at + random.place(bytes.len() - at);
+            bytes[place] ^= 1 << random.place(8);
             let witness = blake3::hash(&bytes).to_hex();
             bytes.extend_from_slice(witness.as_bytes());
             fs::write(file, bytes).unwrap();

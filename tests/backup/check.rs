@@ -68,7 +68,7 @@ fn a_digit_changed_in_the_log_is_named_and_the_tables_are_left_as_they_stand() {
     assert_eq!(found.len(), 1, "{found:?}");
     assert_eq!(found[0]["mended"], false);
     assert!(
-        text(&found[0], "/where").contains("500 g of Peppermint"),
+        text(&found[0], "/where").contains("500 g of peppermint"),
         "{found:?}"
     );
     assert_eq!(

@@ -1,13 +1,14 @@
 //! What an export tells, and what it does not.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 use std::path::Path;
 
+use api::Language;
 use archive::{Progress, Unpacker};
 use serde_json::{Value, json};
 
 use super::commands::{World, number};
-use super::season::{done, outside, told};
+use super::season::{done, ended, outside, told};
 
 fn unpacked(file: &Path) -> BTreeMap<String, Vec<u8>> {
     let mut zip = Unpacker::open(file, None).unwrap();
@@ -89,6 +90,62 @@ fn an_export_has_every_entry_in_tables_and_json_and_no_place_unless_asked() {
         json!({ "file": file, "photos": true, "places": true }),
     );
     assert!(tells_the_place(&unpacked(&file)), "the place was asked for");
+}
+
+/// Whatever the catalogue says is a name that a maker may give; the tables are read by programs and people alike.
+#[test]
+fn names_of_the_catalogue_s_own_words_stand_in_the_tables_as_they_were_typed() {
+    let (world, outside) = (World::new(), outside());
+    let mut names = BTreeSet::new();
+    for language in Language::ALL {
+        let alone = language
+            .messages()
+            .iter()
+            .filter(|(_, places)| places.is_empty());
+        names.extend(alone.map(|(id, _)| language.tell(&message::Message::of_table(id.clone()))));
+    }
+    let is_a_name = |name: &&String| {
+        (1..=60).contains(&name.chars().count())
+            && name.trim() == name.as_str()
+            && !name.contains(['\n', '\u{a0}'])
+    };
+    // Two beds of one name, however it is spelt, are refused.
+    let mut seen = BTreeSet::new();
+    let is_new = |name: &&String| seen.insert(name.to_lowercase());
+    let names = names.iter().filter(is_a_name).filter(is_new);
+    let names: Vec<&String> = names.take(1_200).collect();
+    assert!(names.len() > 1_000, "only {}", names.len());
+    for name in &names {
+        let bed = json!({"name": name, "note": name});
+        api::call_in(world.app(), Language::German, "bed.add", &bed.to_string()).unwrap();
+    }
+    let file = outside.path().join("e.zip");
+    let request = json!({ "file": file, "photos": false }).to_string();
+    let begun = api::call_in(world.app(), Language::German, "export.make", &request).unwrap();
+    ended(&world, &serde_json::from_str(&begun).unwrap());
+    let files = unpacked(&file);
+    let mut reader = csv::Reader::from_reader(files["bed.csv"].as_slice());
+    let head = reader.headers().unwrap().clone();
+    let column = |name: &str| head.iter().position(|one| one == name).unwrap();
+    let (name, note) = (column("name"), column("note"));
+    let rows: Vec<csv::StringRecord> = reader.records().map(Result::unwrap).collect();
+    let written: BTreeSet<(&str, &str)> = rows.iter().map(|row| (&row[name], &row[note])).collect();
+    let typed: BTreeSet<(&str, &str)> = names
+        .iter()
+        .map(|name| (name.as_str(), name.as_str()))
+        .collect();
+    assert_eq!(written, typed);
+    let json: Value = serde_json::from_slice(&files["journal.json"]).unwrap();
+    let beds = json["entries"]["bed"].as_array().unwrap().iter();
+    let kept: BTreeSet<&str> = beds
+        .map(|bed| {
+            bed["body"]["name"]
+                .as_str()
+                .or(bed["name"].as_str())
+                .unwrap()
+        })
+        .collect();
+    assert_eq!(kept, names.iter().map(|name| name.as_str()).collect());
 }
 
 #[test]

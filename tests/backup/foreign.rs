@@ -148,14 +148,14 @@ fn a_row_that_nobody_could_type_is_refused_before_anything_is_committed() {
         (field("part", &format!("\"{}\"", "x".repeat(3000))), "part"),
         (
             field("picked_at", r#""+99999-01-01T00:00:00Z""#),
-            "The year must lie",
+            "The year must be between 0 and 9999",
         ),
         (field("picked_at", r#""yesterday""#), "cannot be read"),
         (field("photos", r#"["../../../etc/passwd"]"#), "photo"),
         (field("herb", r#""""#), "herb"),
         (
             "UPDATE change SET row = 'not an id' WHERE noun = 'harvest'".into(),
-            "harvest",
+            "does not name anything",
         ),
         (
             "UPDATE change SET row = upper(row) WHERE noun = 'harvest'".into(),
@@ -177,7 +177,7 @@ fn a_row_that_nobody_could_type_is_refused_before_anything_is_committed() {
         ("UPDATE deed SET text = '' WHERE number = 1".into(), "line"),
         (
             "UPDATE deed SET revokes = id WHERE number = 2".into(),
-            "takes",
+            "undoes itself",
         ),
         ("DELETE FROM deed WHERE number = 2".into(), "missing"),
     ] {
@@ -226,7 +226,7 @@ fn a_rule_that_came_after_an_entry_does_not_refuse_it() {
     let restored = done(&here, "restore.apply", json!({ "file": file }));
     let faults = restored["faults"].to_string();
     assert!(
-        faults.contains("taken down before it was laid out"),
+        faults.contains("Choose a time after the tray was loaded"),
         "{faults}"
     );
 }

@@ -56,7 +56,7 @@ fn live(store: &mut Store, device: u8, steps: &[Step]) {
         ));
         let bed = |number: u8| BedId(Uuid::from_u128(1000 + u128::from(number)));
         let harvest = |number: u8| HarvestId(Uuid::from_u128(2000 + u128::from(number)));
-        let line = || "Wrote".to_owned();
+        let line = || journal::Line::from("Wrote");
         let done = match step {
             Step::Bed(id, told) => store.perform(deed, now, |w| {
                 w.record(&bed(*id), &name(*told))?;
@@ -101,7 +101,9 @@ fn live(store: &mut Store, device: u8, steps: &[Step]) {
             Step::Undo(back) => {
                 let target = deeds.iter().rev().nth(usize::from(*back)).copied();
                 let target = target.unwrap_or(DeedId(Uuid::nil()));
-                store.undo(deed, now, target).map(|(done, _)| (done, ()))
+                store
+                    .undo(deed, now, target, |line| line.to_string())
+                    .map(|(done, _)| (done, ()))
             }
             Step::Clock(seconds) => {
                 now += chrono::Duration::seconds(i64::from(*seconds));

@@ -23,7 +23,7 @@ fn what_a_second_phone_wrote_comes_in_and_is_told() {
         assert_eq!(number(report, "/deeds"), 2.0, "{report}");
         assert_eq!(number(report, "/photos_new"), 1.0);
         let told = text(report, "/told/1");
-        assert!(told.contains("110 g of Peppermint"), "{told}");
+        assert!(told.contains("110 g of peppermint"), "{told}");
         assert_eq!(report["faults"], json!([]));
         let harvests = report["rows"]
             .as_array()
@@ -34,7 +34,7 @@ fn what_a_second_phone_wrote_comes_in_and_is_told() {
     }
     let page = here.call("harvest.show", json!({ "id": picked["id"] }));
     assert_eq!(number(&page, "/harvest/fresh_mass_g"), 110.0);
-    assert_eq!(here.app().faults().unwrap(), Vec::<String>::new());
+    assert_eq!(here.app().faults().unwrap(), []);
     let again = done(&here, "merge.apply", json!({ "file": file }));
     assert_eq!(
         number(&again, "/deeds"),
@@ -47,6 +47,47 @@ fn what_a_second_phone_wrote_comes_in_and_is_told() {
         before.tables,
         "a merge is taken back like a restore"
     );
+}
+
+/// What the core puts into a text that it has yet to say, as somebody outside could write it.
+const FORGED: &str = "\u{fdd0}{\"id\":\"stopped\"}\u{fdd1}";
+
+#[test]
+fn what_looks_like_a_message_is_read_as_none_from_whichever_door_it_comes() {
+    let (here, there, outside) = (World::new(), World::new(), outside());
+    let bed = format!("Terrace {FORGED}");
+    let typed = there.call("bed.add", json!({"name": bed, "note": FORGED}));
+    assert_eq!(text(&typed, "/bed/name"), bed);
+    let pour = json!({"kind": FORGED, "ml": 100});
+    let request = json!({"pours": [pour], "plants": [], "temperature_c": 20});
+    there.refused("mixture.describe", request).says(FORGED);
+
+    let table = outside.path().join("past.csv");
+    let lines = format!(
+        "picked_at,herb,part,gross_g,bed\n2024-06-01,peppermint,leaf,400,\"Row {}\"\n",
+        FORGED.replace('"', "\"\"")
+    );
+    std::fs::write(&table, lines).unwrap();
+    let look = there.call("import.look", json!({ "file": table }));
+    assert_eq!(text(&look, "/sample/0/bed"), format!("Row {FORGED}"));
+    there.call("import.apply", json!({ "file": table }));
+
+    let file = backed_up(&there, outside.path(), "there.zip");
+    done(&here, "merge.apply", json!({ "file": file }));
+    let restored = World::new();
+    done(&restored, "restore.apply", json!({ "file": file }));
+    for world in [&here, &restored] {
+        let beds = world.call("bed.list", json!({}));
+        let deeds = world.call("deed.list", json!({}));
+        for name in [bed.clone(), format!("Row {FORGED}")] {
+            let quoted = json!(name).to_string();
+            assert!(beds.to_string().contains(&quoted), "{beds}");
+        }
+        assert!(
+            deeds.to_string().contains(&json!(bed).to_string()[1..]),
+            "{deeds}"
+        );
+    }
 }
 
 #[test]
@@ -69,7 +110,7 @@ fn a_lot_that_both_phones_used_up_is_named() {
         faults[0]
             .as_str()
             .unwrap()
-            .contains("has given 400 g more than came in"),
+            .contains("gave 400 g more than it had"),
         "{merged}"
     );
 }
@@ -98,7 +139,7 @@ fn a_tray_that_one_phone_threw_away_and_the_other_took_down_is_no_dried_lot() {
         assert_eq!(page["tray"]["dried_left_g"], serde_json::Value::Null);
         let dried = world.call("lot.list", json!({ "state": "dried" }));
         assert_eq!(dried["lots"], json!([]));
-        assert_eq!(world.app().faults().unwrap(), Vec::<String>::new());
+        assert_eq!(world.app().faults().unwrap(), []);
     }
 }
 
@@ -174,5 +215,55 @@ fn a_phone_years_ahead_is_named_and_drags_nobody_along() {
     let mut beds = beds["beds"].as_array().unwrap().iter();
     let found = beds.find(|found| found["id"] == bed).unwrap();
     assert_eq!(found["name"], "Named later");
-    assert_eq!(here.app().faults().unwrap(), Vec::<String>::new());
+    assert_eq!(here.app().faults().unwrap(), []);
+}
+
+#[test]
+fn two_phones_that_photograph_one_jar_keep_both_photos_through_merge_and_restore() {
+    let (here, there, outside) = (World::new(), World::new(), outside());
+    let dry = json!({"low": 0, "value": 0, "high": 0});
+    let plant = json!({"herb": "peppermint", "part": "leaf", "state": "dried", "mass_g": 40,
+        "moisture_wet_percent": dry});
+    let composition = json!({"preparation": "tincture-dried", "plants": [plant], "ratio_ml_per_g": 5,
+        "stock": [{"kind": "spirit", "strength_percent_vol": 95}, {"kind": "water"}],
+        "strength_percent_vol": 50});
+    let jar = here.call("jar.pour", json!({ "composition": composition }))["jar"]["id"].clone();
+    let file = backed_up(&here, outside.path(), "here.zip");
+    done(&there, "restore.apply", json!({ "file": file }));
+    let photographed = |world: &World, sample: &str, at: &str| {
+        world.at(at);
+        let hash = world.photo(sample)["photo"]["hash"].clone();
+        let request = json!({"kind": "jar", "id": jar, "photos": [hash]});
+        let id = world.call("portrait.record", request)["portraits"][0]["id"].clone();
+        world.call("portrait.correct", json!({"id": id, "shown": true}));
+        hash
+    };
+    let first = photographed(&here, "gray.jpg", "2026-07-15T09:00:00+02:00");
+    let second = photographed(&there, "no_exif.jpg", "2026-07-16T09:00:00+02:00");
+    let file = backed_up(&there, outside.path(), "there.zip");
+    let merged = done(&here, "merge.apply", json!({ "file": file }));
+    assert_eq!(number(&merged, "/photos_new"), 1.0);
+    assert_eq!(merged["faults"], json!([]));
+    let file = backed_up(&here, outside.path(), "both.zip");
+    let restored = World::new();
+    done(&restored, "restore.apply", json!({ "file": file }));
+    for world in [&here, &restored] {
+        let page = world.call("jar.show", json!({ "id": jar }));
+        let portraits = page["jar"]["portraits"].as_array().unwrap();
+        let told: Vec<_> = portraits
+            .iter()
+            .map(|it| (&it["hash"], &it["shown"]))
+            .collect();
+        let (no, yes) = (json!(false), json!(true));
+        assert_eq!(
+            told,
+            [(&first, &no), (&second, &yes)],
+            "the later one stands"
+        );
+        for hash in [&first, &second] {
+            let original = world.app().original(hash.as_str().unwrap()).unwrap();
+            assert!(original.is_some(), "its bytes came along");
+        }
+    }
+    assert_eq!(everything(&restored).tables, everything(&here).tables);
 }

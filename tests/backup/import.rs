@@ -109,12 +109,12 @@ fn every_faulty_line_is_named_and_then_nothing_is_recorded() {
     world
         .refused("import.apply", json!({ "file": file }))
         .of("invalid", "file")
-        .says("line 3");
+        .says("Line 3");
     let short = "picked_at,herb,part,gross_g\n2024-06-01,Peppermint\n";
     let file = table(&outside, short);
     world
         .refused("import.apply", json!({ "file": file }))
-        .says("Nothing was imported: line 2: The line has 2 cells");
+        .says("Nothing was imported. Line 2: The line has 2 cells");
     assert_eq!(world.call("journal.about", json!({}))["harvests"], 0);
     let file = table(&outside, "date,plant\n2024-06-01,Mint\n");
     world

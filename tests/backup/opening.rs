@@ -118,7 +118,7 @@ fn a_journal_that_is_missing_or_empty_becomes_no_new_one_until_the_maker_says_so
                 world
                     .refused(command, request)
                     .of("lost", "")
-                    .says("Choose first what shall take its place");
+                    .says("First choose what to open in its place");
             }
             world = world.reopened();
         }

@@ -46,7 +46,7 @@ fn a_restored_backup_equals_the_original_in_every_row_and_byte() {
         .originals
         .retain(|name, _| before.originals.contains_key(name));
     assert_eq!(after, before);
-    assert_eq!(other.app().faults().unwrap(), Vec::<String>::new());
+    assert_eq!(other.app().faults().unwrap(), []);
 
     let hash = before.originals.keys().next().unwrap();
     assert!(
@@ -246,12 +246,8 @@ fn anyone_can_read_a_backup_without_this_app() {
     let manifest: serde_json::Value =
         serde_json::from_slice(&fs::read(into.join("manifest.json")).unwrap()).unwrap();
     assert_eq!(manifest["kind"], "trugbook backup");
-    let query = "SELECT count(*) FROM harvest";
-    if let Ok(asked) = std::process::Command::new("sqlite3")
-        .arg(into.join("journal.trugbook"))
-        .arg(query)
-        .output()
-    {
-        assert_eq!(String::from_utf8_lossy(&asked.stdout).trim(), "3");
-    }
+    let journal = rusqlite::Connection::open(into.join("journal.trugbook")).unwrap();
+    let count = "SELECT count(*) FROM harvest";
+    let harvests: i64 = journal.query_row(count, [], |row| row.get(0)).unwrap();
+    assert_eq!(harvests, 3);
 }

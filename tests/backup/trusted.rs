@@ -174,7 +174,7 @@ fn a_backup_of_a_damaged_journal_says_so_in_its_name_and_holds_what_can_be_read(
     let request = json!({ "file": outside.path().join("b-damaged.zip") });
     done(&other, "restore.apply", request);
     assert!(everything(&other).deeds.len() as f64 >= read);
-    assert_eq!(other.app().faults().unwrap(), Vec::<String>::new());
+    assert_eq!(other.app().faults().unwrap(), []);
 }
 
 #[test]
@@ -370,7 +370,7 @@ fn what_cannot_be_opened_is_named_by_its_path() {
         };
         let named = path.display().to_string();
         assert!(
-            failure.message.contains(&named),
+            failure.message.to_string().contains(&named),
             "{failure:?} does not name {named}"
         );
     }

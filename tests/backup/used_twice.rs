@@ -57,11 +57,7 @@ fn settles(world: &World, command: &str, request: Value) -> Value {
         Vec::<Value>::new(),
         "{command} settles it"
     );
-    assert_eq!(
-        world.app().faults().unwrap(),
-        Vec::<String>::new(),
-        "{command}"
-    );
+    assert_eq!(world.app().faults().unwrap(), [], "{command}");
     written["deed"].clone()
 }
 
@@ -118,7 +114,7 @@ fn a_bottle_that_two_phones_used_is_due_and_whatever_is_true_of_it_settles_it() 
     );
     assert_eq!(
         line["text"],
-        "By the records 80 mL were taken of it, but it held only 60 mL. Say what is true."
+        "Your records show 80 mL taken from it, but it held only 60 mL. Fix one of the amounts."
     );
     assert_eq!(line["choices"], json!(["finish", "give", "bin", "correct"]));
     let id = &bottle["id"];
@@ -144,7 +140,7 @@ fn a_bottle_that_two_phones_used_is_due_and_whatever_is_true_of_it_settles_it() 
     assert!(text(&asked_for(world)[0], "/text").contains("held only 70 mL"));
     world
         .refused("bottle.correct", json!({ "id": id, "size_ml": 65 }))
-        .says("has already given 80 mL");
+        .says("already gave 80 mL");
     settles_when_taken_back(world, "Used 40 mL");
     settles(
         &worlds[1],
@@ -161,7 +157,7 @@ fn a_bottle_that_two_phones_ended_asks_nothing() {
     });
     for world in &worlds {
         assert_eq!(asked_for(world), Vec::<Value>::new());
-        assert_eq!(world.app().faults().unwrap(), Vec::<String>::new());
+        assert_eq!(world.app().faults().unwrap(), []);
         let page = world.call("bottle.show", json!({ "id": bottle["id"] }));
         assert_eq!(page["bottle"]["put_right"], Value::Null);
     }
@@ -201,7 +197,7 @@ fn a_harvest_that_two_phones_laid_out_is_due_and_its_weight_or_one_of_the_two_se
         (&json!("harvest"), &picked["id"])
     );
     assert!(
-        text(&line, "/text").contains("800 g were taken of it"),
+        text(&line, "/text").contains("800 g taken from it"),
         "{line}"
     );
     assert_eq!(line["choices"], json!(["correct", "take back"]));
@@ -240,7 +236,7 @@ fn what_was_poured_filled_or_dried_and_used_on_two_phones_is_due_too() {
         "supply.correct",
         json!({ "id": supply["id"], "size_ml": 1000 }),
     );
-    settles_when_taken_back(&worlds[0], "Poured");
+    settles_when_taken_back(&worlds[0], "Started");
 
     let (worlds, jar) = both(strained, |world, jar| {
         let fill = json!({ "jar": jar["id"], "bottles": [{ "ml": 50, "count": 2 }] });
@@ -272,5 +268,5 @@ fn what_was_poured_filled_or_dried_and_used_on_two_phones_is_due_too() {
     });
     let line = the_line(&worlds);
     assert_eq!((&line["noun"], &line["id"]), (&json!("tray"), &tray["id"]));
-    settles_when_taken_back(&worlds[0], "Poured");
+    settles_when_taken_back(&worlds[0], "Started");
 }

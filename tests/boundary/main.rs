@@ -1,13 +1,13 @@
-//! Who may name whom: the arrows of the crates, of the page's folders, and of the outside libraries.
+//! Who may name whom: the arrows of the crates and of the outside libraries.
 
 #![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
 
 mod bindings;
+mod circles;
 mod crates;
-mod literals;
 mod messages;
-mod page;
-mod words;
+mod nouns;
+mod tables;
 
 use std::path::{Path, PathBuf};
 

@@ -16,34 +16,40 @@ const FLAGS = [
   "--disable-sync",
 ];
 
+/** One browser for all tests of a file, until its process ends: each has a profile of its own in it. */
+let browser;
+
+/** Dots a pixel of CSS: as on a phone where what is drawn is looked at or timed; a test asks what stands where. */
+const SCALE = process.env.NODE_TEST_CONTEXT ? 1 : 2;
+
 /** Opens the app on the journal in `folder`; `before` is a function and its argument, for the page's first moment. */
 export async function open({ folder, width, height, dark, before }) {
   const preview = start(built("debug", "dev"), ["serve", "--journal", folder]);
-  let browser;
+  let context;
   const close = async () => {
-    await browser?.close();
+    await context?.close();
     await preview.stop();
   };
   try {
     const address = await preview.firstLine;
-    browser = await chromium.launch({ executablePath: "/usr/bin/chromium", args: FLAGS });
-    return { ...(await inBrowser(browser, address, { width, height, dark, before })), close };
+    browser ??= chromium.launch({ executablePath: "/usr/bin/chromium-headless-shell", args: FLAGS });
+    context = await (await browser).newContext({
+      viewport: { width, height },
+      deviceScaleFactor: SCALE,
+      isMobile: true,
+      hasTouch: true,
+      colorScheme: dark ? "dark" : "light",
+      reducedMotion: "reduce",
+      locale: "en-GB",
+    });
+    return { ...(await inBrowser(context, address, { before })), close };
   } catch (error) {
     await close();
     throw error;
   }
 }
 
-async function inBrowser(browser, address, { width, height, dark, before }) {
-  const context = await browser.newContext({
-    viewport: { width, height },
-    deviceScaleFactor: 2,
-    isMobile: true,
-    hasTouch: true,
-    colorScheme: dark ? "dark" : "light",
-    reducedMotion: "reduce",
-    locale: "en-GB",
-  });
+async function inBrowser(context, address, { before }) {
   if (before) await context.addInitScript(...before);
   const page = await context.newPage();
   page.setDefaultTimeout(PATIENCE);
@@ -63,7 +69,7 @@ async function inBrowser(browser, address, { width, height, dark, before }) {
     idOf: (role, name) => by(role, name).getAttribute("id"),
     evaluate: (ask, about) => page.evaluate(ask, about),
     load: (source) => page.evaluate(source),
-    picture: (path) => page.screenshot({ path }),
+    picture: (path, more) => page.screenshot({ path, ...more }),
     resize: (size) => page.setViewportSize(size),
     key: (name) => page.keyboard.press(name),
     /** Media that this engine alone can pretend, such as forced colours. */

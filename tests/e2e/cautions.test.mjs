@@ -5,12 +5,11 @@ import assert from "node:assert/strict";
 import { engine, open, startWithSeason } from "./engine.mjs";
 import { test } from "./tested.mjs";
 
-/** The marks of the page with the sentences below each; runs in the page. */
+/** The lists of cautions by the name of their severity; runs in the page. */
 function marked() {
-  const groups = [...document.querySelectorAll(".severity")];
-  return groups.map((mark) => ({
-    mark: mark.textContent.trim(),
-    said: [...mark.parentElement.querySelectorAll("li")].map((line) => line.textContent.trim()),
+  return [...document.querySelectorAll("main ul[aria-label]")].map((list) => ({
+    mark: list.getAttribute("aria-label"),
+    said: [...list.querySelectorAll("li")].map((line) => line.textContent.trim()),
   }));
 }
 
@@ -20,6 +19,7 @@ test(`${engine}: a herb's cautions stand under one mark for each severity, the g
   await app.sees("heading", "Cautions");
   await app.reads("Not for anyone who is pregnant.");
   const groups = await app.evaluate(marked);
+  assert.equal(await app.evaluate(() => document.querySelectorAll("details:has(ul[aria-label]) > summary .sign").length), 2, "what is lighter is counted by its mark");
   assert.deepEqual(
     groups.map(({ mark }) => mark),
     ["Not for everyone", "Take care", "Good to know"],
@@ -41,5 +41,5 @@ test(`${engine}: where one picks, weeds and gloves are said, and nothing of taki
 test(`${engine}: a herb of which no text was looked up says so`, async (t) => {
   const app = await startWithSeason(t, { width: 360, height: 740 });
   await open(app, "/herb/chickweed");
-  await app.reads("No text was looked up for chickweed");
+  await app.reads("We have no information on chickweed");
 });

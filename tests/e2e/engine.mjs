@@ -7,9 +7,9 @@ const { open: openIn } = await import(engine === "window" ? "./window.mjs" : "./
 
 export { engine };
 
-/** Opens the app for one test and closes it after; `prepare` may fill the journal's folder before. */
-export async function withApp(test, { width = 412, height = 915, dark = false, prepare = async () => {}, before } = {}) {
-  const journal = await freshFolder();
+/** Opens the app for one test and closes it after; `prepare` may fill the journal's folder before, `folder` is one that outlives it. */
+export async function withApp(test, { width = 412, height = 915, dark = false, prepare = async () => {}, before, folder } = {}) {
+  const journal = folder ? { folder, remove: async () => {} } : await freshFolder();
   let app;
   // Asked for at once, so that a test that fails on the way leaves nothing behind either.
   test.after(async () => {
@@ -28,7 +28,7 @@ export async function withApp(test, { width = 412, height = 915, dark = false, p
           shown = await app.evaluate(whatIsShown);
         } catch (error) {
           // The page was loaded anew while it was read.
-          if (!error.message.includes("context was destroyed")) throw error;
+          if (!/context was destroyed|unload event/.test(error.message)) throw error;
         }
         return shown.includes(text);
       },
@@ -42,14 +42,19 @@ function whatIsShown() {
   return document.body.innerText.replaceAll("\u00a0", " ");
 }
 
-/** Opens the app on the demo season, its cautions read. */
+/** Opens the app on the demo season; a book that holds harvests is not begun again. */
 export async function startWithSeason(t, look = {}) {
   const app = await withApp(t, { ...look, prepare: tellSeason });
-  await app.press("button", "I have read this");
+  await app.sees("link", "Pick");
   return app;
 }
 
 /** Goes to an address within the app. */
 export async function open(app, address) {
   await app.evaluate((address) => void (location.hash = address), address);
+}
+
+/** Opens what is folded away, by a selector. */
+export async function unfold(app, folds) {
+  await app.evaluate((folds) => document.querySelectorAll(folds).forEach((fold) => (fold.open = true)), folds);
 }

@@ -22,7 +22,7 @@ test("window: a backup is handed over through the system's dialog", only, async 
     await app.close();
     await own.remove();
   });
-  await app.press("button", "I have read this");
+  await app.press("button", "Open the book");
   await app.evaluate(() => void (location.hash = "/safe"));
   await app.press("button", "Make a backup");
   await app.press("button", /^Save trugbook-/i);

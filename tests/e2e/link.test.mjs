@@ -30,7 +30,7 @@ test("window: the link on a label opens its bottle, and one of another book says
     await until("the page of the bottle", () => opened.evaluate((id) => location.hash === `#/bottle/${id}`, bottle.id));
     await shown(opened, bottle.code);
     await opened.evaluate(() => void (location.hash = `/lot/${encodeURIComponent("trugbook:lot/vuvu-999?name=Sage")}`));
-    await shown(opened, "Nothing in this journal bears the code vuvu-999.");
+    await shown(opened, "Nothing in your records has the code vuvu-999.");
   } finally {
     await opened.close();
   }

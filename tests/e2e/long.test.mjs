@@ -78,7 +78,7 @@ test("browser: what is due and a trace draw only what is near, however much ther
   });
   const bed = beds.find(({ name }) => name === "Long bed").id;
 
-  for (const [address, title] of [["/due", "What is due"], [`/trace/bed/${bed}`, "Trace"]]) {
+  for (const [address, title] of [["/due", "To do"], [`/trace/bed/${bed}`, "Where it went"]]) {
     await open(app, address);
     let lists = [];
     const sum = (of) => lists.reduce((sum, list) => sum + of(list), 0);
@@ -95,7 +95,7 @@ test("browser: what is due and a trace draw only what is near, however much ther
     });
     t.diagnostic(told());
     for (const { heading, length } of lists) {
-      assert.ok(heading.endsWith(length.toLocaleString("en-GB")), `${heading} does not say ${length}`);
+      assert.ok(heading.endsWith(new Intl.NumberFormat("en-GB", { useGrouping: "min2" }).format(length)), `${heading} does not say ${length}`);
     }
 
     // The middle stays where it was on the way back, and the end is there.
@@ -127,4 +127,19 @@ test("browser: what is due and a trace draw only what is near, however much ther
       }),
     );
   }
+});
+
+test("browser: of a season of daily harvests, twenty years deep, three a month are drawn, and no year to come is offered", only, async (t) => {
+  const app = await garden(t, 20 * 365);
+  await open(app, "/season/2006");
+  await until("the ribbon", () => app.evaluate(() => document.querySelectorAll(".stand .sprig").length > 0));
+  const drawn = await app.evaluate(() => [...document.querySelectorAll(".stand")].map((month) => month.querySelectorAll(".sprig").length));
+  assert.deepEqual(drawn, Array(12).fill(3), "and each month counts the rest");
+  assert.ok(await app.evaluate(() => document.body.innerText.includes("365 harvests")));
+  assert.ok((await app.evaluate(() => document.querySelectorAll("main *").length)) < 4_000, "what is folded away is small");
+  await app.sees("link", "The year after, 2007");
+  const year = new Date().getFullYear();
+  await open(app, `/season/${year}`);
+  await app.sees("link", `The year before, ${year - 1}`);
+  assert.equal(await app.evaluate(() => document.querySelectorAll('main nav a[href^="#/season/"]').length), 1);
 });

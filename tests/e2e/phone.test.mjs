@@ -53,7 +53,7 @@ test("phone: one tap in the pantry scans a label and opens its bottle", only, as
   const app = await onAPhone(t);
   const bottle = await someBottle(app);
   await goTo(app, "/pantry");
-  await app.press("link", "Scan a label");
+  await app.press("link", "Scan a label or card");
   await until("the camera looks", () => app.evaluate(() => window.phone.scanning !== null));
   const clear = await app.evaluate(() => getComputedStyle(document.documentElement).backgroundColor);
   assert.equal(clear, "rgba(0, 0, 0, 0)", "the camera shines through the page");
@@ -69,7 +69,7 @@ test("phone: one tap in the pantry scans a label and opens its bottle", only, as
 test("phone: going back ends the camera, and a code can be typed where it may not be used", only, async (t) => {
   const app = await onAPhone(t);
   await goTo(app, "/pantry");
-  await app.press("link", "Scan a label");
+  await app.press("link", "Scan a label or card");
   await until("the camera looks", () => app.evaluate(() => window.phone.scanning !== null));
   await app.press("button", "Back");
   await until("the camera ends", () => app.evaluate(() => window.phone.scanning === null));
@@ -77,10 +77,10 @@ test("phone: going back ends the camera, and a code can be typed where it may no
   const without = await onAPhone(t, false);
   const bottle = await someBottle(without);
   await goTo(without, "/scan");
-  await without.reads("The camera cannot be used here.");
+  await without.reads("The camera can't be used here.");
   await without.press("button", "Open it");
   await without.sees("alert");
-  await without.fill("textbox", "Lot code", bottle.code);
+  await without.fill("textbox", "Code", bottle.code);
   await without.press("button", "Open it");
   await until("its page", async () => (await hash(without)) === `#/bottle/${bottle.id}`);
 });
@@ -92,7 +92,7 @@ test("phone: reminders are off until they are turned on, and follow what is writ
   await app.sees("heading", "Reminders");
   assert.deepEqual(await app.evaluate(() => [window.phone.plans, window.phone.asked]), [[], []], "nothing unasked");
 
-  await app.press("checkbox", "Remind me in the morning of what is due");
+  await app.press("checkbox", "Remind me each morning of what to do");
   const [plan] = await until("a plan", async () => ((await plans()).length > 0 ? plans() : null));
   assert.deepEqual(await app.evaluate(() => window.phone.asked.slice(0, 1)), [true], "the phone asks its owner once");
   assert.ok(plan.length > 0 && plan.length <= 30);
@@ -114,15 +114,15 @@ test("phone: reminders are off until they are turned on, and follow what is writ
   );
 
   await goTo(app, "/settings");
-  await app.press("checkbox", "Remind me in the morning of what is due");
+  await app.press("checkbox", "Remind me each morning of what to do");
   await until("no plan", async () => (await plans()).at(-1).length === 0);
 });
 
 test("phone: where it does not allow them, reminders stay off and say why", only, async (t) => {
   const app = await onAPhone(t, false);
   await goTo(app, "/settings");
-  await app.press("checkbox", "Remind me in the morning of what is due");
-  await app.reads("The phone does not let the book remind you.");
+  await app.press("checkbox", "Remind me each morning of what to do");
+  await app.reads("The phone doesn't let Trugbook remind you.");
   assert.deepEqual(await app.evaluate(() => window.phone.plans.flat()), []);
   assert.equal(await app.evaluate(() => document.querySelector("#field-reminders").checked), false);
 });

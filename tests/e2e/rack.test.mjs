@@ -2,45 +2,24 @@
 // is probably dry, with the snap test and taking it down as what to do.
 
 import assert from "node:assert/strict";
-import { execFileSync } from "node:child_process";
 import { mkdir, readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import path from "node:path";
 
 import { engine, open, withApp } from "./engine.mjs";
 import { barriers, geometry } from "./measures.mjs";
-import { built } from "./programs.mjs";
+import { asking, atRest, dried } from "./asked.mjs";
+import { until } from "./programs.mjs";
 import { test } from "./tested.mjs";
 
 const pictures = path.join(import.meta.dirname, "pictures", engine);
 const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
-const DAY = 86_400_000;
 
 /** One tray at rest for days, its air never noted, and one that weighed 385 g yesterday. */
 function rack(folder) {
-  const ask = (command, request) => {
-    const line = `${JSON.stringify({ command, request })}\n`;
-    const said = execFileSync(built("debug", "dev"), ["ask", "--journal", folder], { input: line, encoding: "utf8" });
-    const { reply, failure } = JSON.parse(said);
-    assert.equal(failure, undefined, said);
-    return reply;
-  };
-  const daysAgo = (days) => new Date(Date.now() - days * DAY).toISOString();
-  const dried = (herb, part, name, fresh, masses) => {
-    const begun = masses.length;
-    const picked = { herb, part, gross_g: fresh, surface: "dry", picked_at: daysAgo(begun + 1.1) };
-    const harvest = ask("harvest.record", picked).harvest.id;
-    const started = { harvest, mass_g: fresh, name, started_at: daysAgo(begun + 1) };
-    const tray = ask("tray.start", started).tray.id;
-    masses.forEach((gross_g, day) => void ask("tray.weigh", { tray, gross_g, at: daysAgo(begun - day) }));
-    return tray;
-  };
+  const ask = asking(folder);
   ask("setting.change", { cautions_seen: true });
-  const rest = [1200, 750, 560, 500, 475, 462, 458, 456, 455, 455, 455];
-  return {
-    still: dried("peppermint", "leaf", "Loft", 2000, rest),
-    early: dried("lemon balm", "herb", "Top tray", 450, [385]),
-  };
+  return { still: atRest(ask), early: dried(ask, "lemon balm", "herb", "Top tray", 450, [385]) };
 }
 
 for (const { dark, text, width, height } of [
@@ -67,33 +46,34 @@ for (const { dark, text, width, height } of [
 
     await open(app, `/weigh/${ids.early}`);
     await app.fill("textbox", "The scale reads", "37");
-    await app.press("button", "Save weigh-in");
+    await app.press("button", "Save weight");
     await app.reads("37 g? The tray weighed 385 g yesterday.");
     await look("rack-odd");
-    await app.press("button", "Correct it");
+    await app.press("button", "Enter it again");
     const focused = () => document.activeElement?.id;
     assert.equal(await app.evaluate(focused), "field-gross_g", "the field waits for the right figure");
     await app.fill("textbox", "The scale reads", "330");
-    await app.press("button", "Save weigh-in");
-    await app.reads("Weigh-in saved.");
+    await app.press("button", "Save weight");
+    await app.reads("Weight saved.");
 
     await open(app, "/rack");
-    await app.reads("Probably dry: try the snap test");
+    await app.reads("Probably dry");
+    await app.reads("Try the snap test");
     await look("rack-probably-dry");
     await open(app, `/tray/${ids.still}`);
     await app.sees("heading", "Probably dry");
     await app.reads("Try the snap test, and take it down if it breaks.");
     const says = (words) => document.body.innerText.includes(words);
-    assert.equal(await app.evaluate(says, "cannot say yet"), false);
+    assert.equal(await app.evaluate(says, "too early to say"), false);
     assert.equal(await app.evaluate(says, "Weigh again"), false, "there is nothing to wait for");
     await look("tray-probably-dry");
 
     await app.press("link", "Take it down");
-    await app.reads("It rests at its stop weight.");
+    await app.reads("Its weight has stopped falling.");
     await app.press("checkbox", "Snap test: it breaks and crumbles");
     await look("tray-take-down");
     await app.press("button", "Take it down");
-    await app.reads("Taken down; it is a dried lot now.");
+    await app.reads("Taken down. It's now in your dried stock.");
 
     await open(app, "/pick");
     await app.fill("searchbox", "Herb", "nettle");
@@ -102,7 +82,7 @@ for (const { dark, text, width, height } of [
     await app.press("button", "Save harvest");
     await app.reads("64 kg? A home seldom picks so much of one plant.");
     await look("pick-odd");
-    await app.press("button", "Keep it");
+    await app.press("button", "Save it anyway");
     await app.reads("Harvest saved.");
     assert.deepEqual(wrong, {}, JSON.stringify(wrong, null, 2));
   });

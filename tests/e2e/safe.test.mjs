@@ -54,44 +54,44 @@ test(`${engine}: a backup is made and restored, and the restoring is taken back`
   await pick(app, "251");
 
   await app.go("/safe-restore");
-  await app.press("button", "Look into it");
+  await app.press("button", "Check the file");
   await app.reads("Choose a file first.");
   await app.attach("Backup file", file);
-  await app.press("button", "Look into it");
-  await app.reads("Changes that only this book has, and that would go: 1.");
-  await app.press("button", "Restore it");
-  await app.reads("Confirm that the backup shall take the place of the book.");
-  await app.press("checkbox", "Put this backup in the place of the book");
-  await app.press("button", "Restore it");
+  await app.press("button", "Check the file");
+  await app.reads("Changes you would lose: 1.");
+  await app.press("button", "Restore");
+  await app.reads("Confirm that the backup will replace your book.");
+  await app.press("checkbox", "Replace my book with this backup");
+  await app.press("button", "Restore");
   await app.reads("The backup is restored.");
-  await app.press("button", "Take it back");
-  await app.reads("Taken back.");
+  await app.press("button", "Undo");
+  await app.reads("Undone. Tap again to redo.");
   await app.go("/garden");
   await app.reads("251 g");
   // A backup leaves the offer to undo where it was.
   await app.go("/safe");
-  await app.reads("Restored or brought together");
+  await app.reads("Restored or combined");
   await app.press("button", "Make a backup");
   await app.reads("The backup is made.");
-  await app.sees("button", "Take it back");
+  await app.sees("button", "Undo");
 });
 
 test(`${engine}: what a second phone wrote comes in and is told`, async (t) => {
   const file = path.join(await outside(t), "other.zip");
   const other = await withFolder(t);
-  await other.press("button", "I have read this");
+  await other.press("button", "Open the book");
   await pick(other, "137");
   await backUp(other, file);
 
   const app = await withFolder(t, tellSeason);
   await app.go("/safe-merge");
-  await app.attach("Backup file of the other phone", file);
-  await app.press("button", "Look into it");
-  await app.reads("What would come in");
-  await app.reads("1 new, 0 changed, 0 gone");
-  await app.press("button", "Bring it in");
-  await app.reads("Both are brought together.");
-  await app.sees("button", "Take it back");
+  await app.attach("Backup file of the other device", file);
+  await app.press("button", "Check the file");
+  await app.reads("What will be added");
+  await app.reads("1 new, 0 changed, 0 deleted");
+  await app.press("button", "Combine");
+  await app.reads("Combined.");
+  await app.sees("button", "Undo");
   await app.go("/garden");
   await app.reads("137 g");
 });
@@ -99,25 +99,25 @@ test(`${engine}: what a second phone wrote comes in and is told`, async (t) => {
 test(`${engine}: tables go out, and come in once every line is right`, async (t) => {
   const folder = await outside(t);
   const app = await withFolder(t);
-  await app.press("button", "I have read this");
+  await app.press("button", "Open the book");
   const [wrong, right] = [path.join(folder, "wrong.csv"), path.join(folder, "right.csv")];
   const head = "picked_at,herb,part,gross_g,bed\n2019-07-14,Peppermint,leaf,412,Lower bank\n";
   await writeFile(wrong, `${head}2019-07-15,Peppermint,leaf,heavy,Lower bank\n`);
   await writeFile(right, `${head}2019-07-15,Peppermint,leaf,398,Lower bank\n`);
   await app.go("/safe-import");
   await app.attach("Table (CSV)", wrong);
-  await app.press("button", "Look through it");
-  await app.reads("Lines to put right: 1");
+  await app.press("button", "Check the table");
+  await app.reads("Lines to fix: 1");
   await app.reads("Line 3, gross_g");
   await app.attach("Table (CSV)", right);
-  await app.press("button", "Look through it");
+  await app.press("button", "Check the table");
   await app.reads("New beds");
-  await app.press("button", "Bring them in");
-  await app.reads("Harvests brought in: 2.");
+  await app.press("button", "Import them");
+  await app.reads("Harvests imported: 2.");
   await app.reads("398 g");
 
   await app.go("/safe-export");
-  await app.press("button", "Make the export");
+  await app.press("button", "Export");
   await app.reads("The export is made.");
   const [made] = await readdir(path.join(app.folder, "made"));
   assert.match(made, /^trugbook-.*\.zip$/);
@@ -127,7 +127,7 @@ test(`${engine}: tables go out, and come in once every line is right`, async (t)
 test(`${engine}: a page that is loaded anew goes on watching the backup`, async (t) => {
   const app = await withFolder(t, tellSeason);
   await app.go("/safe");
-  await app.reads("At least 8 characters.");
+  await app.reads("Seal it with a passphrase");
   // A password has no role that it could be found by.
   for (const field of ["field-passphrase", "field-passphrase_again"]) {
     await app.evaluate((id) => {
@@ -158,8 +158,8 @@ test(`${engine}: a damaged book is rescued when it is opened, and says so`, asyn
     await damage(folder, 0);
   });
   await app.go("/safe");
-  await app.reads("The book was damaged and has been rescued");
-  await app.reads("of its entries in the log could be read");
+  await app.reads("Your book was damaged and is now rescued");
+  await app.reads("of its entries could be read");
   await app.reads("damaged-1.trugbook");
   await app.go("/pantry");
   await app.reads("Calendula");
@@ -172,8 +172,8 @@ test(`${engine}: damage that shows later is rescued by a button`, async (t) => {
   });
   await app.go("/safe-rescue");
   await app.press("button", "Save what can be read");
-  await app.reads("The book was damaged and has been rescued");
-  await app.reads("The photos are not touched by this");
+  await app.reads("Your book was damaged and is now rescued");
+  await app.reads("Your photos are not touched");
   await app.go("/pantry");
   await app.reads("Calendula");
 });
@@ -195,14 +195,14 @@ async function damagePicture(folder) {
 test(`${engine}: the book is checked by a button, and says what is damaged`, async (t) => {
   const app = await withFolder(t, tellSeason);
   await app.go("/safe");
-  await app.reads("The book was not checked yet");
+  await app.reads("Not checked yet");
   await app.go("/safe-check");
-  await app.press("button", "Check the book");
-  await app.reads("Everything reads as it was written.");
+  await app.press("button", "Check your records");
+  await app.reads("Everything is as you entered it.");
   await damagePicture(app.folder);
   await app.press("button", "Check again");
   await app.reads("One thing is wrong.");
-  await app.reads("The picture is damaged.");
+  await app.reads("This photo is damaged.");
   await app.go("/safe");
   await app.reads("The last check found something wrong.");
 });
@@ -215,9 +215,9 @@ test(`${engine}: a book whose file is missing or empty is asked about, and a res
   // The restore point holds the harvest that the backup does not.
   await other.go("/safe-restore");
   await other.attach("Backup file", file);
-  await other.press("button", "Look into it");
-  await other.press("checkbox", "Put this backup in the place of the book");
-  await other.press("button", "Restore it");
+  await other.press("button", "Check the file");
+  await other.press("checkbox", "Replace my book with this backup");
+  await other.press("button", "Restore");
   await other.reads("The backup is restored.");
 
   for (const harm of ["missing", "empty"]) {
@@ -227,15 +227,15 @@ test(`${engine}: a book whose file is missing or empty is asked about, and a res
       for (const name of [journal, `${journal}-wal`, `${journal}-shm`]) await rm(name, { force: true });
       if (harm === "empty") await writeFile(journal, "");
     });
-    await app.sees("heading", "The book is not here");
+    await app.sees("heading", "Your book is missing");
     await app.reads(harm === "empty" ? "but it is empty" : "is missing from its folder");
-    await app.reads("Nothing was deleted and nothing was begun.");
+    await app.reads("Trugbook deleted nothing and started nothing new.");
     // Every other screen says it, too, and leads here.
     await app.go("/pantry");
-    await app.reads("The book is not where it was.");
+    await app.reads("Your book is missing.");
     await app.go("/safe-lost");
-    await app.press("button", "Begin a new, empty book");
-    await app.reads("Confirm that you want to begin with an empty book.");
+    await app.press("button", "Start a new, empty book");
+    await app.reads("Confirm that you want to start with an empty book.");
     await app.press("button", /^Go back to/);
     await app.reads("251 g");
   }
@@ -246,10 +246,10 @@ test(`${engine}: a missing book is begun anew only when the maker confirms it`, 
     await tellSeason(folder);
     for (const end of ["", "-wal", "-shm"]) await rm(path.join(folder, `journal.trugbook${end}`), { force: true });
   });
-  await app.sees("heading", "The book is not here");
-  await app.press("checkbox", "Begin with an empty book");
-  await app.press("button", "Begin a new, empty book");
-  await app.press("button", "I have read this");
+  await app.sees("heading", "Your book is missing");
+  await app.press("checkbox", "Start with an empty book");
+  await app.press("button", "Start a new, empty book");
+  await app.press("button", "Open the book");
   await pick(app, "61");
   await app.go("/garden");
   await app.reads("61 g");
@@ -268,10 +268,10 @@ test(`${engine}: a backup that was changed after it was made is not trusted, and
   for (const untrusted of [changed, cut]) {
     await app.go("/safe-restore");
     await app.attach("Backup file", untrusted);
-    await app.press("button", "Look into it");
+    await app.press("button", "Check the file");
     await app.reads("Damaged in the backup");
     await app.reads("journal.trugbook");
-    await app.reads("This backup cannot be restored. The book stays as it is.");
+    await app.reads("This backup can't be restored. Your book stays as it is.");
     await app.go("/garden");
   }
   await app.go("/pantry");
@@ -285,10 +285,10 @@ test(`${engine}: a backup of a damaged book says that it is one, and does not co
   });
   await app.go("/safe");
   await app.press("button", "Make a backup");
-  await app.reads("The book is damaged. This file holds what could be read of it.");
-  await app.reads("of its entries in the log could be read");
+  await app.reads("Your book is damaged. This file holds what could be read.");
+  await app.reads("of its entries could be read");
   const made = await readdir(path.join(app.folder, "made"));
   assert.deepEqual(made.length, 1);
   assert.match(made[0], /^trugbook-.*-damaged\.zip$/);
-  await app.reads("None was made on this device");
+  await app.reads("No backup made on this device yet");
 });

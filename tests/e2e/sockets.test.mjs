@@ -85,12 +85,12 @@ test("window: while it is used, the app reaches nothing but the driver on this m
     await own.remove();
   });
 
-  await app.press("button", "I have read this");
+  await app.press("button", "Open the book");
   await app.press("link", "Pick");
   await app.fill("searchbox", "Herb", "pepperm");
   await app.press("button", "Peppermint");
   await app.press("radio", "leaf");
-  await app.attach("Photograph", file("tests", "photo", "samples", "place_and_zone.jpg"));
+  await app.attach("Take a photo", file("tests", "photo", "samples", "place_and_zone.jpg"));
   await app.fill("textbox", "Weight on the scale", "250");
   await app.press("button", "Save harvest");
   await app.sees("button", "Undo");

@@ -48,8 +48,8 @@ async function lookDownTo(words) {
 async function use(app, bottle, millilitres) {
   await open(app, `/use/${bottle}`);
   await app.fill("textbox", "How much", millilitres);
-  await app.press("button", "Take it off");
-  await app.reads("Use noted.");
+  await app.press("button", "Save");
+  await app.reads("Saved.");
 }
 
 test(`${engine}: a bottle that two phones used asks what is true, and the answer settles it`, async (t) => {
@@ -61,15 +61,14 @@ test(`${engine}: a bottle that two phones used asks what is true, and the answer
     await tellSeason(made);
     bottle = fullBottle(made);
   });
-  await first.press("button", "I have read this");
   await backUp(first, base);
 
   const second = await phone(t);
   await open(second, "/safe-restore");
   await second.attach("Backup file", base);
-  await second.press("button", "Look into it");
-  await second.press("checkbox", "Put this backup in the place of the book");
-  await second.press("button", "Restore it");
+  await second.press("button", "Check the file");
+  await second.press("checkbox", "Replace my book with this backup");
+  await second.press("button", "Restore");
   await second.reads("The backup is restored.");
 
   const more = Math.ceil(bottle.size_ml * 0.6);
@@ -77,26 +76,26 @@ test(`${engine}: a bottle that two phones used asks what is true, and the answer
   await backUp(second, other);
 
   await open(first, "/safe-merge");
-  await first.attach("Backup file of the other phone", other);
-  await first.press("button", "Look into it");
-  await first.press("button", "Bring it in");
-  await first.reads("Both are brought together.");
+  await first.attach("Backup file of the other device", other);
+  await first.press("button", "Check the file");
+  await first.press("button", "Combine");
+  await first.reads("Combined.");
   await open(first, `/bottle/${bottle.id}`);
-  await first.reads("Put right");
-  await first.reads(`By the records ${2 * more} mL were taken of it`);
-  for (const choice of ["Give away", "Throw away", "Correct"]) await first.sees("link", choice);
-  await first.sees("button", "It is empty");
+  await first.reads("Fix the amount");
+  await first.reads(`Your records show ${2 * more} mL taken from it`);
+  for (const choice of ["Give away", "Throw away", "Edit"]) await first.sees("link", choice);
+  await first.sees("button", "Mark as empty");
 
   // In the list it stands among what else is due, of which only what is near is drawn.
   await open(first, "/due");
-  await first.sees("heading", "What is due");
-  await first.evaluate(lookDownTo, "Say what is true.");
-  for (const choice of [/^It was given away: /, /^It was thrown away: /, /^Correct it: /]) await first.sees("link", choice);
+  await first.sees("heading", "To do");
+  await first.evaluate(lookDownTo, "Fix one of the amounts.");
+  for (const choice of [/^It was given away: /, /^It was thrown away: /, /^Edit it: /]) await first.sees("link", choice);
   await first.press("button", /^It is empty: /);
-  await first.reads("Bottle finished.");
+  await first.reads("Bottle marked as empty.");
   await open(first, `/bottle/${bottle.id}`);
-  await first.reads("Finished");
+  await first.reads("Empty since");
   await until("nothing more is asked of it", () =>
-    first.evaluate(() => !document.body.innerText.includes("Say what is true.")),
+    first.evaluate(() => !document.body.innerText.includes("Fix one of the amounts.")),
   );
 });

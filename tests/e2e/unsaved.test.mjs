@@ -8,13 +8,13 @@ import { test } from "./tested.mjs";
 
 test(`${engine}: a harvest form outlives the page, and is gone once it is saved`, async (t) => {
   const app = await withApp(t);
-  await app.press("button", "I have read this");
+  await app.press("button", "Open the book");
   await app.press("link", "Pick");
   await app.fill("searchbox", "Herb", "pepperm");
   await app.press("button", "Peppermint");
   await app.press("radio", "leaf");
-  await app.attach("Photograph", file("tests", "photo", "samples", "place_and_zone.jpg"));
-  await app.reads("by the photo");
+  await app.attach("Take a photo", file("tests", "photo", "samples", "place_and_zone.jpg"));
+  await app.reads("from the photo");
   await app.fill("textbox", "Weight on the scale", "250");
   await app.reads("Dry, it will weigh about");
 
@@ -24,7 +24,7 @@ test(`${engine}: a harvest form outlives the page, and is gone once it is saved`
   });
   await until("the page begins anew", () => app.evaluate(() => !window.isOld).catch(() => false));
   await app.reads("Dry, it will weigh about");
-  await app.reads("by the photo");
+  await app.reads("from the photo");
   assert.equal(await app.value("textbox", "Weight on the scale"), "250");
 
   await app.press("button", "Save harvest");

@@ -10,7 +10,7 @@ const only = { skip: engine === "window" ? false : "a browser has walls of its o
 
 test("window: the page may call its own commands and no plugin", only, async (t) => {
   const app = await withApp(t);
-  await app.press("button", "I have read this");
+  await app.press("button", "Open the book");
   const answers = await app.evaluate(async () => {
     const { invoke } = window.__TAURI_INTERNALS__;
     const asked = {
@@ -44,7 +44,7 @@ test("window: the page runs no script but its own and fetches nothing from elsew
   t.after(() => elsewhere.close());
   await new Promise((resolve) => elsewhere.once("listening", resolve));
   const app = await withApp(t);
-  await app.press("button", "I have read this");
+  await app.press("button", "Open the book");
 
   const done = await app.evaluate(async (address) => {
     const tried = (act) => {

@@ -25,7 +25,7 @@ fn open(folder: &Path, disk: Disk) -> App {
 fn call(app: &App, command: &str, request: &Value) -> Result<Value, String> {
     match api::call(app, command, &request.to_string()) {
         Ok(reply) => Ok(serde_json::from_str(&reply).unwrap()),
-        Err(failure) => Err(failure.message),
+        Err(failure) => Err(failure.message.to_string()),
     }
 }
 
@@ -131,6 +131,7 @@ fn a_failing_disk_leaves_old_or_new_and_a_sentence() {
                 drop(app);
                 if let Err(message) = &outcome {
                     failures += 1;
+                    let message = api::Language::English.say_messages(message);
                     assert!(message.ends_with('.'), "{name} at {nth}: {message}");
                     if matches!(fault, Fault::Full | Fault::ShortThenFull) {
                         let is_said = message.contains("full") || message.contains("no room");
@@ -138,11 +139,7 @@ fn a_failing_disk_leaves_old_or_new_and_a_sentence() {
                     }
                 }
                 let app = open(folder.path(), Disk::default());
-                assert_eq!(
-                    app.faults().unwrap(),
-                    Vec::<String>::new(),
-                    "{name} {fault:?} at {nth}"
-                );
+                assert_eq!(app.faults().unwrap(), [], "{name} {fault:?} at {nth}");
                 drop(app);
                 let found = tables(folder.path());
                 let is_old_or_new = found == old || found.len() == new.len();
@@ -204,7 +201,7 @@ fn a_database_that_cannot_grow_refuses_and_keeps_what_was_acknowledged() {
             "with {blocks} blocks something is recorded: {said}"
         );
         let app = open(folder.path(), Disk::default());
-        assert_eq!(app.faults().unwrap(), Vec::<String>::new());
+        assert_eq!(app.faults().unwrap(), []);
         for id in acknowledged {
             call(&app, "harvest.show", &json!({ "id": id })).unwrap();
         }

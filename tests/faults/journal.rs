@@ -70,7 +70,7 @@ fn pick_and_lay_out(store: &mut Store, number: u128) -> Result<Done, Failure> {
                 note: None,
             },
         )?;
-        Ok::<_, Failure>((format!("Picked and laid out {number}"), ()))
+        Ok::<_, Failure>((format!("Picked and laid out {number}").into(), ()))
     })?;
     Ok(done.0)
 }
@@ -119,7 +119,7 @@ fn a_torn_log_loses_whole_deeds_from_its_end_and_nothing_else() {
             written[..found.len()],
             "cut at {cut}: the first deeds, each whole"
         );
-        assert_eq!(store.audit().unwrap(), Vec::<String>::new(), "cut at {cut}");
+        assert_eq!(store.audit().unwrap(), [], "cut at {cut}");
         let tables = store.tables().unwrap();
         store.rebuild().unwrap();
         assert_eq!(
@@ -224,7 +224,8 @@ fn a_deed_that_fails_halfway_leaves_nothing() {
             Ok::<_, Failure>(("Added a bed".into(), ()))
         })
         .unwrap_err();
-    assert_eq!(failure.to_string(), "The name must not be empty.");
+    let said = api::Language::English.tell(&failure.message());
+    assert_eq!(said, "Fill in the name.");
     assert_eq!(failure.field(), Some("name"));
     assert_eq!((deeds(&store), store.tables().unwrap()), before);
 }
@@ -252,5 +253,5 @@ fn two_writers_wait_for_each_other() {
         all.windows(2).all(|pair| pair[0].at < pair[1].at),
         "no two writes share a time"
     );
-    assert_eq!(store.audit().unwrap(), Vec::<String>::new());
+    assert_eq!(store.audit().unwrap(), []);
 }

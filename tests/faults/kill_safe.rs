@@ -15,6 +15,7 @@ use std::time::Duration;
 
 use api::{App, SystemClock};
 use archive::{Progress, Unpacker};
+use checks::Random;
 use journal::{DeedId, DeviceId};
 use serde_json::{Value, json};
 use store::Store;
@@ -124,15 +125,6 @@ fn killed(
     reader.join().unwrap()
 }
 
-/// A linear congruential generator (constants of Knuth's MMIX): the moments differ within a run
-/// and are the same in every run.
-fn random(state: &mut u64) -> u64 {
-    *state = state
-        .wrapping_mul(6_364_136_223_846_793_005)
-        .wrapping_add(1_442_695_040_888_963_407);
-    *state >> 33
-}
-
 #[test]
 fn a_kill_during_anything_leaves_the_state_before_or_after_it() {
     let (folder, outside, there) = (
@@ -166,11 +158,11 @@ fn a_kill_during_anything_leaves_the_state_before_or_after_it() {
     let base = deeds(&path);
     let other = deeds(&there.path().join("journal.trugbook"));
     let (mut state, mut before) = (base.clone(), None::<Deeds>);
-    let mut seed = 2027;
+    let mut random = Random::of(2027);
     let (mut completed, mut interrupted) = (0, BTreeSet::new());
     for run in 0..kills() {
-        let lines = 1 + random(&mut seed) % 12;
-        let after = Duration::from_micros(random(&mut seed) % 40_000);
+        let lines = 1 + random.below(12);
+        let after = Duration::from_micros(random.below(40_000));
         let (done, about) = killed(folder.path(), outside.path(), run, lines, after);
         completed += done.len();
         let app = App::open(folder.path(), Box::new(SystemClock))
@@ -279,7 +271,7 @@ fn a_kill_during_a_migration_leaves_a_file_that_migrates() {
         fs::copy(&old, &copy).unwrap();
         deeds(&copy)
     };
-    let mut seed = 11;
+    let mut random = Random::of(11);
     let (runs, mut before) = (kills().max(20), 0);
     for run in 0..runs {
         let folder = tempfile::tempdir().unwrap();
@@ -287,7 +279,7 @@ fn a_kill_during_a_migration_leaves_a_file_that_migrates() {
         fs::copy(&old, &path).unwrap();
         let length = fs::metadata(&path).unwrap().len();
         let mut keeper = opening(folder.path(), outside.path());
-        let moment = Duration::from_micros(random(&mut seed) % 20_000);
+        let moment = Duration::from_micros(random.below(20_000));
         // By turns: before it can have begun, once it has begun, once it has written, and once it is done.
         let has_come = || match run % 4 {
             0 => true,
@@ -313,11 +305,7 @@ fn a_kill_during_a_migration_leaves_a_file_that_migrates() {
         said.read_to_string(&mut told).unwrap();
         before += u64::from(told.is_empty());
         let store = Store::open(&path, DeviceId(Uuid::nil())).unwrap();
-        assert_eq!(
-            store.audit().unwrap(),
-            Vec::<String>::new(),
-            "after kill {run}"
-        );
+        assert_eq!(store.audit().unwrap(), [], "after kill {run}");
         drop(store);
         assert!(expected.is_subset(&deeds(&path)), "after kill {run}");
     }

@@ -117,11 +117,16 @@ fn every_command_answers_or_refuses_in_a_sentence_whatever_it_is_asked() {
                 Err(failure) => {
                     let said = failure.message;
                     prop_assert!(
-                        said.ends_with('.')
-                            && !said.starts_with(|first: char| first.is_lowercase()),
+                        said.to_string().ends_with('.')
+                            && !said
+                                .to_string()
+                                .starts_with(|first: char| first.is_lowercase()),
                         "{command} {text:.400} is refused by no sentence: {said}"
                     );
-                    prop_assert!(said.chars().count() < 900, "too long to read: {said:.300}");
+                    prop_assert!(
+                        said.to_string().chars().count() < 900,
+                        "too long to read: {said:.300}"
+                    );
                 }
             }
             Ok(())
@@ -141,7 +146,7 @@ fn every_command_answers_or_refuses_in_a_sentence_whatever_it_is_asked() {
         "too few requests make sense: {answered} of {asked}"
     );
     drop(app);
-    assert_eq!(open(folder.path()).faults().unwrap(), Vec::<String>::new());
+    assert_eq!(open(folder.path()).faults().unwrap(), []);
 }
 
 #[test]
@@ -155,7 +160,7 @@ fn a_request_longer_than_any_page_sends_is_refused_unread() {
     );
     let before = worked();
     let failure = api::call(&app, "bed.add", &request).unwrap_err();
-    assert!(failure.message.contains("2 MiB"), "{failure:?}");
+    assert!(failure.message.to_string().contains("2 MiB"), "{failure:?}");
     let took = worked() - before;
     assert!(took < Duration::from_secs(1), "reading it works {took:?}");
     let deep = format!(

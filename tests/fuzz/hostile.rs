@@ -5,6 +5,7 @@ use std::io::{BufWriter, Write};
 use std::path::{Path, PathBuf};
 
 use archive::{Packer, Progress};
+use checks::Random;
 use chrono::DateTime;
 use disk::Disk;
 use image::codecs::png::PngEncoder;
@@ -92,23 +93,12 @@ pub fn all() -> Vec<Hostile> {
     ]
 }
 
-/// Marsaglia's xorshift, so that a file is the same in every run.
-struct Random(u64);
-
-impl Random {
-    fn next(&mut self) -> u64 {
-        self.0 ^= self.0 << 13;
-        self.0 ^= self.0 >> 7;
-        self.0 ^= self.0 << 17;
-        self.0
+/// Bytes that cannot be pressed together, up to that length.
+fn fill(random: &mut Random, bytes: &mut Vec<u8>, until: usize) {
+    while bytes.len() < until {
+        bytes.extend_from_slice(&random.bits().to_le_bytes());
     }
-
-    fn fill(&mut self, bytes: &mut Vec<u8>, until: usize) {
-        while bytes.len() < until {
-            bytes.extend_from_slice(&self.next().to_le_bytes());
-        }
-        bytes.truncate(until);
-    }
+    bytes.truncate(until);
 }
 
 fn sample(name: &str) -> Vec<u8> {
@@ -122,13 +112,13 @@ fn put(path: &Path, bytes: &[u8]) {
 
 fn noise(path: &Path) {
     let mut bytes = Vec::new();
-    Random(1).fill(&mut bytes, LARGE);
+    fill(&mut Random::of(1), &mut bytes, LARGE);
     put(path, &bytes);
 }
 
 fn noisy_jpeg(path: &Path) {
     let mut bytes = b"\xFF\xD8\xFF".to_vec();
-    Random(2).fill(&mut bytes, LARGE);
+    fill(&mut Random::of(2), &mut bytes, LARGE);
     put(path, &bytes);
 }
 
@@ -143,7 +133,7 @@ fn huge(sample_name: &str, frame: [u8; 2], path: &Path) {
     let header = usize::from(bytes[scan + 2]) * 256 + usize::from(bytes[scan + 3]) + 2;
     bytes.truncate(scan + header);
     let from = bytes.len();
-    Random(3).fill(&mut bytes, LARGE);
+    fill(&mut Random::of(3), &mut bytes, LARGE);
     // No marker ends the scan early.
     for byte in &mut bytes[from..] {
         if *byte == 0xFF {
@@ -245,9 +235,11 @@ fn tiff_of_pointers(path: &Path) {
 
 /// So many pixels a side of colours that no coding makes small.
 fn picture(side: u32) -> DynamicImage {
-    let mut random = Random(5);
+    let (mut random, mut value) = (Random::of(5), 0);
     DynamicImage::ImageRgba8(RgbaImage::from_fn(side, side, |x, _| {
-        let value = if x % 16 == 0 { random.next() } else { random.0 };
+        if x % 16 == 0 {
+            value = random.bits();
+        }
         image::Rgba((value as u32).to_le_bytes())
     }))
 }
@@ -305,7 +297,7 @@ fn png_of_profile(path: &Path) {
 
 fn png_of_noisy_profile(path: &Path) {
     let mut profile = Vec::new();
-    Random(7).fill(&mut profile, LARGE - 500_000);
+    fill(&mut Random::of(7), &mut profile, LARGE - 500_000);
     png_with(profile, path);
 }
 
@@ -371,7 +363,7 @@ fn large_heic(path: &Path) {
 
 fn sealed_noise(path: &Path) {
     let mut bytes = b"age-encryption.org/v1\n".to_vec();
-    Random(6).fill(&mut bytes, LARGE);
+    fill(&mut Random::of(6), &mut bytes, LARGE);
     put(path, &bytes);
 }
 
@@ -435,6 +427,7 @@ fn long_journal(path: &Path) {
         },
         device: DeviceId(Uuid::from_u128(2)),
         text: "Wrote much".into(),
+        message: None,
         revokes: None,
         changes: (0..changes).map(change).collect(),
     };
@@ -496,11 +489,11 @@ pub fn album(folder: &Path, photos: usize, each: usize) -> u64 {
     let app = api::App::open(folder, Box::new(api::SystemClock)).unwrap();
     drop(app);
     let album = photo::Album::open(folder.join("photos")).unwrap();
-    let mut random = Random(11);
+    let mut random = Random::of(11);
     let mut picture = b"\xFF\xD8\xFF\xE0".to_vec();
-    random.fill(&mut picture, each);
+    fill(&mut random, &mut picture, each);
     for _ in 0..photos {
-        picture[10..18].copy_from_slice(&random.next().to_le_bytes());
+        picture[10..18].copy_from_slice(&random.bits().to_le_bytes());
         let mut upload = album.begin().unwrap();
         upload.write(&picture).unwrap();
         upload.keep().unwrap();

@@ -5,6 +5,7 @@
 
 #![allow(clippy::unwrap_used, reason = "in a test a panic is the report")]
 
+mod codes;
 mod commands;
 mod hostile;
 mod memory;

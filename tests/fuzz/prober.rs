@@ -11,7 +11,7 @@ use serde_json::{Value, json};
 fn call(app: &App, command: &str, request: &Value) -> Result<Value, String> {
     match api::call(app, command, &request.to_string()) {
         Ok(reply) => serde_json::from_str(&reply).map_err(|why| why.to_string()),
-        Err(failure) => Err(failure.message),
+        Err(failure) => Err(failure.message.to_string()),
     }
 }
 

@@ -14,6 +14,8 @@ enum Shape {
     Nothing,
     Word(String),
     List(Box<Shape>),
+    /// So many in a fixed order.
+    Row(Vec<Shape>),
     Record(Vec<Field>),
     OneOf(Vec<Shape>),
     AllOf(Vec<Shape>),
@@ -98,6 +100,10 @@ impl Bindings {
             Shape::List(each) => prop::collection::vec(deeper(each, name), 0..4)
                 .prop_map(Value::from)
                 .boxed(),
+            Shape::Row(each) => {
+                let each: Vec<_> = each.iter().map(|shape| deeper(shape, name)).collect();
+                each.prop_map(Value::from).boxed()
+            }
             Shape::Named(name) => return deeper(&self.types[name], name),
             Shape::OneOf(shapes) => {
                 prop::strategy::Union::new(shapes.iter().map(|shape| deeper(shape, name))).boxed()
@@ -302,6 +308,14 @@ impl Reader {
                 let shape = self.shape();
                 self.expect(")");
                 shape
+            }
+            "[" => {
+                let mut each = Vec::new();
+                while !self.is_next("]") {
+                    each.push(self.shape());
+                    self.is_next(",");
+                }
+                Shape::Row(each)
             }
             "number" => Shape::Number,
             "string" => Shape::Text,

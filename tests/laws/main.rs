@@ -8,4 +8,5 @@
 mod drying;
 mod journal;
 mod mixture;
+mod own_words;
 mod plan;

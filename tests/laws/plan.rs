@@ -82,6 +82,7 @@ proptest! {
                 state: wish.state,
                 mass_g,
                 moisture_wet_percent: None,
+                told: None,
                 identity: Default::default(),
             };
             let jar = compose::compose(&Composition::of(&wish.preparation, plant)).expect("it was planned");

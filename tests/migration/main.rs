@@ -7,9 +7,10 @@ use std::path::{Path, PathBuf};
 
 use chrono::{DateTime, NaiveDate};
 use journal::{
-    Bed, Deed, DeviceId, Harvest, HarvestState, Jar, JarId, Lot, Source, Tray, TrayId, Weighing,
-    fold,
+    Bed, Deed, DeviceId, Harvest, HarvestState, Jar, JarId, Lot, PhotoHash, Pictured, Portrait,
+    PortraitId, Source, Tray, TrayId, Weighing, fold,
 };
+use message::Message;
 use store::{Failure, HarvestFilter, JarFilter, LotFilter, Store};
 use uuid::Uuid;
 
@@ -62,14 +63,14 @@ fn an_empty_file_becomes_a_journal_that_opens_again() {
         first,
         "the device keeps the name it was given first"
     );
-    assert_eq!(again.audit().unwrap(), Vec::<String>::new());
+    assert_eq!(again.audit().unwrap(), []);
 }
 
 #[test]
 fn a_file_of_version_1_opens_with_everything_in_it() {
     let (_folder, path) = frozen("v1.sqlite");
     let mut store = open(&path).unwrap();
-    assert_eq!(store.audit().unwrap(), Vec::<String>::new());
+    assert_eq!(store.audit().unwrap(), []);
     assert_eq!(
         store.device(),
         DeviceId(Uuid::from_u128(1)),
@@ -130,6 +131,11 @@ fn a_file_of_version_1_opens_with_everything_in_it() {
             assert_eq!(r.lots(&every_lot)?.rows.len(), 3);
             let list = r.deeds(99)?;
             assert_eq!(list.iter().filter(|deed| deed.undone).count(), 1);
+            for deed in list {
+                let (line, told) = (&deed.line, deed.line.told());
+                assert_eq!(line.message, None, "it was written before there were any");
+                assert_eq!(told, Message::own(&line.text), "so it stays as it stands");
+            }
             Ok::<_, Failure>(())
         })
         .unwrap();
@@ -179,12 +185,22 @@ fn a_file_of_version_1_can_be_written_on() {
         .find(|deed| deed.changes.iter().any(|c| c.row == jar.to_string()))
         .unwrap();
     let (done, line) = store
-        .undo(journal::DeedId(Uuid::from_u128(900)), now, poured.id)
+        .undo(
+            journal::DeedId(Uuid::from_u128(900)),
+            now,
+            poured.id,
+            |line| api::Language::English.tell(line),
+        )
         .unwrap();
-    assert!(line.starts_with("Took back: "), "{line}");
+    assert!(line.text.starts_with("Undid: "), "{line:?}");
     assert_eq!(store.read(|r| r.tray(&tray)).unwrap().dried_left_g, 102.0);
     store
-        .undo(journal::DeedId(Uuid::from_u128(901)), now, done.deed)
+        .undo(
+            journal::DeedId(Uuid::from_u128(901)),
+            now,
+            done.deed,
+            |line| line.to_string(),
+        )
         .unwrap();
     assert_eq!(store.tables().unwrap(), before);
 }
@@ -193,7 +209,7 @@ fn a_file_of_version_1_can_be_written_on() {
 fn a_file_of_version_2_opens_with_the_whole_pantry_in_it() {
     let (_folder, path) = frozen("v2.sqlite");
     let mut store = open(&path).unwrap();
-    assert_eq!(store.audit().unwrap(), Vec::<String>::new());
+    assert_eq!(store.audit().unwrap(), []);
     store
         .read(|r| {
             let jar = r.jars(&jars(1))?.rows.remove(0);
@@ -215,7 +231,8 @@ fn a_file_of_version_2_opens_with_the_whole_pantry_in_it() {
             );
             let given = bottles[1].bottle.end.as_ref().unwrap();
             assert_eq!(given.to.as_deref(), Some("the neighbour"));
-            assert_eq!(r.bottles_standing()?.len(), 2);
+            let standing = bottles.iter().filter(|it| it.bottle.end.is_none());
+            assert_eq!(standing.count(), 2);
             let code = "BADO 113".parse()?;
             assert_eq!(r.bottle_coded(&code)?, Some(bottles[2].id));
             assert_eq!(r.recipes()?[0].1.stars, Some(4));
@@ -230,10 +247,93 @@ fn a_file_of_version_2_opens_with_the_whole_pantry_in_it() {
 }
 
 #[test]
+fn a_file_of_version_5_opens_with_its_photos_and_takes_in_a_portrait() {
+    let (_folder, path) = frozen("v5.sqlite");
+    let store = open(&path).unwrap();
+    assert_eq!(store.audit().unwrap(), []);
+    let (jar, photo) = store
+        .read(|r| {
+            let jar = r.jars(&jars(1))?.rows.remove(0);
+            assert_eq!(r.strainings(&jar.id)?[0].1.came_out_ml, 160.5);
+            assert_eq!(r.bottles_of(&jar.id)?.len(), 2);
+            assert_eq!(
+                r.portraits(Pictured::Jar(jar.id))?,
+                [],
+                "nobody could take one"
+            );
+            let photos = r.photos()?;
+            assert_eq!(photos[0].1.name.as_deref(), Some("leaf.jpg"));
+            assert_eq!(r.photo_uses(&photos[0].0)?.len(), 1, "the harvest has it");
+            let said = r.deeds(99)?;
+            assert!(said.iter().all(|deed| deed.line.message.is_some()));
+            Ok::<_, Failure>((jar.id, photos[0].0.clone()))
+        })
+        .unwrap();
+    takes_in_a_portrait(store, &path, Pictured::Jar(jar), photo);
+}
+
+#[test]
+fn a_file_of_version_6_opens_with_its_portraits_and_takes_in_one_of_a_herb() {
+    let (_folder, path) = frozen("v6.sqlite");
+    let store = open(&path).unwrap();
+    assert_eq!(store.audit().unwrap(), []);
+    let (herb, photo) = store
+        .read(|r| {
+            let jar = r.jars(&jars(1))?.rows.remove(0);
+            let portraits = r.portraits(Pictured::Jar(jar.id))?;
+            assert_eq!(portraits.len(), 1);
+            let face = r.face(Pictured::Jar(jar.id))?;
+            assert_eq!(face.as_ref(), Some(&portraits[0].1.photo));
+            let (herb, own) = r.herbs()?.remove(0);
+            assert_eq!(own.common, "Mountain tea");
+            assert_eq!(
+                r.portraits(Pictured::Herb(herb))?,
+                [],
+                "nobody could take one"
+            );
+            Ok::<_, Failure>((herb, portraits[0].1.photo.clone()))
+        })
+        .unwrap();
+    takes_in_a_portrait(store, &path, Pictured::Herb(herb), photo);
+}
+
+/// A portrait is kept beside what was written, shows what it is of, and is in the tables made anew.
+fn takes_in_a_portrait(mut store: Store, path: &Path, of: Pictured, photo: PhotoHash) {
+    let log = deeds(&store);
+    let portrait = Portrait {
+        of,
+        photo: photo.clone(),
+        at: DateTime::parse_from_rfc3339("2026-12-01T12:00:00+02:00").unwrap(),
+        shown: true,
+    };
+    let id = PortraitId(Uuid::from_u128(901));
+    store
+        .perform(journal::DeedId(Uuid::from_u128(900)), portrait.at, |w| {
+            w.record(&id, &portrait)?;
+            Ok::<_, Failure>(("Took a photo".into(), ()))
+        })
+        .unwrap();
+    drop(store);
+    let mut store = open(path).unwrap();
+    assert_eq!(deeds(&store)[..log.len()], log, "what was written stays");
+    let face = store.read(|r| r.face(of)).unwrap();
+    assert_eq!(face, Some(photo));
+    let tables = store.tables().unwrap();
+    store.rebuild().unwrap();
+    assert_eq!(store.tables().unwrap(), tables);
+}
+
+#[test]
 fn the_version_before_is_told_to_be_updated() {
     // What a version did with any file above its own format: it refused it. So a log that speaks of
-    // bottles must not lie in a file of format 1, nor one that may hold a measured pH in one of 2.
-    for (name, version) in [("v1.sqlite", 1_u32), ("v2.sqlite", 2)] {
+    // bottles must not lie in a file of format 1, nor one that may hold a measured pH in one of 2, nor one
+    // that may hold portraits in one of 5, nor one that may hold those of herbs in one of 6.
+    for (name, version) in [
+        ("v1.sqlite", 1_u32),
+        ("v2.sqlite", 2),
+        ("v5.sqlite", 5),
+        ("v6.sqlite", 6),
+    ] {
         let (_folder, path) = frozen(name);
         assert_eq!(
             fs::read(&path).unwrap()[USER_VERSION],
@@ -241,7 +341,7 @@ fn the_version_before_is_told_to_be_updated() {
             "{name} as it was written"
         );
         drop(open(&path).unwrap());
-        assert_eq!(fs::read(&path).unwrap()[USER_VERSION], 4_u32.to_be_bytes());
+        assert_eq!(fs::read(&path).unwrap()[USER_VERSION], 7_u32.to_be_bytes());
     }
 }
 
@@ -253,8 +353,8 @@ fn a_newer_file_is_refused_in_a_sentence_and_left_as_it_is() {
     fs::write(&path, &bytes).unwrap();
     let failure = open(&path).err().expect("it is refused");
     assert_eq!(
-        failure.to_string(),
-        "This journal was written by a newer version of Trugbook; update the app to open it."
+        api::Language::English.tell(&failure.message()),
+        "A newer version of Trugbook made this book. Update Trugbook to open it."
     );
     assert_eq!(fs::read(&path).unwrap(), bytes, "not a byte was touched");
 }
@@ -270,7 +370,10 @@ fn a_file_that_is_no_journal_is_refused_and_left_as_it_is() {
         fs::write(&path, &bytes).unwrap();
         let failure = open(&path).err().expect("it is refused");
         assert_eq!(failure, Failure::NotAJournal, "{name}");
-        assert_eq!(failure.to_string(), "This file is not a Trugbook journal.");
+        assert_eq!(
+            api::Language::English.tell(&failure.message()),
+            "This file is not a Trugbook book."
+        );
         assert_eq!(fs::read(&path).unwrap(), bytes, "{name}");
     }
 }

@@ -4,7 +4,7 @@ use std::io::Read;
 use std::time::Duration;
 
 use checks::worked;
-use photo::{NoPreview, PhotoError, Preview};
+use photo::{Failure, NoPreview, Preview};
 use proptest::prelude::*;
 
 use crate::{album, files_under, sample, take_in};
@@ -99,7 +99,7 @@ fn has_a_clear_outcome(bytes: &[u8]) -> Result<(), TestCaseError> {
                 prop_assert!(place.lat.abs() <= 90.0 && place.lon.abs() <= 180.0);
             }
         }
-        Err(PhotoError::NotAPicture | PhotoError::Empty) => {
+        Err(Failure::NotAPicture | Failure::Empty) => {
             prop_assert_eq!(files_under(folder.path()), 0)
         }
         Err(error) => prop_assert!(false, "{error}"),

@@ -3,9 +3,14 @@
 use std::fs;
 use std::io::{self, Read};
 
-use photo::{Album, Hash, MAX_BYTES, Photo, PhotoError, Preview};
+use photo::{Album, Failure, Hash, MAX_BYTES, Photo, Preview};
 
 use crate::{album, files_under, sample, take_in};
+
+/// A failure as its maker reads it.
+fn said(failure: &Failure) -> String {
+    api::Language::English.say_messages(&failure.to_string())
+}
 
 #[test]
 fn a_photo_is_kept_under_its_blake3_hash() {
@@ -85,7 +90,7 @@ fn an_upload_that_breaks_off_leaves_nothing() {
     let (folder, album) = album();
     let bytes = sample("no_exif.jpg");
     let error = album.take_in(bytes.chain(Broken)).unwrap_err();
-    assert!(matches!(error, PhotoError::Disk(_)), "{error}");
+    assert!(matches!(error, Failure::Disk(_)), "{error}");
     assert_eq!(files_under(folder.path()), 0);
 }
 
@@ -202,11 +207,11 @@ fn what_is_no_picture_is_refused_in_a_sentence_and_not_kept() {
         ("half a signature", b"\xFF\xD8".as_slice()),
     ] {
         let error = album.take_in(bytes).unwrap_err();
-        assert!(matches!(error, PhotoError::NotAPicture), "{what}: {error}");
-        assert!(error.to_string().starts_with("This file is not a photo."));
+        assert!(matches!(error, Failure::NotAPicture), "{what}: {error}");
+        assert!(said(&error).starts_with("This file is not a photo."));
     }
     let error = album.take_in(b"".as_slice()).unwrap_err();
-    assert_eq!(error.to_string(), "This file is empty. Choose a photo.");
+    assert_eq!(said(&error), "This file is empty. Choose a photo.");
     assert_eq!(files_under(folder.path()), 0);
 }
 
@@ -216,7 +221,7 @@ fn a_file_above_64_mb_is_refused_while_it_streams_in() {
     let endless = sample("no_exif.jpg");
     let error = album.take_in(endless.chain(io::repeat(0x55))).unwrap_err();
     assert_eq!(
-        error.to_string(),
+        said(&error),
         "This file is larger than 64 MB. Choose a photo of at most 64 MB."
     );
     assert_eq!(files_under(folder.path()), 0);
@@ -232,10 +237,6 @@ fn only_64_lower_case_hexadecimal_digits_name_a_photo() {
     let sound = "0123456789abcdef".repeat(4);
     let hash: Hash = sound.parse().unwrap();
     assert_eq!(hash.to_string(), sound);
-    assert_eq!(
-        serde_json::to_string(&hash).unwrap(),
-        format!("\"{sound}\"")
-    );
     let climbing = format!("{}{}", "../".repeat(21), "a");
     for text in [
         "",
@@ -247,11 +248,7 @@ fn only_64_lower_case_hexadecimal_digits_name_a_photo() {
         &"é".repeat(32),
     ] {
         assert!(
-            matches!(text.parse::<Hash>(), Err(PhotoError::BadHash)),
-            "{text}"
-        );
-        assert!(
-            serde_json::from_value::<Hash>(text.into()).is_err(),
+            matches!(text.parse::<Hash>(), Err(Failure::BadHash)),
             "{text}"
         );
     }

@@ -8,6 +8,12 @@ use photo::{Album, NoPreview, Photo, Preview, THUMB_SIDE};
 
 use crate::{album, sample, take_in};
 
+/// What is told of a picture in English, by the word that the journal keeps.
+fn said(photo: &Photo) -> Option<String> {
+    let note = photo.note()?;
+    Some(api::Language::English.tell(&photo::told(&note)))
+}
+
 fn shown(album: &Album, photo: &Photo) -> RgbImage {
     let mut bytes = Vec::new();
     album
@@ -138,8 +144,8 @@ fn heic_tiff_and_gif_are_kept_without_a_preview_and_say_so() {
         let photo = take_in(&album, &sample(name));
         assert_eq!(photo.preview, Preview::No(NoPreview::Unsupported), "{name}");
         let note =
-            format!("Kept as it is, without a preview: this kind of {kind} cannot be shown here.");
-        assert_eq!(photo.note(), Some(note));
+            format!("Saved as it is, without a preview: this kind of {kind} cannot be shown here.");
+        assert_eq!(said(&photo), Some(note));
         assert!(album.thumb(&photo.hash).unwrap().is_none());
     }
 }
@@ -153,7 +159,7 @@ fn a_jpeg_cut_in_the_middle_shows_its_upper_part() {
         let (_folder, album) = album();
         let photo = take_in(&album, &bytes[..bytes.len() * 2 / 3]);
         assert_eq!(photo.preview, Preview::Part, "{name}");
-        assert!(photo.note().unwrap().contains("damaged"));
+        assert!(said(&photo).unwrap().contains("damaged"));
         let picture = shown(&album, &photo);
         assert_eq!(picture.dimensions(), (160, 120));
         if name == "no_exif.jpg" {
@@ -189,8 +195,8 @@ fn a_jpeg_cut_in_its_header_is_kept_without_a_preview() {
     let photo = take_in(&album, &sample("place_and_zone.jpg")[..700]);
     assert_eq!(photo.preview, Preview::No(NoPreview::Damaged));
     assert_eq!(
-        photo.note().unwrap(),
-        "Kept as it is, without a preview: the file is damaged."
+        said(&photo).unwrap(),
+        "Saved as it is, without a preview: the file is damaged."
     );
 }
 
@@ -224,7 +230,7 @@ fn a_picture_of_more_than_100_megapixels_is_kept_and_never_unpacked() {
         let photo = take_in(&album, &bytes);
         assert_eq!(photo.preview, Preview::No(NoPreview::TooLarge));
         assert_eq!((photo.width, photo.height), (Some(12_000), Some(9_000)));
-        assert!(photo.note().unwrap().contains("too large"));
+        assert!(said(&photo).unwrap().contains("too large"));
     }
 }
 

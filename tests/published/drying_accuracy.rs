@@ -287,7 +287,8 @@ fn estimates_meet_their_goals() {
 #[test]
 fn an_oven_sample_measures_the_lot_from_the_first_hour() {
     let batches = batches();
-    for (step_g, limit) in [(0.1, 2.5), (1.0, f64::MAX)] {
+    // 15 g leave about 3 g, of which a reading in whole grams is off by a quarter of a gram in the middle.
+    for (step_g, limit) in [(0.1, 2.5), (1.0, 10.0)] {
         let (mut tally, mut widths) = (Tally::default(), Vec::new());
         for batch in &batches {
             let dry_g = (15.0 * batch.dry_g / batch.fresh_g / step_g).round() * step_g;
@@ -363,14 +364,14 @@ fn batches_drawn_afresh_do_as_well() {
     let fresh = drying_simulation::drawn(&batches(), count, 4);
     println!("error of the stop weight, batches drawn afresh  n  median  90th pct   90 % holds");
     for (share, limit) in [
-        (0.0, 15.0),
-        (0.30, 15.0),
-        (0.50, 15.0),
-        (0.70, 15.0),
-        (0.85, 15.0),
-        (0.95, 7.0),
-        (0.98, 3.5),
-        (1.0, f64::MAX),
+        (0.0, Some(15.0)),
+        (0.30, Some(15.0)),
+        (0.50, Some(15.0)),
+        (0.70, Some(15.0)),
+        (0.85, Some(15.0)),
+        (0.95, Some(7.0)),
+        (0.98, Some(3.5)),
+        (1.0, None),
     ] {
         let when = format!("afresh, {:.0} % of the water lost", 100.0 * share);
         let own = at_stage(&fresh, share, false, usize::MAX, &when);
@@ -382,7 +383,11 @@ fn batches_drawn_afresh_do_as_well() {
             &format!("{when}, air noted"),
         );
         for figures in [own, aired] {
-            assert!(figures.median <= limit, "{when}: {} %", figures.median);
+            assert!(
+                limit.is_none_or(|limit| figures.median <= limit),
+                "{when}: {} %",
+                figures.median
+            );
             assert!(figures.coverage >= 87.0, "{when}: {} %", figures.coverage);
         }
     }

@@ -1,12 +1,12 @@
 //! What a maker's own finished batches teach about the next one, on simulated makers.
 
-use checks::table;
+use checks::{Random, table};
 use physics::{
     drying::{DryMatterPrior, Lot, estimate},
     quantity::grams,
 };
 
-use crate::{drying_simulation::Deviates, quantile};
+use crate::quantile;
 
 /// Error of the next batch's dry matter, in per cent, and how often the interval held.
 fn next_batch(own: &[f64], next: f64) -> (f64, bool) {
@@ -31,7 +31,8 @@ fn next_batch(own: &[f64], next: f64) -> (f64, bool) {
 fn three_own_batches_beat_the_table() {
     let users = table("simulated_learning");
     assert_eq!(users.len(), 30);
-    for (batches, limit) in [(0, f64::MAX), (1, f64::MAX), (3, 8.0), (5, 8.0)] {
+    let mut without = None;
+    for (batches, limit) in [(0, None), (1, None), (3, Some(8.0)), (5, Some(8.0))] {
         let (mut errors, mut last_errors, mut held) = (Vec::new(), Vec::new(), 0);
         for user in &users {
             let mut fractions: Vec<f64> = (1..=10)
@@ -51,7 +52,15 @@ fn three_own_batches_beat_the_table() {
             "{batches} own batches, no weigh-in: median {median:.2} %, holds {coverage:.1} % of {n}; the thirty last {:.2} %",
             quantile(&mut last_errors, 0.5)
         );
-        assert!(median <= limit, "{median} % after {batches}");
+        // Without a batch of its own the table alone speaks; each further one must do better than it.
+        let table = *without.get_or_insert(median);
+        assert!(
+            batches == 0 || median < table,
+            "{median} % after {batches}, {table} % by the table"
+        );
+        if let Some(limit) = limit {
+            assert!(median <= limit, "{median} % after {batches}");
+        }
         assert!(
             coverage >= 87.0,
             "the 90 % interval held {coverage} % after {batches} batches"
@@ -72,18 +81,18 @@ fn three_own_batches_are_enough_for_makers_drawn_afresh() {
     const MOST: f64 = 1.49;
     println!("own batches of 20000 makers drawn afresh: median error, 90 % holds");
     for (kind, offset_sd, batch_sd, limit) in [
-        ("as described", 0.20, 0.10, 8.0),
-        ("table worse than stated", 0.35, 0.10, 8.0),
-        ("batches differ more", 0.20, 0.18, f64::MAX),
+        ("as described", 0.20, 0.10, Some(8.0)),
+        ("table worse than stated", 0.35, 0.10, Some(8.0)),
+        ("batches differ more", 0.20, 0.18, None),
     ] {
-        let mut deviates = Deviates(4);
+        let mut random = Random::of(4);
         let (mut after, mut held): ([Vec<f64>; 4], [usize; 4]) = Default::default();
         let (mut floor, mut best) = (Vec::new(), Vec::new());
         let ratio: f64 = batch_sd / offset_sd;
         for _ in 0..MAKERS {
-            let offset = offset_sd * deviates.next();
+            let offset = offset_sd * random.normal();
             let batches: [f64; 4] =
-                std::array::from_fn(|_| (offset + batch_sd * deviates.next()).min(MOST));
+                std::array::from_fn(|_| (offset + batch_sd * random.normal()).min(MOST));
             let next = batches[3];
             let own = batches.map(|it| libm::exp(-1.6 + it));
             for known in 0..4 {
@@ -111,15 +120,18 @@ fn three_own_batches_are_enough_for_makers_drawn_afresh() {
             lines.join("; ")
         );
         let three = quantile(&mut after[3], 0.5);
-        assert!(three <= limit, "{kind}: {three} % is above {limit} %");
         assert!(
             three <= best + 0.2,
             "{kind}: {three} % where {best} % can be had"
         );
-        assert!(
-            limit > 100.0 || held[3] * 100 >= 87 * MAKERS,
-            "{kind}: the interval held {} of {MAKERS}",
-            held[3]
-        );
+        // Where batches differ more than the rule expects, only how near it comes to the best is held.
+        if let Some(limit) = limit {
+            assert!(three <= limit, "{kind}: {three} % is above {limit} %");
+            assert!(
+                held[3] * 100 >= 87 * MAKERS,
+                "{kind}: the interval held {} of {MAKERS}",
+                held[3]
+            );
+        }
     }
 }

@@ -7,9 +7,8 @@
 //! this is at 60 % is from memory), where the forecast uses Oswin's. Dry matter has heavier tails than the
 //! prior says. What each scene adds, and where its figures come from, stands in [`Scene::about`].
 
+use checks::Random;
 use physics::drying::{DryMatterPrior, Pace};
-
-use crate::drying_simulation::Deviates;
 
 /// Hours of one step.
 const STEP: f64 = 0.25;
@@ -112,7 +111,7 @@ pub struct Lot {
     pub looks: Vec<Look>,
 }
 
-fn within(dice: &mut Deviates, low: f64, high: f64) -> f64 {
+fn within(dice: &mut Random, low: f64, high: f64) -> f64 {
     dice.between(low, high)
 }
 
@@ -137,7 +136,7 @@ struct Room {
 }
 
 impl Room {
-    fn drawn(scene: Scene, dice: &mut Deviates) -> Self {
+    fn drawn(scene: Scene, dice: &mut Random) -> Self {
         let humidity = match scene {
             Scene::DampRoom => within(dice, 0.62, 0.80),
             _ => within(dice, 0.38, 0.58),
@@ -151,9 +150,9 @@ impl Room {
         }
     }
 
-    fn at(&mut self, hours: f64, dice: &mut Deviates) -> (f64, f64) {
+    fn at(&mut self, hours: f64, dice: &mut Random) -> (f64, f64) {
         self.weather +=
-            -self.weather * STEP / 72.0 + 0.04 * libm::sqrt(2.0 * STEP / 72.0) * dice.next();
+            -self.weather * STEP / 72.0 + 0.04 * libm::sqrt(2.0 * STEP / 72.0) * dice.normal();
         let sun = libm::sin(2.0 * std::f64::consts::PI * (hours - self.noon) / 24.0);
         (
             self.celsius + self.swing.0 * sun - 8.0 * self.weather,
@@ -164,7 +163,7 @@ impl Room {
 
 /// As many lots of a scene as asked for, each of a kind of plant taken from `kinds`.
 pub fn drawn(scene: Scene, kinds: &[(DryMatterPrior, Pace)], count: usize, seed: u64) -> Vec<Lot> {
-    let mut dice = Deviates(seed ^ ((scene as u64 + 1) << 32));
+    let mut dice = Random::of(seed ^ ((scene as u64 + 1) << 32));
     let suits = |pace: Pace| match scene {
         Scene::ThickRoot => pace == Pace::Dense,
         Scene::EarlyStall => pace == Pace::Leafy,
@@ -179,7 +178,7 @@ pub fn drawn(scene: Scene, kinds: &[(DryMatterPrior, Pace)], count: usize, seed:
         .collect()
 }
 
-fn lot(scene: Scene, prior: DryMatterPrior, pace: Pace, dice: &mut Deviates) -> Lot {
+fn lot(scene: Scene, prior: DryMatterPrior, pace: Pace, dice: &mut Random) -> Lot {
     let mut fraction = 1.0;
     while !(0.03..0.7).contains(&fraction) {
         // One lot in ten comes from a garden half as different again as the table says.
@@ -188,7 +187,7 @@ fn lot(scene: Scene, prior: DryMatterPrior, pace: Pace, dice: &mut Deviates) -> 
         } else {
             1.0
         };
-        fraction = libm::exp(prior.mean() + wide * prior.sd() * dice.next());
+        fraction = libm::exp(prior.mean() + wide * prior.sd() * dice.normal());
     }
     let plant_g = libm::exp(within(dice, libm::log(150.0), libm::log(2000.0)));
     let dry_g = plant_g * fraction;
@@ -199,16 +198,16 @@ fn lot(scene: Scene, prior: DryMatterPrior, pace: Pace, dice: &mut Deviates) -> 
     };
     let slowest_h = match (scene, pace) {
         (Scene::ThickRoot, _) => libm::exp(within(dice, libm::log(70.0), libm::log(250.0))),
-        (_, Pace::Leafy) => 18.0 * libm::exp(0.45 * dice.next()),
-        (_, Pace::Dense) => 55.0 * libm::exp(0.45 * dice.next()),
+        (_, Pace::Leafy) => 18.0 * libm::exp(0.45 * dice.normal()),
+        (_, Pace::Dense) => 55.0 * libm::exp(0.45 * dice.normal()),
     };
     // The slowest mode of a plate of half thickness one decays in 4 / (pi^2 D).
     let diffusion = 4.0 / (std::f64::consts::PI * std::f64::consts::PI * slowest_h);
     let film = diffusion * libm::exp(within(dice, libm::log(1.0), libm::log(8.0)));
     // It snaps below about 12 %, to which growers dry by hand (Tasmanian grower guide: 10 to 12 %); that each
     // lot and hand differs by a point is invented.
-    let snaps_below = 0.120 + 0.010 * dice.next();
-    let own_balance = libm::exp(0.14 * dice.next());
+    let snaps_below = 0.120 + 0.010 * dice.normal();
+    let own_balance = libm::exp(0.14 * dice.normal());
     let mut room = Room::drawn(scene, dice);
     let longest = if scene == Scene::ThickRoot {
         1400.0
@@ -241,8 +240,8 @@ fn lot(scene: Scene, prior: DryMatterPrior, pace: Pace, dice: &mut Deviates) -> 
         }
         _ => 1.0,
     };
-    let shown = |mass_g: f64, dice: &mut Deviates| {
-        libm::round(mass_g / step_g + 0.15 * dice.next()) * step_g
+    let shown = |mass_g: f64, dice: &mut Random| {
+        libm::round(mass_g / step_g + 0.15 * dice.normal()) * step_g
     };
     let fresh_g = shown(plant_g + dew_g, dice);
 
@@ -283,7 +282,7 @@ fn lot(scene: Scene, prior: DryMatterPrior, pace: Pace, dice: &mut Deviates) -> 
                 celsius,
                 humidity_percent: 100.0 * humidity,
                 true_moisture: wet,
-                snaps: wet < snaps_below + 0.004 * dice.next(),
+                snaps: wet < snaps_below + 0.004 * dice.normal(),
                 is_wrong: false,
             });
             let gap = libm::round(within(dice, 8.0, 26.0) / STEP) * STEP;
@@ -360,7 +359,7 @@ fn dry(layers: &mut [f64; LAYERS], end: f64, diffusion: f64, film: f64) {
 }
 
 /// Types one weigh-in wrongly, anywhere in the run but at least the second.
-fn mistype(scene: Scene, lot: &mut Lot, dice: &mut Deviates) {
+fn mistype(scene: Scene, lot: &mut Lot, dice: &mut Random) {
     let tray_g = libm::round(within(dice, 60.0, 400.0));
     let count = lot.looks.len();
     if count < 3 {

@@ -6,6 +6,7 @@
 //! that differs by lot; dry matter drawn from the prior; a scale of whole grams, read every 8 to 26
 //! hours. It shares no code with the forecast but the published isotherm.
 
+use checks::Random;
 use physics::{
     drying::{DryMatterPrior, Pace, RelativeHumidity, sorption::HERB_LEAF},
     quantity::celsius,
@@ -15,30 +16,6 @@ use crate::{Batch, WeighIn};
 
 /// Hours of one step; drying takes days.
 const STEP: f64 = 0.25;
-
-/// Normal and uniform deviates over a counter hashed after Steele and others (2014), so that what is
-/// drawn is the same on every machine.
-pub struct Deviates(pub u64);
-
-impl Deviates {
-    fn unit(&mut self) -> f64 {
-        self.0 = self.0.wrapping_add(0x9e37_79b9_7f4a_7c15);
-        let mut z = self.0;
-        z = (z ^ (z >> 30)).wrapping_mul(0xbf58_476d_1ce4_e5b9);
-        z = (z ^ (z >> 27)).wrapping_mul(0x94d0_49bb_1331_11eb);
-        ((z ^ (z >> 31)) >> 11) as f64 / (1_u64 << 53) as f64
-    }
-
-    pub fn between(&mut self, low: f64, high: f64) -> f64 {
-        low + (high - low) * self.unit()
-    }
-
-    /// Standard normal, by Box and Muller.
-    pub fn next(&mut self) -> f64 {
-        let radius = libm::sqrt(-2.0 * libm::log(1.0 - self.unit()));
-        radius * libm::cos(2.0 * std::f64::consts::PI * self.unit())
-    }
-}
 
 /// The air of a room: its means, how far it swings in a day, and how the weather stands.
 struct Room {
@@ -50,9 +27,9 @@ struct Room {
 }
 
 impl Room {
-    fn drawn(dice: &mut Deviates) -> Self {
+    fn drawn(dice: &mut Random) -> Self {
         Self {
-            celsius: (23.0 + 2.8 * dice.next()).clamp(17.0, 29.0),
+            celsius: (23.0 + 2.8 * dice.normal()).clamp(17.0, 29.0),
             humidity: dice.between(0.41, 0.64),
             swing: (dice.between(1.0, 4.0), dice.between(0.02, 0.10)),
             noon: dice.between(0.0, 24.0),
@@ -61,10 +38,10 @@ impl Room {
     }
 
     /// Temperature and humidity at an hour; the weather drifts over two days.
-    fn at(&mut self, hours: f64, dice: &mut Deviates) -> (f64, f64) {
+    fn at(&mut self, hours: f64, dice: &mut Random) -> (f64, f64) {
         let news = libm::sqrt(2.0 * STEP / 48.0);
-        self.weather.0 += 1.5 * news * dice.next() - self.weather.0 * STEP / 48.0;
-        self.weather.1 += 0.05 * news * dice.next() - self.weather.1 * STEP / 48.0;
+        self.weather.0 += 1.5 * news * dice.normal() - self.weather.0 * STEP / 48.0;
+        self.weather.1 += 0.05 * news * dice.normal() - self.weather.1 * STEP / 48.0;
         let sun = libm::sin(2.0 * std::f64::consts::PI * (hours - self.noon) / 24.0);
         (
             self.celsius + self.swing.0 * sun + self.weather.0,
@@ -75,7 +52,7 @@ impl Room {
 
 /// As many batches as asked for, each of a kind of plant taken from `kinds`.
 pub fn drawn(kinds: &[Batch], count: usize, seed: u64) -> Vec<Batch> {
-    let mut dice = Deviates(seed);
+    let mut dice = Random::of(seed);
     (0..count)
         .map(|_| {
             let at = (dice.unit() * kinds.len() as f64) as usize;
@@ -84,11 +61,11 @@ pub fn drawn(kinds: &[Batch], count: usize, seed: u64) -> Vec<Batch> {
         .collect()
 }
 
-fn batch(prior: DryMatterPrior, pace: Pace, dice: &mut Deviates) -> Batch {
+fn batch(prior: DryMatterPrior, pace: Pace, dice: &mut Random) -> Batch {
     let mut fraction = 1.0;
     // No plant is picked three quarters dry.
     while fraction >= 0.75 {
-        fraction = libm::exp(prior.mean() + prior.sd() * dice.next());
+        fraction = libm::exp(prior.mean() + prior.sd() * dice.normal());
     }
     let fresh_g = libm::round(libm::exp(dice.between(libm::log(60.0), libm::log(1500.0))));
     let (dry_g, moisture_fresh) = (fresh_g * fraction, 1.0 / fraction - 1.0);
@@ -96,7 +73,7 @@ fn batch(prior: DryMatterPrior, pace: Pace, dice: &mut Deviates) -> Batch {
         Pace::Leafy => 13.0,
         Pace::Dense => 38.0,
     };
-    let fast = libm::exp(0.5 * dice.next()) / usual;
+    let fast = libm::exp(0.5 * dice.normal()) / usual;
     let share = dice.between(0.5, 0.85);
     let slow = fast * dice.between(0.25, 0.6);
     let cap = if dice.unit() < 0.4 {
@@ -104,7 +81,7 @@ fn batch(prior: DryMatterPrior, pace: Pace, dice: &mut Deviates) -> Batch {
     } else {
         f64::MAX
     };
-    let lot = libm::exp(0.12 * dice.next());
+    let lot = libm::exp(0.12 * dice.normal());
     let mut room = Room::drawn(dice);
 
     let (mut quick, mut late) = (moisture_fresh, moisture_fresh);

@@ -39,25 +39,22 @@ fn is_as_grave(caution: &Caution, row: &Row) -> bool {
 #[test]
 fn every_clause_is_said_with_its_own_severity_source_and_status() {
     let mut verdict = Verdict::default();
-    let mut ran = 0;
     for row in table("herb_clauses") {
         let key = row.text("key");
         if row.text("part") == "oil" || key.starts_with('*') {
             continue;
         }
-        ran += 1;
         let code = row.text("clause").replace('_', "-");
         let said = cautions::of_herb(herb(key));
         let is_said = said.iter().any(|one| {
             one.code == code
                 && is_as_grave(one, &row)
                 && one.status == status(&row)
-                && one.source.as_deref().unwrap_or_default() == row.text("source")
+                && one.source == formulary::source_of(row.text("source"))
         });
         verdict.holds(key, is_said, &code);
     }
-    assert_eq!(ran, 372);
-    verdict.conclude(ran);
+    verdict.conclude(372);
 }
 
 fn jar(preparation: &str, name: &str, part: &str) -> Vec<Caution> {
@@ -67,6 +64,7 @@ fn jar(preparation: &str, name: &str, part: &str) -> Vec<Caution> {
         state: PlantState::Dried,
         mass_g: 50.0,
         moisture_wet_percent: None,
+        told: None,
         identity: Default::default(),
     };
     let wish = Composition::of(preparation, plant);
@@ -86,7 +84,7 @@ fn a_class_is_said_by_what_the_jar_holds() {
     let comfrey = cautions::of_herb(herb("comfrey"));
     let class = comfrey
         .iter()
-        .find(|one| one.text.contains("clause-any-pyrrolizidine"));
+        .find(|one| one.text.to_string().contains("clause-any-pyrrolizidine"));
     assert!(class.is_some_and(|one| one.severity == Severity::Stop));
 }
 
@@ -96,7 +94,7 @@ fn every_caution_is_one_short_plain_line_in_both_languages() {
     for entry in herbs::all() {
         for one in cautions::of_herb(entry) {
             for language in Language::ALL {
-                let text = language.say(&one.text);
+                let text = language.tell(&one.text);
                 assert!(text.ends_with('.'), "{}: {text}", entry.key);
                 for sentence in text.split(['.', ';']).filter(|part| !part.is_empty()) {
                     let words = sentence.split_whitespace().count();
@@ -115,7 +113,7 @@ fn every_caution_is_one_short_plain_line_in_both_languages() {
                     assert!(!text.contains(unfit), "{}: {text}", entry.key);
                 }
             }
-            let [english, german] = Language::ALL.map(|language| language.say(&one.text));
+            let [english, german] = Language::ALL.map(|language| language.tell(&one.text));
             assert_ne!(english, german, "{}", entry.key);
         }
     }
@@ -126,13 +124,14 @@ fn what_bars_some_people_reads_not_for() {
     for entry in herbs::all() {
         for one in cautions::of_herb(entry) {
             if one.severity == Severity::NotFor {
-                let english = Language::English.say(&one.text).to_lowercase();
+                let english = Language::English.tell(&one.text).to_lowercase();
                 let reads = [
                     "not for",
                     "not together",
                     "not beside",
                     "never for",
                     "not as a medicine for",
+                    "do not take it with",
                 ];
                 assert!(
                     reads.iter().any(|words| english.contains(words)),
@@ -146,8 +145,7 @@ fn what_bars_some_people_reads_not_for() {
 #[test]
 fn every_published_strength_is_a_fact_with_its_form_and_ratio() {
     let mut verdict = Verdict::default();
-    let rows = table("herb_strengths");
-    for row in &rows {
+    for row in &table("herb_strengths") {
         let key = row.text("key");
         let form = match row.text("form") {
             "tincture" => Form::Tincture,
@@ -167,7 +165,7 @@ fn every_published_strength_is_a_fact_with_its_form_and_ratio() {
         });
         verdict.holds(key, is_carried, row.text("ratio"));
     }
-    verdict.conclude(rows.len());
+    verdict.conclude(121);
 }
 
 /// "1:5", "1:3.5-4.5", "2:1" in mL to a gram.
@@ -233,7 +231,7 @@ fn no_look_alike_speaks_of_a_rule_that_the_app_does_not_keep() {
                 for language in Language::ALL {
                     let text = language.tell(&message);
                     assert!(
-                        !text.contains("second person") && !text.contains("blocked"),
+                        !text.contains("rule") && !text.contains("blocked"),
                         "{text}"
                     );
                     assert!(!text.starts_with("look-alike"), "{text} has no words");

@@ -1,20 +1,20 @@
 import "./styles/index.css";
 import { mount } from "svelte";
 import App from "./App.svelte";
-import { openBook } from "./state";
-import { language } from "./words";
+import { openSession } from "./state/session";
+import { language, learn } from "./words";
 
 document.documentElement.lang = language;
 const target = document.getElementById("app");
 void start();
 
 async function start(): Promise<void> {
-  const book = await openBook();
-  const isGarden = book.route.trail.screen === "garden";
+  const [session] = await Promise.all([openSession(), learn()]);
+  const isGarden = session.route.trail.screen === "garden";
   // The other screens are many times the garden's size: it stands with its pictures before they are read.
-  const others = (isGarden ? stands() : Promise.resolve()).then(async () => (await import("./screens")).screens);
-  if (target) mount(App, { target, props: { book, others } });
-  void others.then(() => book.safe.resume());
+  const others = (isGarden ? stands() : Promise.resolve()).then(() => import("./places"));
+  if (target) mount(App, { target, props: { session, others } });
+  void others.then(() => session.safe.resume());
 }
 
 /** Once the garden has been painted and its first pictures had their turn, or a finger is on its way elsewhere. */

@@ -23,7 +23,7 @@ fn no_more_is_bottled_than_came_out() {
             json!({"jar": jar["id"], "bottles": [{"ml": 50, "count": 5}]}),
         )
         .of("not_enough", "bottles")
-        .says("2 % is allowed");
+        .says("We allow 2 %");
     let first = filled(&world, &jar, 50.0, 3);
     assert_eq!(number(&first, "/rest_ml"), 50.0);
     // 204 mL of 200: the reading of the jug may be out by 2 %.
@@ -42,7 +42,7 @@ fn no_more_is_bottled_than_came_out() {
         .unwrap();
     world
         .refused("deed.undo", json!({"deed": straining["deed"]}))
-        .says("take that back first");
+        .says("Undo that first");
     world.call("deed.undo", json!({"deed": last["deed"]}));
     world.call("deed.undo", json!({"deed": first["deed"]}));
     world.call("deed.undo", json!({"deed": straining["deed"]}));
@@ -92,7 +92,7 @@ fn a_bottle_is_used_by_the_measure_at_hand() {
     world.call("bottle.finish", json!({"bottle": bottle["id"]}));
     refuse(json!({"ml": 1}))
         .of("invalid", "bottle")
-        .says("is finished");
+        .says("was emptied on");
     assert!(world.app().faults().unwrap().is_empty());
 }
 
@@ -112,7 +112,7 @@ fn fresh_herb_in_oil_goes_by_the_calendar_and_never_by_the_nose() {
         .of("invalid", "outcome");
     let page = world.call("bottle.show", json!({"code": bottle["code"]}))["bottle"].clone();
     assert_eq!(page["signs"].as_array().unwrap().len(), 1);
-    assert!(text(&page, "/signs/0/text").contains("do not smell or taste"));
+    assert!(text(&page, "/signs/0/text").contains("Don't smell or taste it to check"));
     world.at("2026-07-18T20:00:00+02:00");
     world.call("bottle.use", json!({"bottle": bottle["id"], "ml": 10}));
     world.at("2026-07-19T08:00:00+02:00");
@@ -162,6 +162,16 @@ fn the_sums_of_a_bottle_are_the_trades() {
         "to the cent"
     );
     assert_eq!(page["arithmetic"]["currency"], "EUR");
+    let of_jar = spirit / 1000.0 * 40.0;
+    assert!(
+        (number(&jar, "/cost/amount") - of_jar).abs() < 0.005,
+        "the whole jar"
+    );
+    assert_eq!(jar["cost"]["currency"], "EUR");
+    assert_eq!(
+        jar["cost"]["notes"][0]["text"],
+        "Without water: no price is known."
+    );
     assert_eq!(page["chain"]["jar"]["id"], jar["id"]);
     assert_eq!(page["chain"]["pours"][0]["supply"], supply["id"]);
 }
@@ -177,4 +187,62 @@ fn an_oil_found_bad_is_binned_before_its_date() {
     let due = world.call("due.list", json!({"days": 30}));
     assert_eq!(due["due"].as_array().unwrap().len(), 1);
     assert_eq!(due["due"][0]["what"], "bin");
+}
+
+#[test]
+fn a_bottle_tells_ways_to_use_it_and_what_is_for_the_skin_tells_none() {
+    let world = World::new();
+    let filled = |preparation: &str, plant: Value, liquid: Value| {
+        let composition = json!({"preparation": preparation, "plants": [plant],
+            "stock": [liquid, {"kind": "water"}]});
+        let jar = world.call("jar.pour", json!({"composition": composition}))["jar"].clone();
+        let strained = json!({"jar": jar["id"], "came_out_ml": 100, "how": "pressed"});
+        world.call("jar.strain", strained);
+        let fill = json!({"jar": jar["id"], "bottles": [{"ml": 50, "count": 1}]});
+        world.call("bottle.fill", fill)["bottles"][0]["id"].clone()
+    };
+    let dried = |herb: &str, part: &str| json!({"herb": herb, "part": part, "state": "dried", "mass_g": 40});
+    let ways = |bottle: &Value| {
+        let reply = world.call("bottle.ways", json!({"bottle": bottle}));
+        reply["ways"].as_array().unwrap().clone()
+    };
+    let spirit = json!({"kind": "spirit", "strength_percent_vol": 95});
+    let sage = filled("tincture-dried", dried("sage", "leaf"), spirit);
+    let told = ways(&sage);
+    assert_eq!(
+        told[0]["text"],
+        "Stir it into hot water or tea and let it stand a little."
+    );
+    assert_eq!(
+        told.last().unwrap()["care"],
+        "Not for children, not in pregnancy, not before driving."
+    );
+    // Nothing that anybody swallows is told by how much.
+    assert!(
+        told.iter()
+            .all(|way| !text(way, "/text").contains(|it: char| it.is_ascii_digit()))
+    );
+
+    let olive = json!({"kind": "oil", "oil": "olive"});
+    let arnica = filled("oil-dried", dried("arnica", "flower"), olive.clone());
+    assert_eq!(ways(&arnica), Vec::<Value>::new());
+    let thyme = filled("oil-dried", dried("thyme", "flowering tops"), olive);
+    assert!(!ways(&thyme).is_empty());
+
+    // A gift's label has them where there is room, and asks for none where there is not.
+    let label = |width: u32, height: u32| {
+        let asked = json!({"bottle": sage, "gift": true, "ethanol": false,
+            "label": {"width_mm": width, "height_mm": height}});
+        world.call("label.single", asked)
+    };
+    assert!(text(&label(150, 100), "/svg").contains("Try it:"));
+    let small = label(70, 50);
+    assert!(!text(&small, "/svg").contains("Try it:"));
+    assert!(
+        !small["remarks"].to_string().contains("ways to use"),
+        "{small}"
+    );
+    world
+        .refused("bottle.ways", json!({"bottle": "none"}))
+        .of("invalid", "bottle");
 }

@@ -41,6 +41,42 @@ fn the_strained_volumes_of_the_source_give_its_retention() {
 }
 
 #[test]
+fn what_a_jar_promises_when_it_is_poured_is_what_straining_expects() {
+    let spirit = json!([{"kind": "spirit", "strength_percent_vol": 95}, {"kind": "water"}]);
+    let glycerin = json!([{"kind": "glycerin"}]);
+    let oil = json!([{"kind": "oil", "oil": "olive"}]);
+    let of_root = "used for dried root, as this one has no figure";
+    for (preparation, state, stock, basis) in [
+        ("tincture-dried", "dried", &spirit, "published"),
+        ("glycerite", "fresh", &glycerin, of_root),
+        ("oil", "dried", &oil, of_root),
+        (
+            "tincture-percolated",
+            "dried",
+            &spirit,
+            "topped up to its volume afterwards",
+        ),
+    ] {
+        let world = World::new();
+        let plant = json!({"herb": "lemon-balm", "part": "leaf", "state": state, "mass_g": 100});
+        let composition = json!({"preparation": preparation, "plants": [plant], "stock": stock});
+        let promised = world.call("jar.compose", composition.clone())["comes_out"]["ml"].clone();
+        let jar = world.call("jar.pour", json!({"composition": composition}))["jar"].clone();
+        let lines = jar["expected_out"].as_array().unwrap();
+        let of = |how: &str| lines.iter().find(|line| line["how"] == how).unwrap();
+        assert_eq!(text(of("pressed"), "/basis"), basis, "{preparation}");
+        for (end, how) in [("low", "wrung"), ("high", "pressed")] {
+            let expected = number(of(how), &format!("/came_out_ml/{end}"));
+            let told = number(&promised, &format!("/{end}"));
+            assert!(
+                (expected - told).abs() < 0.5,
+                "{preparation}, {end}: {told} and {expected}"
+            );
+        }
+    }
+}
+
+#[test]
 fn published_retention_foretells_the_strained_volume_until_there_is_an_own_one() {
     let world = World::new();
     let first = valerian(&world);
@@ -94,7 +130,7 @@ fn shaking_is_one_tap_and_stops_with_straining() {
     world
         .refused("jar.shake", json!({"jar": jar["id"]}))
         .of("invalid", "jar")
-        .says("strained already");
+        .says("already strained");
 }
 
 #[test]

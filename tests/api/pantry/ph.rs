@@ -128,7 +128,7 @@ fn a_strip_that_may_be_out_is_judged_at_its_bad_end() {
         assert_eq!(page["best_before"].is_null(), not_acid, "{request}");
         let told = text(&page, "/ph/told/text");
         assert_eq!(
-            told.starts_with("Perhaps not acid enough"),
+            told.starts_with("It may not be acidic enough"),
             not_acid,
             "{told}"
         );
@@ -199,7 +199,7 @@ fn what_is_read_at_straining_or_in_one_bottle_counts_for_all_of_the_liquid() {
     let drawn = world.call("label.single", label);
     let printed = printed(text(&drawn, "/svg"));
     assert!(
-        printed.contains("Not acid enough to keep: pH 5 was read"),
+        printed.contains("Not acidic enough to keep: pH 5 was measured"),
         "{printed}"
     );
     assert!(
@@ -233,7 +233,7 @@ fn a_ph_is_refused_where_it_says_nothing() {
     refuse(&all[0], json!({"ph": -1})).of("invalid", "ph");
     refuse(&all[0], json!({"read_with": "meter"}))
         .of("invalid", "ph")
-        .says("which pH was read");
+        .says("Enter the pH you measured");
     let jar = poured(&world, "sage", "leaf", 50.0, 250.0);
     world
         .refused(

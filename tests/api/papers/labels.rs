@@ -57,7 +57,7 @@ fn a_sheet_of_bottles_reads_back_with_every_lot_in_its_code() {
     let codes = codes_in(&pages[0]);
     let lots = pantry.bottles.iter().chain([&pantry.jar]);
     let mut expected: Vec<String> = lots
-        .map(|it| label::link::of(text(it, "/code"), text(it, "/name")))
+        .map(|it| paper::link::of(text(it, "/code"), text(it, "/name")))
         .collect();
     expected.sort();
     assert_eq!(codes, expected);
@@ -123,8 +123,8 @@ fn a_gift_keeps_private_notes_and_wild_places_to_the_book() {
     for said in [
         "Maker: The kitchen at the north wall",
         "555 0100",
-        "Holds 100 mL",
-        "Made of",
+        "Contents: 100 mL",
+        "Ingredients:",
         "valerian root",
         "Alcohol in the whole bottle",
     ] {
@@ -157,7 +157,7 @@ fn what_is_missing_on_a_label_is_said_to_the_maker() {
         .call("label.single", single(json!({"bottle": pantry.ids()[0]})));
     assert!(text(&drawn, "/svg").starts_with("<svg"));
     assert!(
-        drawn["remarks"].to_string().contains("poison line"),
+        drawn["remarks"].to_string().contains("poison centre"),
         "{}",
         drawn["remarks"]
     );

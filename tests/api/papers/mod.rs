@@ -1,6 +1,8 @@
-//! `label.*`, `trace.sheet`, `season.book`, `due.calendar`, `lot.find`: read back from the files by
+//! `recipe.card`, `label.*`, `trace.sheet`, `season.book`, `due.calendar`, `lot.find`: read back from the files by
 //! poppler's pdftotext and pdftoppm, zbar's zbarimg and another library's calendar parser.
 
+mod cards;
+mod classes;
 mod labels;
 mod sheets;
 

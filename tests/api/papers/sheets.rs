@@ -96,7 +96,7 @@ fn the_trace_forward_tells_of_a_tray_that_was_thrown_away_while_it_dried() {
     let file = world.call("trace.sheet_forward", request);
     let words = text_of(&kept("trace-forward"), "lost", &bytes(&file));
     assert!(
-        words.contains("200 g, as laid out fresh, thrown away while it was drying."),
+        words.contains("200 g (fresh weight), thrown away while it was drying."),
         "{words}"
     );
 }
@@ -125,8 +125,27 @@ fn the_season_s_book_has_its_harvests_and_no_wild_place() {
         !words.contains("quarry"),
         "a wild place is printed: {words}"
     );
-    let jpeg = pdf.windows(9).any(|bytes| bytes == b"DCTDecode");
-    assert!(jpeg, "the photo of the harvest is in the file");
+    let jpegs = |pdf: &[u8]| pdf.windows(9).filter(|bytes| bytes == b"DCTDecode").count();
+    // On the front and beside its harvest.
+    assert_eq!(jpegs(&pdf), 2, "the photo of the harvest is in the file");
+
+    let photo = |sample: &str| pantry.world.photo(sample)["photo"]["hash"].clone();
+    let of = |kind: &str, id: &Value, sample: &str| {
+        let request = json!({"kind": kind, "id": id, "photos": [photo(sample)]});
+        pantry.world.call("portrait.record", request);
+    };
+    of("jar", &pantry.tincture["id"], "gray.jpg");
+    of("bottle", &pantry.bottles[1]["id"], "no_exif.jpg");
+    let file = pantry
+        .world
+        .call("season.book", json!({"year": 2026, "paper": "a4"}));
+    let pdf = bytes(&file);
+    assert_eq!(jpegs(&pdf), 4, "and so are those of its jar and its bottle");
+    let words = text_of(&folder, "portraits", &pdf);
+    let bottle = format!("Bottle {}, 14 Aug 2026", text(&pantry.bottles[1], "/code"));
+    for said in ["Day 31, 14 Aug 2026", &bottle] {
+        assert!(words.contains(said), "{said:?} is not in {words}");
+    }
 }
 
 #[test]

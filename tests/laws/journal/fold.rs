@@ -1,7 +1,7 @@
 //! The state of the journal is a function of the set of deeds, and of nothing else.
 
 use journal::{
-    Act, Bed, BedId, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Kept, Noun, fold, revoked,
+    Act, Bed, BedId, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Noun, fold, revoked,
 };
 use proptest::prelude::*;
 use serde_json::{Value, json};
@@ -67,6 +67,7 @@ fn history() -> impl Strategy<Value = Vec<Deed>> {
                     },
                     device: DeviceId(Uuid::from_u128(device)),
                     text: format!("deed {number}"),
+                    message: None,
                     revokes: revokes.map(|id| DeedId(Uuid::from_u128(id))),
                     changes,
                 },
@@ -93,6 +94,7 @@ fn taking_back(target: DeedId, id: u128, after: i64) -> Deed {
         },
         device: DeviceId(Uuid::from_u128(0)),
         text: "take back".into(),
+        message: None,
         revokes: Some(target),
         changes: Vec::new(),
     }
@@ -142,7 +144,7 @@ proptest! {
         let rows = fold(&deeds);
         for bed in 0..BEDS {
             let id = BedId(Uuid::from_u128(bed));
-            let folded = rows.get(&(Bed::NOUN, id.to_string())).and_then(|row| row.read::<Bed>().unwrap());
+            let folded = rows.get(&(Noun::Bed, id.to_string())).and_then(|row| row.read::<Bed>().unwrap());
             let found = one.read(|r| r.find::<Bed>(&id)).unwrap();
             prop_assert_eq!(found, folded);
         }

@@ -3,23 +3,9 @@
 use super::mass;
 use checks::{Verdict, table};
 use physics::{
-    mixture::{Component, Ingredient, Pour, describe, icumsa1986, sugar},
+    mixture::{Component, Ingredient, Pour, describe, sugar},
     quantity::{celsius, grams, grams_of, kg_per_m3_of, millilitres},
 };
-
-#[test]
-fn the_coefficients_are_those_of_the_polynomial() {
-    let mut verdict = Verdict::default();
-    for row in table("icumsa1986_sucrose_coefficients") {
-        let w = row.number("power_of_w") as usize;
-        let ours = match row.text("power_of_T").strip_prefix("water numerator t^") {
-            Some(power) => icumsa1986::WATER[power.parse::<usize>().unwrap()],
-            None => icumsa1986::SUCROSE[row.number("power_of_T") as usize][w - 1],
-        };
-        verdict.absolute(row.text("row_id"), ours, row.number("value"), 0.0);
-    }
-    verdict.conclude(26);
-}
 
 #[test]
 fn the_density_is_the_printed_one() {

@@ -70,7 +70,7 @@ fn formulas_say_where_they_end() {
     let refused = describe(&[spirit], &[], celsius(41.0)).unwrap_err();
     assert!(matches!(refused, Unmixable::TooColdOrHot { .. }));
     assert_eq!(
-        refused.to_string(),
-        "the temperature must be between -20 and 40 C for this liquid; 41 C is not"
+        api::Language::English.tell(&refused.message()),
+        "For this liquid the temperature must be between -20 and 40 °C. You entered 41."
     );
 }

@@ -61,6 +61,7 @@ fn herb(name: &str, part: &str, state: PlantState, mass_g: f64, moisture: f64) -
         state,
         mass_g,
         moisture_wet_percent: Some(Interval::exact(moisture)),
+        told: None,
         identity: Default::default(),
     }
 }

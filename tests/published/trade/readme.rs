@@ -1,4 +1,4 @@
-//! The table of the preparations in README, held to their data.
+//! The table of the preparations in tests/README.md, held to their data.
 
 use std::path::PathBuf;
 
@@ -65,7 +65,7 @@ fn told(preparation: &Preparation) -> (String, String) {
 
 #[test]
 fn the_readme_says_of_every_preparation_what_is_computed_published_and_practice() {
-    let readme = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("../README.md");
+    let readme = PathBuf::from(env!("CARGO_MANIFEST_DIR")).join("README.md");
     let readme = std::fs::read_to_string(readme).expect("the README");
     let table: Vec<String> = preparations::all()
         .iter()
@@ -73,7 +73,7 @@ fn the_readme_says_of_every_preparation_what_is_computed_published_and_practice(
             let (published, practice) = told(preparation);
             format!(
                 "| {} | {} | {published} | {practice} |",
-                api::Language::English.say(&preparation.name),
+                api::Language::English.tell(&preparation.title()),
                 computed(preparation)
             )
         })
@@ -81,7 +81,7 @@ fn the_readme_says_of_every_preparation_what_is_computed_published_and_practice(
     for line in &table {
         assert!(
             readme.lines().any(|written| written == line),
-            "README should have:\n{}",
+            "tests/README.md should have:\n{}",
             table.join("\n")
         );
     }

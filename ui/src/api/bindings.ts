@@ -18,7 +18,23 @@ export type AddBed = { name: string, wild?: boolean, area_m2?: number, note?: st
 /**
  * A herb that the book does not have.
  */
-export type AddHerb = { common: string, latin?: string, parts: Array<string>, note?: string, };
+export type AddHerb = { common: string, latin?: string, parts: Array<string>, note?: string, 
+/**
+ * Water in the fresh plant, % of its weight: the usual figure, the least and the most.
+ */
+water_wet_percent?: Interval, 
+/**
+ * The strength that it wants.
+ */
+strength_percent_vol?: number, 
+/**
+ * What to beware of.
+ */
+caution?: string, 
+/**
+ * What it is mistaken for, and how to tell.
+ */
+look_alikes?: string, };
 
 /**
  * A bottle was bought.
@@ -37,7 +53,23 @@ asks: Note | null, };
 /**
  * A reason for or against a preparation.
  */
-export type AdviceReason = { speaks: Direction, text: string, source: string | null, status: Status, };
+export type AdviceReason = { 
+/**
+ * For or against.
+ */
+speaks: Direction, 
+/**
+ * The sentence.
+ */
+text: Message, 
+/**
+ * Where it comes from.
+ */
+source: string | null, 
+/**
+ * How sure it is.
+ */
+status: Status, };
 
 /**
  * What can this herb become?
@@ -46,7 +78,7 @@ export type AdviseJar = { herb: string, part: string, state: PlantState, mass_g:
 /**
  * A little of it dried to constant weight, instead of its water.
  */
-sample?: PlantSample, purpose: Purpose, without?: Array<string>, jar_ml?: number, stock?: Array<StockItem>, 
+sample?: PlantSample, purpose: Purpose, without?: Array<Without>, jar_ml?: number, stock?: Array<StockItem>, 
 /**
  * Other plants that go into the same jar.
  */
@@ -57,9 +89,17 @@ also?: Array<Plant>,
 confirmed?: boolean, };
 
 /**
- * The air of a drying room.
+ * The air around the rack.
  */
-export type Air = { temperature_c: number, relative_humidity_percent: number, };
+export type Air = { 
+/**
+ * Temperature.
+ */
+temperature_c: number, 
+/**
+ * Relative humidity.
+ */
+relative_humidity_percent: number, };
 
 /**
  * Records every harvest of this table as one deed.
@@ -157,7 +197,7 @@ damaged_around: boolean,
 /**
  * What is wrong with the journal in the backup, a sentence for each.
  */
-faults: Array<string>, 
+faults: Array<Message>, 
 /**
  * Whether it can be restored, if need be without what is damaged.
  */
@@ -200,6 +240,15 @@ export type Basis = "table" | "own batches" | "weigh-ins" | "sample";
  * A bed of the garden, or a wild place.
  */
 export type Bed = { id: string, name: string, wild: boolean, area_m2: number | null, note: string | null, };
+
+/**
+ * The answer to [`ShowBed`].
+ */
+export type BedShown = { bed: Bed, 
+/**
+ * How it looked, the earliest first.
+ */
+portraits: Array<PortraitLine>, };
 
 /**
  * A bed was written.
@@ -305,7 +354,7 @@ mended: boolean, };
 /**
  * A bottle in a list.
  */
-export type BottleCard = { id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, jar: string, filled_at: string, size_ml: number, left_ml: number, state: BottleState, best_before: string | null, check_on: string | null, 
+export type BottleCard = { id: string, code: string, name: string, preparation: string, preparation_name: Message, herbs: Array<Message>, jar: string, filled_at: string, size_ml: number, left_ml: number, state: BottleState, best_before: string | null, check_on: string | null, 
 /**
  * Whether it must not be used any more.
  */
@@ -326,7 +375,11 @@ takes_ph: boolean, ph: PhShown | null, arithmetic: BottleSums, uses: Array<UseLi
 /**
  * That more was taken from it than it held, as two phones may do; what may be true of it, `due.list` tells.
  */
-put_right: string | null, chain: Chain, note: string | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, jar: string, filled_at: string, size_ml: number, left_ml: number, state: BottleState, best_before: string | null, check_on: string | null, 
+put_right: string | null, chain: Chain, note: string | null, 
+/**
+ * How it looked, the earliest first.
+ */
+portraits: Array<PortraitLine>, id: string, code: string, name: string, preparation: string, preparation_name: Message, herbs: Array<Message>, jar: string, filled_at: string, size_ml: number, left_ml: number, state: BottleState, best_before: string | null, check_on: string | null, 
 /**
  * Whether it must not be used any more.
  */
@@ -354,7 +407,7 @@ export type BottleSize = { ml: number, count: number, };
 /**
  * Where a bottle is in its life.
  */
-export type BottleState = "to check" | "open" | "on the shelf" | "finished" | "binned" | "given";
+export type BottleState = "on the shelf" | "open" | "to check" | "finished" | "binned" | "given";
 
 /**
  * The trade's small sums about a bottle. No dose is among them.
@@ -389,6 +442,23 @@ stock: Array<StockLine>, };
 export type BottlesFilled = { bottles: Array<BottleCard>, rest_ml: number, deed: string, changed: Array<Noun>, };
 
 /**
+ * When to pick, and how far this place lies from the calendars.
+ */
+export type Calendar = { hemisphere: Hemisphere, 
+/**
+ * None before two years and two plants can tell.
+ */
+shift: Shift | null, 
+/**
+ * Whether the months are moved by it.
+ */
+is_shifted: boolean, 
+/**
+ * By what comes first in the year.
+ */
+rows: Array<PickingRow>, };
+
+/**
  * Stop it. What it has changed by then is complete; most often that is nothing.
  */
 export type CancelJob = { job: string, };
@@ -396,16 +466,91 @@ export type CancelJob = { job: string, };
 /**
  * One thing the herb can become.
  */
-export type Candidate = { preparation: string, name: string, verdict: Verdict, keeping: Keeping, reasons: Array<AdviceReason>, pours: Array<PourLine>, liquid: Liquid, steep_days: Days, best_before_days: Interval | null, };
+export type Candidate = { 
+/**
+ * Key of the preparation.
+ */
+preparation: string, 
+/**
+ * Its name.
+ */
+name: Message, 
+/**
+ * Whether it keeps.
+ */
+verdict: Verdict, 
+/**
+ * The keeping verdict with its gates.
+ */
+keeping: Keeping, 
+/**
+ * For and against, the weightiest first.
+ */
+reasons: Array<AdviceReason>, 
+/**
+ * What to pour; nothing where it must not be made.
+ */
+pours: Array<PourLine>, 
+/**
+ * The liquid at the end.
+ */
+liquid: Liquid, 
+/**
+ * Days from pouring to straining.
+ */
+steep_days: Days, 
+/**
+ * Days it keeps once strained; none where no figure was found.
+ */
+best_before_days: Interval | null, };
 
 /**
- * A note of what to beware of.
+ * The code that holds the recipe.
  */
-export type Caution = { code: string, severity: Severity, 
+export type CardCode = { link: string, svg: string, };
+
 /**
- * The common name of the herb that it belongs to; none where it is the jar's own or the page is the herb's.
+ * The answer to [`DrawCard`]: its sides, and its code alone for the screen.
  */
-herb: string | null, at: Array<Moment>, text: string, source: string | null, status: Status, };
+export type CardDrawn = { name: string, has_note: boolean, sides: Array<string>, code: CardCode | null, remarks: Array<string>, };
+
+/**
+ * The size of a card.
+ */
+export type CardSize = "a6" | "a5" | "half_letter";
+
+/**
+ * One caution with how grave it is, for whom it is said, where it comes from and how sure it is.
+ */
+export type Caution = { 
+/**
+ * A stable word for programs: the clause of a herb, or the rule of a jar.
+ */
+code: string, 
+/**
+ * How grave it is.
+ */
+severity: Severity, 
+/**
+ * The herb that it belongs to, as inside a sentence; none where it is the jar's.
+ */
+herb: Message | null, 
+/**
+ * Where it is said.
+ */
+at: Array<Moment>, 
+/**
+ * The sentence.
+ */
+text: Message, 
+/**
+ * Where it comes from; none where no source was found.
+ */
+source: string | null, 
+/**
+ * How sure it is.
+ */
+status: Status, };
 
 /**
  * The chain from a bottle back to its beds.
@@ -419,7 +564,7 @@ marc_of: Chain | null, };
 /**
  * A plant of the jar, back to its bed.
  */
-export type ChainPlant = { herb: string, common: string, part: string, state: PlantState, mass_g: number, code: string | null, harvest: string | null, bed: string | null, bed_id: string | null, picked_at: string | null, photo: string | null, tray: ChainTray | null, };
+export type ChainPlant = { herb: string, common: Message, part: string, state: PlantState, mass_g: number, code: string | null, harvest: string | null, bed: string | null, bed_id: string | null, picked_at: string | null, photo: string | null, tray: ChainTray | null, };
 
 /**
  * The tray on which a plant dried.
@@ -434,7 +579,7 @@ export type ChainWeighing = { at: string, gross_g: number, };
 /**
  * A change to the settings; what is left out stays, an empty text clears.
  */
-export type ChangeSettings = { units?: Units, scheme?: Scheme, cautions_seen?: boolean, maker?: string, poison_line?: string, };
+export type ChangeSettings = { units?: Units, scheme?: Scheme, cautions_seen?: boolean, maker?: string, poison_line?: string, hemisphere?: Hemisphere, };
 
 /**
  * It was looked at. A pH is taken of what acid keeps; `read_with` is what it was read with.
@@ -450,6 +595,45 @@ export type CheckJournal = Record<symbol, never>;
  * One look.
  */
 export type CheckLine = { id: string, at: string, outcome: Outcome, ph: number | null, read_with: ReadWith | null, note: string | null, };
+
+/**
+ * A herb for all jars of a class.
+ */
+export type ClassHerb = { common: Message, part: string, state: PlantState, each_g: number, needed_g: number, 
+/**
+ * The lots there are, the oldest first, until there is enough.
+ */
+take: Array<ClassLot>, lacking_g: number, 
+/**
+ * What to pick for that which is lacking; none where nothing is.
+ */
+pick_fresh_g: Interval | null, 
+/**
+ * Where it was picked before, the latest first.
+ */
+beds: Array<string>, notes: Array<Note>, };
+
+/**
+ * What is taken of a lot.
+ */
+export type ClassLot = { code: string, bed: string | null, take_g: number, left_g: number, };
+
+/**
+ * The answer to [`PlanClass`].
+ */
+export type ClassPlan = { name: string, preparation_name: Message, people: number, 
+/**
+ * One jar, worked out with the liquids on the own shelf.
+ */
+each: Proposal, herbs: Array<ClassHerb>, 
+/**
+ * The liquids of all jars, less what the shelf holds.
+ */
+liquids: Array<ToBuyAll>, 
+/**
+ * Why the own liquids do not make it; it is then worked out with those of the recipe.
+ */
+own_liquids_fail: Message | null, };
 
 /**
  * Why a command failed, as far as a page acts on it.
@@ -481,14 +665,58 @@ export type Composition = { preparation: string, plants: Array<Plant>, stock: Ar
 confirmed?: boolean, };
 
 /**
- * A figure that can be moved: where it stands, how far it goes, what is usual and why.
+ * A figure that can be moved.
  */
-export type Control = { value: number, low: number, high: number, step: number, usual: number, because: string, status: Status, };
+export type Control = { 
+/**
+ * Where it stands.
+ */
+value: number, 
+/**
+ * How low it goes.
+ */
+low: number, 
+/**
+ * How high it goes.
+ */
+high: number, 
+/**
+ * The step of a slider.
+ */
+step: number, 
+/**
+ * What is usual.
+ */
+usual: number, 
+/**
+ * Why that is usual.
+ */
+because: Message, 
+/**
+ * How sure that is.
+ */
+status: Status, };
 
 /**
- * What can be moved in this preparation.
+ * The figures that can be moved in a preparation.
  */
-export type Controls = { ratio_ml_per_g: Control, strength_percent_vol: Control | null, glycerin_percent_vol: Control | null, fortify_percent_vol: Control | null, };
+export type Controls = { 
+/**
+ * mL to a gram of herb.
+ */
+ratio_ml_per_g: Control, 
+/**
+ * Strength in the jar at the end, % vol.
+ */
+strength_percent_vol: Control | null, 
+/**
+ * Glycerin in what is poured, % by volume.
+ */
+glycerin_percent_vol: Control | null, 
+/**
+ * Alcohol added for keeping, % vol at the end.
+ */
+fortify_percent_vol: Control | null, };
 
 /**
  * Plant was simmered in water or as its own juice, and strained.
@@ -536,21 +764,46 @@ export type CorrectBottle = { id: string, place?: string, note?: string, size_ml
 /**
  * A change to a harvest; what is left out stays, an empty text is cleared.
  */
-export type CorrectHarvest = { id: string, herb?: string, part?: string, gross_g?: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface?: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, 
+export type CorrectHarvest = { id: string, herb?: string, part?: string, gross_g?: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, 
+/**
+ * Nobody planted what stands in the new bed.
+ */
+bed_wild?: boolean, stage?: string, surface?: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, 
 /**
  * The mass was asked about and is right.
  */
 confirm_odd?: boolean, };
 
 /**
- * A change to a herb of the maker's own.
+ * A change to a herb of the maker's own; what is left out stays, and a figure of 0 takes it back.
  */
-export type CorrectHerb = { key: string, common?: string, latin?: string, parts?: Array<string>, note?: string, };
+export type CorrectHerb = { key: string, common?: string, latin?: string, parts?: Array<string>, note?: string, 
+/**
+ * Water in the fresh plant, % of its weight: the usual figure, the least and the most.
+ */
+water_wet_percent?: Interval, 
+/**
+ * The strength that it wants.
+ */
+strength_percent_vol?: number, 
+/**
+ * What to beware of.
+ */
+caution?: string, 
+/**
+ * What it is mistaken for, and how to tell.
+ */
+look_alikes?: string, };
 
 /**
  * A change to a jar's name, place or note; what is left out stays.
  */
 export type CorrectJar = { id: string, name?: string, place?: string, note?: string, };
+
+/**
+ * Whether a photo stands in the place of the drawing; no other one of the same thing does then.
+ */
+export type CorrectPortrait = { id: string, shown: boolean, };
 
 /**
  * A change to a recipe; what is left out stays, and no stars at all take them back.
@@ -574,6 +827,15 @@ export type CorrectTray = { tray: string, name?: string, tare_g?: number, note?:
 export type CorrectWeighing = { id: string, gross_g?: number, at?: string, air?: Air, snap_test?: boolean, };
 
 /**
+ * What the liquids cost, and in which currency; nothing where no price is known, or prices in several currencies.
+ */
+export type Cost = { amount: number | null, currency: string | null, 
+/**
+ * What has no price and is not in it.
+ */
+notes: Array<Note>, };
+
+/**
  * A dropper was counted.
  */
 export type CountDropper = { name: string, 
@@ -591,6 +853,15 @@ holds_ml?: number,
 liquid?: string, };
 
 /**
+ * What was weighed of a tray and what is foretold.
+ */
+export type Course = { 
+/**
+ * When it will be dry enough, in hours on the rack.
+ */
+ends_hours: Interval | null, weighings: Array<WeighingLine>, curve: Array<CurvePoint>, };
+
+/**
  * A point of the drying curve with its band.
  */
 export type CurvePoint = { hours: number, low_g: number, value_g: number, high_g: number, };
@@ -598,17 +869,25 @@ export type CurvePoint = { hours: number, low_g: number, value_g: number, high_g
 /**
  * A span of days.
  */
-export type Days = { low: number, high: number, };
+export type Days = { 
+/**
+ * At least.
+ */
+low: number, 
+/**
+ * At most.
+ */
+high: number, };
 
 /**
  * One deed.
  */
-export type DeedLine = { deed: string, at: string, text: string, undone: boolean, };
+export type DeedLine = { deed: string, at: string, text: Message, undone: boolean, };
 
 /**
  * A deed was taken back.
  */
-export type DeedUndone = { undone: string, deed: string, changed: Array<Noun>, };
+export type DeedUndone = { undone: Message, deed: string, changed: Array<Noun>, };
 
 /**
  * The answer to [`ListDeeds`].
@@ -626,9 +905,18 @@ export type DemoShown = { demo: boolean, };
 export type DescribeMixture = { pours: Array<Pour>, plants?: Array<WetPlant>, temperature_c?: number, };
 
 /**
- * For or against.
+ * Which way a reason speaks.
  */
 export type Direction = "for" | "against";
+
+/**
+ * The card of a recipe, or of the recipe of a jar, as pictures.
+ */
+export type DrawCard = { recipe?: string, jar?: string, size: CardSize, 
+/**
+ * Whether the maker's own note stands on it and in its code.
+ */
+note: boolean, };
 
 /**
  * One label as a picture. A gift's label leaves private notes out and says what is in it.
@@ -662,12 +950,17 @@ export type DryMatterPrior = { ln_dry_matter_fraction_mean: number, ln_dry_matte
 /**
  * The dry weight to expect, with its reason.
  */
-export type DryWeight = { dry_mass_g: Interval, water_wet_percent: Interval, basis: Basis, reason: string, status: Status, notes: Array<Note>, };
+export type DryWeight = { dry_mass_g: Interval, water_wet_percent: Interval, basis: Basis, reason: Message, status: Status, notes: Array<Note>, };
 
 /**
  * The answer to [`EstimateDrying`].
  */
 export type DryingEstimated = { dry_matter_g: Interval, target_mass_g: Interval, moisture_now_wet_percent: Interval | null, hours_left: Interval | null, is_dry: boolean, basis: Basis, notes: Array<Note>, };
+
+/**
+ * A reason beside an estimate, as a code; its sentence stands in the catalogue.
+ */
+export type DryingReason = "not_weighed_yet" | "cannot_say_yet" | "still_too_heavy" | "time_too_uncertain" | "may_not_get_there" | "room_too_damp" | "air_out_of_range" | "air_not_noted" | "scale_too_coarse" | "odd_weighing" | "unlike_prior" | "probably_dry";
 
 /**
  * The answer to [`ListDue`], by harm and then by day.
@@ -691,7 +984,7 @@ export type DueChoice = "finish" | "give" | "bin" | "correct" | "take back";
 /**
  * One thing to do. Harm: 3 it can hurt somebody, 2 a batch is lost, 1 it grows worse, 0 habit.
  */
-export type DueLine = { what: DueWhat, on: string, overdue_days: number, harm: number, noun: Noun, id: string, title: string, text: string, 
+export type DueLine = { what: DueWhat, on: string, overdue_days: number, harm: number, noun: Noun, id: string, title: Message, text: Message, 
 /**
  * The hour, where the day alone is too coarse: the next weigh-in of a tray.
  */
@@ -737,7 +1030,7 @@ export type EstimateHarvest = { herb: string, part: string, fresh_mass_g: number
 /**
  * What is expected to come out when it is strained this way.
  */
-export type ExpectedOut = { how: How, came_out_ml: Interval, retained_ml_per_g_dry: Interval, basis: string, source: string | null, status: Status, };
+export type ExpectedOut = { how: How, came_out_ml: Interval, retained_ml_per_g_dry: Interval, basis: Message, source: string | null, status: Status, };
 
 /**
  * What is due in the days ahead, 30 unless said otherwise, as an iCalendar file (RFC 5545).
@@ -758,9 +1051,25 @@ files: Array<string>, photos: number,
 photos_left_out: number, };
 
 /**
- * One labelled statement about a herb.
+ * One fact of a herb as it stands on its page.
  */
-export type Fact = { label: string, value: string, source: string | null, status: Status, };
+export type Fact = { 
+/**
+ * What it is a fact of.
+ */
+label: Message, 
+/**
+ * The fact in words.
+ */
+value: Message, 
+/**
+ * Where it comes from.
+ */
+source: string | null, 
+/**
+ * How sure it is.
+ */
+status: Status, };
 
 /**
  * A batch failed.
@@ -782,7 +1091,7 @@ field: string | null,
 /**
  * One finished sentence.
  */
-message: string, };
+message: Message, };
 
 /**
  * The answer to [`TakeFileChunk`].
@@ -820,7 +1129,7 @@ export type FinishBottle = { bottle: string, at?: string, };
 /**
  * A herb that a name may mean; one that is not `known` has a name and nothing else in the book.
  */
-export type FoundHerb = { key: string, common: string, latin: string | null, known: boolean, };
+export type FoundHerb = { key: string, common: Message, latin: string | null, known: boolean, };
 
 /**
  * The answer to [`FindHerb`], the herb meant first.
@@ -828,9 +1137,41 @@ export type FoundHerb = { key: string, common: string, latin: string | null, kno
 export type FoundHerbs = { herbs: Array<FoundHerb>, stop: HerbStop | null, };
 
 /**
- * A limit that the liquid was held against.
+ * A limit the liquid was held against.
  */
-export type GateLine = { gate: string, limit: number, predicted: Interval, unit: string, margin: number, decided: boolean, source: string | null, status: Status, };
+export type GateLine = { 
+/**
+ * What was judged.
+ */
+gate: Message, 
+/**
+ * The limit above (or below) which it keeps on the shelf.
+ */
+limit: number, 
+/**
+ * The predicted figure.
+ */
+predicted: Interval, 
+/**
+ * The unit of both, as a sign of every language.
+ */
+unit: string, 
+/**
+ * How far the bad end is on the right side of the limit; negative on the wrong side.
+ */
+margin: number, 
+/**
+ * Whether this gate decided.
+ */
+decided: boolean, 
+/**
+ * What the limit rests on.
+ */
+source: string | null, 
+/**
+ * How sure the limit is.
+ */
+status: Status, };
 
 /**
  * Somebody was given it.
@@ -854,12 +1195,12 @@ point: string, };
 /**
  * A harvest in a list.
  */
-export type HarvestCard = { id: string, code: string, herb: string, common: string, latin: string | null, part: string, picked_at: string, fresh_mass_g: number, bed: Bed | null, photo: string | null, state: HarvestState, fresh_left_g: number, };
+export type HarvestCard = { id: string, code: string, herb: string, common: Message, latin: string | null, part: string, picked_at: string, fresh_mass_g: number, bed: Bed | null, photo: string | null, state: HarvestState, fresh_left_g: number, };
 
 /**
  * A harvest with everything that came of it.
  */
-export type HarvestPage = { gross_g: number, tare_g: number, stage: string | null, surface: Surface, note: string | null, place: Place | null, time_from: TimeFrom, photos: Array<PhotoCard>, estimate: DryWeight, trays: Array<TrayCard>, jars: Array<IntoJar>, binned: Array<Binned>, id: string, code: string, herb: string, common: string, latin: string | null, part: string, picked_at: string, fresh_mass_g: number, bed: Bed | null, photo: string | null, state: HarvestState, fresh_left_g: number, };
+export type HarvestPage = { gross_g: number, tare_g: number, stage: string | null, surface: Surface, note: string | null, place: Place | null, time_from: TimeFrom, photos: Array<PhotoCard>, estimate: DryWeight, trays: Array<TrayCard>, jars: Array<IntoJar>, binned: Array<Binned>, id: string, code: string, herb: string, common: Message, latin: string | null, part: string, picked_at: string, fresh_mass_g: number, bed: Bed | null, photo: string | null, state: HarvestState, fresh_left_g: number, };
 
 /**
  * The answer to [`ShowHarvest`].
@@ -867,7 +1208,7 @@ export type HarvestPage = { gross_g: number, tare_g: number, stage: string | nul
 export type HarvestShown = { harvest: HarvestPage, };
 
 /**
- * Where a harvest stands.
+ * How far a harvest has got.
  */
 export type HarvestState = "fresh" | "on the rack" | "dry" | "used up";
 
@@ -882,19 +1223,32 @@ export type HarvestWritten = { harvest: HarvestCard, deed: string, changed: Arra
 export type Harvests = { harvests: Array<HarvestCard>, more: boolean, };
 
 /**
+ * Which half of the globe the garden lies in, for the months of picking.
+ */
+export type Hemisphere = "north" | "south";
+
+/**
  * A herb in a list.
  */
-export type HerbLine = { key: string, common: string, latin: string | null, parts: Array<string>, own: boolean, last_picked_at: string | null, look_alike: boolean, };
+export type HerbLine = { key: string, common: Message, latin: string | null, parts: Array<string>, own: boolean, last_picked_at: string | null, look_alike: boolean, 
+/**
+ * What the maker wrote down of a herb of their own; none of a herb of the tables.
+ */
+own_figures: OwnFigures | null, };
 
 /**
  * The answer to [`ShowHerb`].
  */
-export type HerbPage = { herb: HerbLine, facts: Array<Fact>, cautions: Array<Caution>, look_alikes: Array<LookAlike>, water: Array<PartWater>, own_ratios: Array<OwnRatio>, };
+export type HerbPage = { herb: HerbLine, facts: Array<Fact>, cautions: Array<Caution>, look_alikes: Array<LookAlike>, water: Array<PartWater>, own_ratios: Array<OwnRatio>, 
+/**
+ * How a herb of the maker's own looks; none of a herb of the tables.
+ */
+portraits: Array<PortraitLine>, };
 
 /**
  * What the list of poisonous plants says of a name.
  */
-export type HerbStop = { kind: StopKind, text: string, source: string | null, status: Status, };
+export type HerbStop = { kind: StopKind, text: Message, source: string | null, status: Status, };
 
 /**
  * A herb was written.
@@ -909,7 +1263,7 @@ export type Herbs = { herbs: Array<HerbLine>, };
 /**
  * Something that was found.
  */
-export type Hit = { noun: Noun, id: string, title: string, line: string, at: string | null, };
+export type Hit = { noun: Noun, id: string, title: Message, line: Message, at: string | null, };
 
 /**
  * The answer to [`Search`].
@@ -958,9 +1312,23 @@ sample: Array<ImportLine>, };
 export type IngredientKind = "water" | "spirit" | "glycerin" | "vinegar" | "wine" | "sugar" | "syrup" | "honey" | "juice" | "oil";
 
 /**
- * A value with its 90 % interval; both ends are the value where nothing is uncertain.
+ * A central value and the 90 % interval around it; equal ends where nothing is uncertain.
+ *
+ * Invariant: `low <= value <= high`, all finite.
  */
-export type Interval = { low: number, value: number, high: number, };
+export type Interval = { 
+/**
+ * Lower end of the 90 % interval.
+ */
+low: number, 
+/**
+ * The best single figure.
+ */
+value: number, 
+/**
+ * Upper end of the 90 % interval.
+ */
+high: number, };
 
 /**
  * Grams of the harvest that went into a jar.
@@ -970,7 +1338,20 @@ export type IntoJar = { jar: string, code: string, name: string, mass_g: number,
 /**
  * A jar in a list.
  */
-export type JarCard = { id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, };
+export type JarCard = { id: string, code: string, name: string, preparation: string, preparation_name: Message, herbs: Array<Message>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, figures: JarFigures, };
+
+/**
+ * What a picture of a jar is drawn from.
+ */
+export type JarFigures = { 
+/**
+ * What it holds; none where that was not said.
+ */
+jar_ml: number | null, pours: Array<PouredFigure>, plants: Array<PlantFigure>, 
+/**
+ * Strained liquid that is still in it; none before it is strained.
+ */
+left_ml: number | null, };
 
 /**
  * A jar with its recipe as poured.
@@ -999,17 +1380,41 @@ rest_best_before: string | null, bin_rest: boolean, rests: Array<RestLine>, marc
 /**
  * Whether its marc may be covered once more.
  */
-second_maceration: boolean, recipe: string | null, stars: number | null, id: string, code: string, name: string, preparation: string, preparation_name: string, herbs: Array<string>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, };
+second_maceration: boolean, recipe: string | null, stars: number | null, 
+/**
+ * How it looked, the earliest first.
+ */
+portraits: Array<PortraitLine>, 
+/**
+ * What its liquids cost, by the prices of the supplies they came from.
+ */
+cost: Cost, id: string, code: string, name: string, preparation: string, preparation_name: Message, herbs: Array<Message>, poured_at: string, day: number, due_from: string, due_to: string, state: JarState, strength_percent_vol: Interval, glycerol_percent_mass: Interval, poured_ml: number, place: string | null, figures: JarFigures, };
 
 /**
  * A plant as it went into the jar, with the chain back to its bed.
  */
-export type JarPlant = { lot: Lot | null, herb: string, common: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent: Interval, code: string | null, harvest: string | null, bed: string | null, picked_at: string | null, };
+export type JarPlant = { lot: Lot | null, herb: string, common: Message, part: string, state: PlantState, mass_g: number, moisture_wet_percent: Interval, code: string | null, harvest: string | null, bed: string | null, picked_at: string | null, };
 
 /**
- * Whether it fits the jar.
+ * What the jar must hold.
  */
-export type JarRoom = { needed_ml: Interval, jar_ml: number | null, fits: boolean | null, largest_mass_g: number | null, };
+export type JarRoom = { 
+/**
+ * Size of the jar that is needed, mL.
+ */
+needed_ml: Interval, 
+/**
+ * Size of the jar there is, mL.
+ */
+jar_ml: number | null, 
+/**
+ * Whether it fits.
+ */
+fits: boolean | null, 
+/**
+ * The most herb that fits this jar in this recipe, g.
+ */
+largest_mass_g: number | null, };
 
 /**
  * The answer to [`ShowJar`].
@@ -1017,7 +1422,7 @@ export type JarRoom = { needed_ml: Interval, jar_ml: number | null, fits: boolea
 export type JarShown = { jar: JarPage, };
 
 /**
- * Where a jar stands.
+ * How far a jar has got.
  */
 export type JarState = "steeping" | "due" | "strained" | "failed";
 
@@ -1072,9 +1477,21 @@ export type JournalAbout = { harvests: number, trays: number, jars: number, phot
 export type KeepRecipe = { jar: string, name: string, note?: string, stars?: number, };
 
 /**
- * The keeping verdict with its reasons.
+ * The verdict with everything that led to it.
  */
-export type Keeping = { verdict: Verdict, text: string, gates: Array<GateLine>, 
+export type Keeping = { 
+/**
+ * The verdict.
+ */
+verdict: Verdict, 
+/**
+ * One finished sentence.
+ */
+text: Message, 
+/**
+ * The gates.
+ */
+gates: Array<GateLine>, 
 /**
  * Whether it must never be swallowed, however well it keeps.
  */
@@ -1133,24 +1550,81 @@ export type LineFault = {
 /**
  * The line of the file, the header being line 1.
  */
-line: number, column: string, message: string, };
+line: number, column: string, message: Message, };
 
 /**
- * A liquid with the plants' water in it.
+ * A liquid. Plant water has joined it, dry matter has not; oil is a phase of its own and no part of it, and so is
+ * sugar that does not dissolve.
  */
-export type Liquid = { mass_g: Interval, volume_ml: Interval, density_kg_m3: Interval, contraction_ml: Interval, strength_percent_vol: Interval, us_proof: Interval, ethanol_percent_mass: Interval, ethanol_g: Interval, glycerol_percent_mass: Interval, glycerol_percent_vol: Interval, sugar_percent_mass: Interval, acidity_g_per_100ml: Interval, acid_ph: Interval | null, 
+export type Liquid = { 
 /**
- * Where its vapour can catch fire; none where there is no table.
+ * Mass, g.
  */
-flash_point_c: Interval | null, water_activity: WaterActivity, 
+mass_g: Interval, 
 /**
- * What neither sugar nor glycerin keeps, by the free-water rule; its alcohol counts in.
+ * Volume at the asked temperature, mL.
+ */
+volume_ml: Interval, 
+/**
+ * Density at the asked temperature, kg/m3.
+ */
+density_kg_m3: Interval, 
+/**
+ * Sum of the volumes before mixing less the volume after, at the asked temperature, mL.
+ */
+contraction_ml: Interval, 
+/**
+ * Strength at 20 C, % vol.
+ */
+strength_percent_vol: Interval, 
+/**
+ * Twice the percentage by volume at 60 F.
+ */
+us_proof: Interval, 
+/**
+ * Ethanol, % by mass.
+ */
+ethanol_percent_mass: Interval, 
+/**
+ * Ethanol, g.
+ */
+ethanol_g: Interval, 
+/**
+ * Glycerol, % by mass.
+ */
+glycerol_percent_mass: Interval, 
+/**
+ * Volume of the pure glycerol over that of the liquid at 20 C, %.
+ */
+glycerol_percent_vol: Interval, 
+/**
+ * All sugars, % by mass (Brix where nothing else is dissolved).
+ */
+sugar_percent_mass: Interval, 
+/**
+ * Titratable acidity as acetic acid, g per 100 mL at 20 C.
+ */
+acidity_g_per_100ml: Interval, 
+/**
+ * pH of the plain acid at that dilution: a floor. None without acid.
+ */
+acid_ph: Interval | null, 
+/**
+ * Water activity.
+ */
+water_activity: WaterActivity, 
+/**
+ * What neither sugar nor glycerin keeps by the free-water rule, mL at 20 C, its alcohol included.
  */
 free_water_ml: Interval, 
 /**
- * Absolute ethanol that this needs to keep; 0 where nothing is left over.
+ * Absolute ethanol that this needs to keep, mL; 0 where nothing is left over.
  */
-alcohol_to_keep_ml: Interval, };
+alcohol_to_keep_ml: Interval, 
+/**
+ * Flash point, C; none under 20 % vol.
+ */
+flash_point_c: Interval | null, };
 
 /**
  * Every bed.
@@ -1235,9 +1709,18 @@ export type ListSupplies = Record<symbol, never>;
 export type ListTrays = { after?: string, limit?: number, };
 
 /**
+ * The ways to use a bottle.
+ */
+export type ListWays = { bottle: string, };
+
+/**
  * A poisonous plant that is taken for the herb.
  */
-export type LookAlike = { name: string, why: string, tell_apart: string, source: string | null, status: Status, };
+export type LookAlike = { name: Message, why: Message, 
+/**
+ * None where the maker's own note tells both.
+ */
+tell_apart: Message | null, source: string | null, status: Status, };
 
 /**
  * What would this table bring?
@@ -1299,7 +1782,7 @@ export type LotKind = "harvest" | "tray";
 /**
  * A lot that can go into a jar.
  */
-export type LotLine = { lot: Lot, code: string, herb: string, common: string, part: string, state: PlantState, left_g: number, moisture_wet_percent: Interval, picked_at: string, bed: string | null, photo: string | null, };
+export type LotLine = { lot: Lot, code: string, herb: string, common: Message, part: string, state: PlantState, left_g: number, moisture_wet_percent: Interval, picked_at: string, bed: string | null, photo: string | null, };
 
 /**
  * The answer to [`ListLots`].
@@ -1309,7 +1792,7 @@ export type Lots = { lots: Array<LotLine>, more: boolean, };
 /**
  * What was made of one preparation and the same herbs.
  */
-export type MadeRow = { preparation: string, preparation_name: string, herbs: Array<string>, jars: number, failed: number, came_out_ml: number, bottles: number, bottled_ml: number, given: number, 
+export type MadeRow = { preparation: string, preparation_name: Message, herbs: Array<Message>, jars: number, failed: number, came_out_ml: number, bottles: number, bottled_ml: number, given: number, 
 /**
  * What is in its bottles now.
  */
@@ -1364,7 +1847,7 @@ export type MergeReport = { deeds: number, rows: Array<NounChanges>,
 /**
  * What the first 200 of the deeds say, oldest first.
  */
-told: Array<string>, photos_new: number, photos_missing: number, 
+told: Array<Message>, photos_new: number, photos_missing: number, 
 /**
  * Entries of the backup that are damaged, by name.
  */
@@ -1373,7 +1856,7 @@ damaged: Array<string>, damaged_around: boolean,
  * What does not add up afterwards, such as a lot that both phones used up, or a clock that was
  * ahead; a sentence for each.
  */
-faults: Array<string>, 
+faults: Array<Message>, 
 /**
  * Whether it can be taken back.
  */
@@ -1385,6 +1868,16 @@ can_undo: boolean, };
 export type MergedPlan = { wishes: Array<WishPlan>, pick: Array<ToPick>, buy: Array<ToBuyAll>, notes: Array<Note>, };
 
 /**
+ * Something that the core says.
+ */
+export type Message = string;
+
+/**
+ * What of a recipe can be missed.
+ */
+export type Missed = "glycerin_percent_vol" | "fortify_percent_vol" | Target | Message;
+
+/**
  * The answer to [`DescribeMixture`].
  */
 export type MixtureDescribed = { liquid: Liquid, notes: Array<Note>, };
@@ -1392,7 +1885,24 @@ export type MixtureDescribed = { liquid: Liquid, notes: Array<Note>, };
 /**
  * The answer to [`ReachMixture`].
  */
-export type MixtureReached = { reached: boolean, pours: Array<Measure>, liquid: Liquid, short_of: Array<Shortfall>, notes: Array<Note>, };
+export type MixtureReached = { reached: boolean, pours: Array<Measure>, liquid: Liquid, short_of: Array<MixtureShortfall>, notes: Array<Note>, };
+
+/**
+ * A target that was missed.
+ */
+export type MixtureShortfall = { 
+/**
+ * Which one.
+ */
+target: Target, 
+/**
+ * What was wanted, in the unit its name ends in.
+ */
+wanted: number, 
+/**
+ * What the nearest mixture gives.
+ */
+got: number, };
 
 /**
  * A moisture as one figure or as an interval.
@@ -1400,37 +1910,58 @@ export type MixtureReached = { reached: boolean, pours: Array<Measure>, liquid: 
 export type Moisture = number | Interval;
 
 /**
- * Where a caution is said: where one picks, where one makes, to whoever holds the bottle, on the herb's page alone.
+ * Where a caution is said.
  */
 export type Moment = "pick" | "make" | "use" | "read";
 
 /**
- * One finished plain sentence with where it comes from.
+ * Whole months on the ring of the year, by the first and the last from 1 to 12.
  */
-export type Note = { code: string, text: string, source: string | null, status: Status, };
+export type MonthSpan = { from_month: number, to_month: number, };
 
 /**
- * A kind of thing whose lists and pages a write may have changed.
+ * One finished plain sentence.
  */
-export type Noun = "herb" | "bed" | "harvest" | "photo" | "tray" | "weighing" | "supply" | "jar" | "setting" | "shake" | "straining" | "bottle" | "use" | "check" | "recipe" | "dropper" | "plan";
+export type Note = { 
+/**
+ * A stable word for programs.
+ */
+code: string, 
+/**
+ * The sentence.
+ */
+text: Message, 
+/**
+ * Where it comes from; none where no source was found.
+ */
+source: string | null, 
+/**
+ * How sure it is.
+ */
+status: Status, };
+
+/**
+ * What a row is about.
+ */
+export type Noun = "herb" | "bed" | "harvest" | "photo" | "tray" | "weighing" | "supply" | "jar" | "discard" | "setting" | "shake" | "straining" | "bottle" | "use" | "check" | "recipe" | "dropper" | "plan" | "portrait";
 
 /**
  * Rows of one noun, here and in the backup.
  */
-export type NounBoth = { noun: string, here: number, there: number, };
+export type NounBoth = { noun: Noun, here: number, there: number, };
 
 /**
  * How the rows of a noun have changed.
  */
-export type NounChanges = { noun: string, new: number, changed: number, gone: number, };
+export type NounChanges = { noun: Noun, new: number, changed: number, gone: number, };
 
 /**
  * How many rows a noun has.
  */
-export type NounCount = { noun: string, count: number, };
+export type NounCount = { noun: Noun, count: number, };
 
 /**
- * What a look told.
+ * What a look at a bottle told.
  */
 export type Outcome = "good" | "doubtful" | "bad";
 
@@ -1440,9 +1971,35 @@ export type Outcome = "good" | "doubtful" | "bad";
 export type OvenSample = { fresh_g: number, dry_g: number, };
 
 /**
+ * What a maker wrote down of a herb of their own; nothing for a herb of the tables.
+ */
+export type OwnFigures = { 
+/**
+ * Water in the fresh plant, % of its weight.
+ */
+water_wet_percent: Interval | null, 
+/**
+ * The strength it wants, % vol.
+ */
+strength_percent_vol: number | null, 
+/**
+ * What to beware of.
+ */
+caution: string | null, 
+/**
+ * What it is mistaken for.
+ */
+look_alikes: string | null, };
+
+/**
  * A fresh to dry ratio of one finished tray.
  */
 export type OwnRatio = { harvest: string, picked_at: string, bed: string | null, part: string, fresh_mass_g: number, dry_mass_g: number, ratio_fresh_per_dry: number, };
+
+/**
+ * The days on which a part was picked in one year.
+ */
+export type OwnYear = { year: number, days: Array<string>, };
 
 /**
  * The paper in the printer.
@@ -1475,7 +2032,7 @@ is_acid_enough: boolean, told: Note, };
 /**
  * What is known of one photo.
  */
-export type PhotoCard = { hash: string, name: string | null, width: number | null, height: number | null, has_preview: boolean, taken_at: string | null, zone_known: boolean, place: Place | null, bytes: number, note: string | null, };
+export type PhotoCard = { hash: string, name: string | null, width: number | null, height: number | null, has_preview: boolean, taken_at: string | null, zone_known: boolean, place: Place | null, bytes: number, note: Message | null, };
 
 /**
  * The answer to [`TakePhotoChunk`]: the photo once the last piece came.
@@ -1488,9 +2045,39 @@ export type PhotoChunkTaken = { taken: PhotoTaken | null, };
 export type PhotoTaken = { photo: PhotoCard, duplicate: boolean, used_in: Array<string>, };
 
 /**
- * A place on the map, in degrees.
+ * When to pick one part of a herb.
  */
-export type Place = { lat: number, lon: number, };
+export type PickingRow = { herb: string, common: Message, part: string, 
+/**
+ * As each calendar prints it; empty where none does.
+ */
+published: Array<PublishedMonths>, 
+/**
+ * The same joined.
+ */
+months: Array<MonthSpan>, 
+/**
+ * The latest year first.
+ */
+own: Array<OwnYear>, ready: Ready | null, };
+
+/**
+ * What a photo can be taken of.
+ */
+export type PicturedKind = "jar" | "bottle" | "bed" | "herb";
+
+/**
+ * A point on the globe (WGS 84).
+ */
+export type Place = { 
+/**
+ * Latitude in degrees, north positive.
+ */
+lat: number, 
+/**
+ * Longitude in degrees, east positive.
+ */
+lon: number, };
 
 /**
  * What does it take to have these bottles by then?
@@ -1500,6 +2087,11 @@ export type PlanBottles = { herb: string, part: string, preparation: string, sta
  * A deliberate yes to what the list of poisonous plants asks.
  */
 confirmed?: boolean, };
+
+/**
+ * What `people` jars of a recipe need, each of `jar_ml`.
+ */
+export type PlanClass = { recipe?: string, jar?: string, people: number, jar_ml: number, };
 
 /**
  * A wish was written.
@@ -1512,19 +2104,50 @@ export type PlanWritten = { wish: WishLine, deed: string, changed: Array<Noun>, 
 export type Plant = { lot?: Lot, herb: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent?: Interval, sample?: PlantSample, };
 
 /**
+ * A plant that was put in, with its water.
+ */
+export type PlantFigure = { part: string, state: PlantState, mass_g: number, moisture_wet_percent: Interval, };
+
+/**
  * A plant of the recipe with the water it brings.
  */
-export type PlantLine = { lot: Lot | null, herb: string, common: string, part: string, state: PlantState, mass_g: number, moisture_wet_percent: Interval, basis: string, };
+export type PlantLine = { lot: Lot | null, herb: string, common: Message, part: string, state: PlantState, mass_g: number, moisture_wet_percent: Interval, basis: Message, };
 
 /**
  * A little of the lot, dried to constant weight; unless named, the scale shows what the figures show.
  */
-export type PlantSample = { fresh_g: number, dry_g: number, scale_step_g?: number, };
+export type PlantSample = { 
+/**
+ * Before.
+ */
+fresh_g: number, 
+/**
+ * After.
+ */
+dry_g: number, 
+/**
+ * The step of the scale it was weighed on.
+ */
+scale_step_g?: number, };
 
 /**
- * Whether the plant goes in as it was picked, after drying, or simmered and strained.
+ * Whether plant still holds the water it grew with.
  */
 export type PlantState = "fresh" | "dried" | "cooked";
+
+/**
+ * A photo of a jar, a bottle, a bed or an own herb.
+ */
+export type PortraitLine = { id: string, hash: string, at: string, has_preview: boolean, 
+/**
+ * Whether it stands in the place of the drawing.
+ */
+shown: boolean, };
+
+/**
+ * The photos of a thing were written.
+ */
+export type PortraitsWritten = { portraits: Array<PortraitLine>, deed: string, changed: Array<Noun>, };
 
 /**
  * A measured ingredient: exactly one of `g` and `ml` (at 20 °C), and what its kind needs.
@@ -1539,12 +2162,37 @@ export type PourJar = { composition: Composition, name?: string, poured_at?: str
 /**
  * One liquid of the recipe.
  */
-export type PourLine = { kind: IngredientKind, name: string, ml: number, g: number, supply: string | null, };
+export type PourLine = { 
+/**
+ * Its kind.
+ */
+kind: IngredientKind, 
+/**
+ * Its name with the figure on its label.
+ */
+name: Message, 
+/**
+ * How much, mL at 20 C as it is measured out.
+ */
+ml: number, 
+/**
+ * How much, g.
+ */
+g: number, 
+/**
+ * The supply it comes from.
+ */
+supply: string | null, };
+
+/**
+ * A liquid that was poured.
+ */
+export type PouredFigure = { kind: IngredientKind, ml: number, };
 
 /**
  * A kind of preparation.
  */
-export type PreparationLine = { key: string, name: string, fresh: boolean, dried: boolean, cooked: boolean, liquids: Array<string>, summary: string, };
+export type PreparationLine = { key: string, name: Message, fresh: boolean, dried: boolean, cooked: boolean, liquids: Array<IngredientKind>, summary: Message, };
 
 /**
  * The answer to [`ListPreparations`].
@@ -1556,6 +2204,21 @@ export type Preparations = { preparations: Array<PreparationLine>, };
  * the picture is whole.
  */
 export type PreviewPhoto = { hash: string, };
+
+/**
+ * The card on paper.
+ */
+export type PrintCard = { recipe?: string, jar?: string, size: CardSize, note: boolean, };
+
+/**
+ * A card for each of them, as one file.
+ */
+export type PrintClassCards = { recipe?: string, jar?: string, people: number, jar_ml: number, size: CardSize, note: boolean, };
+
+/**
+ * A label for each of them, on sheets.
+ */
+export type PrintClassLabels = { recipe?: string, jar?: string, people: number, jar_ml: number, paper: Paper, };
 
 /**
  * What [`TraceForward`] answers, on paper.
@@ -1592,7 +2255,16 @@ export type PrintedFile = { file_name: string, media_type: string, base64: strin
 export type Proposal = { controls: Controls, pours: Array<PourLine>, poured_ml: number, plants: Array<PlantLine>, liquid: Liquid, reached: boolean, short_of: Array<Shortfall>, would_help: Array<Note>, keeping: Keeping, shelf_life: ShelfLife, jar: JarRoom, comes_out: ComesOut, steep_days: Days, cautions: Array<Caution>, reasons: Array<Note>, };
 
 /**
- * What is it for?
+ * What one calendar prints, its months turned to the maker's half of the globe.
+ */
+export type PublishedMonths = { stage: Message, 
+/**
+ * Empty where it names none.
+ */
+months: Array<MonthSpan>, source: string | null, status: Status, };
+
+/**
+ * What it is meant for.
  */
 export type Purpose = "inside" | "outside" | "food";
 
@@ -1602,19 +2274,62 @@ export type Purpose = "inside" | "outside" | "food";
 export type ReachMixture = { stock: Array<StockItem>, plants?: Array<WetPlant>, targets: Targets, };
 
 /**
+ * What is in this code? Nothing is written.
+ */
+export type ReadRecipeCode = { text: string, 
+/**
+ * A deliberate yes to what the list of poisonous plants asks.
+ */
+confirmed?: boolean, };
+
+/**
  * What a pH was read with.
  */
 export type ReadWith = "strip" | "meter";
 
 /**
+ * Why a part may be ready within three weeks.
+ */
+export type Ready = { 
+/**
+ * Whether its months are on, moved by a clear shift.
+ */
+is_now: boolean, 
+/**
+ * The month in which they begin within the three weeks; none where they are on, or where only own years speak for it.
+ */
+begins_in: number | null, 
+/**
+ * The days of earlier years that fall into these three weeks.
+ */
+picked_on: Array<string>, };
+
+/**
  * A recipe.
  */
-export type RecipeLine = { id: string, name: string, jar: string | null, preparation: string, preparation_name: string, plants: Array<RecipePlantLine>, stock: Array<StockItem>, ratio_ml_per_g: number | null, strength_percent_vol: number | null, glycerin_percent_vol: number | null, fortify_percent_vol: number | null, stars: number | null, note: string | null, };
+export type RecipeLine = { id: string, name: string, jar: string | null, preparation: string, preparation_name: Message, plants: Array<RecipePlantLine>, stock: Array<StockItem>, ratio_ml_per_g: number | null, strength_percent_vol: number | null, glycerin_percent_vol: number | null, fortify_percent_vol: number | null, stars: number | null, note: string | null, };
 
 /**
  * A plant of a recipe.
  */
-export type RecipePlantLine = { herb: string, common: string, part: string, state: PlantState, mass_g: number, };
+export type RecipePlantLine = { herb: string, common: Message, part: string, state: PlantState, mass_g: number, };
+
+/**
+ * The answer to [`ReadRecipeCode`]: the recipe, worked out with the liquids on the reader's own shelf.
+ */
+export type RecipeRead = { name: string, note: string | null, preparation_name: Message, proposal: Proposal, steps: Array<Step>, 
+/**
+ * Why the reader's own liquids do not make it; it is then worked out with those of the recipe.
+ */
+own_liquids_fail: Message | null, 
+/**
+ * Whether it may be kept: nothing that should not be made comes into the book.
+ */
+may_be_kept: boolean, 
+/**
+ * The recipe of the book that says the same.
+ */
+kept_as: string | null, };
 
 /**
  * A recipe was written.
@@ -1629,11 +2344,20 @@ export type Recipes = { recipes: Array<RecipeLine>, };
 /**
  * Something was picked and weighed.
  */
-export type RecordHarvest = { herb: string, part: string, gross_g: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, stage?: string, surface: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, 
+export type RecordHarvest = { herb: string, part: string, gross_g: number, tare_g?: number, picked_at?: string, bed?: string, bed_name?: string, 
+/**
+ * Nobody planted what stands in the new bed.
+ */
+bed_wild?: boolean, stage?: string, surface: Surface, note?: string, photos?: Array<string>, look_alike_ruled_out?: boolean, 
 /**
  * The mass was asked about and is right.
  */
 confirm_odd?: boolean, };
+
+/**
+ * Photos of one thing, by the hashes that their uploads gave.
+ */
+export type RecordPortrait = { kind: PicturedKind, id: string, photos: Array<string>, };
 
 /**
  * A jar once more with this year's plants.
@@ -1649,7 +2373,7 @@ export type RescueReport = { at: string,
  */
 damaged_file: string, 
 /**
- * Finished sentences: what was saved, what was not, what to do.
+ * What was saved, what was not, what to do: messages, which the book keeps until they are read.
  */
 sentences: Array<string>, deeds: number, deeds_lost: number, 
 /**
@@ -1695,7 +2419,7 @@ lost: LostBook | null, };
 /**
  * A journal was put in the place of another.
  */
-export type Restored = { rows: Array<NounCount>, photos_new: number, photos_missing: number, faults: Array<string>, 
+export type Restored = { rows: Array<NounCount>, photos_new: number, photos_missing: number, faults: Array<Message>, 
 /**
  * Whether it can be taken back: not where there was no journal before.
  */
@@ -1709,7 +2433,7 @@ export type RunningJob = Record<symbol, never>;
 /**
  * The days between which what is left runs out.
  */
-export type RunsOut = { low_on: string, high_on: string, because: string, };
+export type RunsOut = { low_on: string, high_on: string, because: Message, };
 
 /**
  * A sample of the lot was dried to constant weight.
@@ -1753,6 +2477,10 @@ maker: string | null,
  */
 poison_line: string | null, 
 /**
+ * Which half of the globe the garden lies in.
+ */
+hemisphere: Hemisphere, 
+/**
  * Whether this is the demo season, which `demo.end` removes.
  */
 is_demo: boolean, 
@@ -1773,6 +2501,10 @@ maker: string | null,
  * The number of the poison line, for labels.
  */
 poison_line: string | null, 
+/**
+ * Which half of the globe the garden lies in.
+ */
+hemisphere: Hemisphere, 
 /**
  * Whether this is the demo season, which `demo.end` removes.
  */
@@ -1800,17 +2532,57 @@ export type ShakeLine = { id: string, at: string, };
 /**
  * How long it keeps once strained, and what that rests on.
  */
-export type ShelfLife = { days: Interval | null, notes: Array<Note>, };
+export type ShelfLife = { 
+/**
+ * Days; none where no figure was found.
+ */
+days: Interval | null, 
+/**
+ * Where the figure comes from or why there is none, how an oil ages, what lengthens it.
+ */
+notes: Array<Note>, };
+
+/**
+ * How much later one's own picks are than the published months; below nothing they are earlier. Each end holds nine times
+ * out of ten.
+ */
+export type Shift = { weeks: number, weeks_low: number, weeks_high: number, 
+/**
+ * What it was learned from: years, and parts of herbs.
+ */
+years: number, plants: number, };
 
 /**
  * A target that was missed.
  */
-export type Shortfall = { target: string, wanted: number, got: number, };
+export type Shortfall = { 
+/**
+ * Which.
+ */
+target: Missed, 
+/**
+ * What was wanted, in its unit.
+ */
+wanted: number, 
+/**
+ * What comes nearest.
+ */
+got: number, };
+
+/**
+ * One bed.
+ */
+export type ShowBed = { id: string, };
 
 /**
  * One bottle, by its id or by the code on its label.
  */
 export type ShowBottle = { id?: string, code?: string, };
+
+/**
+ * When to pick the parts of one herb, or every part that was ever picked.
+ */
+export type ShowCalendar = { key?: string, };
 
 /**
  * One harvest.
@@ -1857,14 +2629,36 @@ export type StartTray = { harvest: string, mass_g: number, name?: string, tare_g
 confirm_odd?: boolean, };
 
 /**
- * How far a statement was checked against a published source.
+ * How sure a fact is.
+ *
+ * Only [`Status::Confirmed`] says that the text named as source was read.
  */
 export type Status = "confirmed" | "partly confirmed" | "memory" | "practice" | "proposal" | "computed" | "own";
 
 /**
- * A step of the work that follows.
+ * A step of the work, for the page of a jar.
  */
-export type Step = { title: string, text: string, source: string | null, status: Status, };
+export type Step = { 
+/**
+ * What it is called.
+ */
+title: Message, 
+/**
+ * What to do.
+ */
+text: Message, 
+/**
+ * Why.
+ */
+why: Message | null, 
+/**
+ * Where it comes from.
+ */
+source: string | null, 
+/**
+ * How sure it is.
+ */
+status: Status, };
 
 /**
  * A liquid at hand, and how much of it may or must be used.
@@ -1874,10 +2668,10 @@ export type StockItem = { kind: IngredientKind, strength_percent_vol?: number, p
 /**
  * What there is of one preparation of the same herbs.
  */
-export type StockLine = { preparation: string, preparation_name: string, herbs: Array<string>, bottles: number, left_ml: number, runs_out: RunsOut | null, };
+export type StockLine = { preparation: string, preparation_name: Message, herbs: Array<Message>, bottles: number, left_ml: number, runs_out: RunsOut | null, };
 
 /**
- * How far the list of poisonous plants goes.
+ * How far a stop goes.
  */
 export type StopKind = "all" | "inside" | "unless_licensed" | "ask";
 
@@ -1896,6 +2690,11 @@ export type StrainingLine = { id: string, at: string, how: How, came_out_ml: num
  * A wish is given up or come true.
  */
 export type StrikePlan = { id: string, };
+
+/**
+ * A photo does not belong to this thing. Its bytes stay in the album, as the entry can be undone.
+ */
+export type StrikePortrait = { id: string, };
 
 /**
  * A weigh-in was a mistake.
@@ -1918,7 +2717,7 @@ export type Supply = { id: string, name: string, item: StockItem, size_ml: numbe
 export type SupplyWritten = { supply: Supply, deed: string, changed: Array<Noun>, };
 
 /**
- * Whether water clung to the plant when it was weighed.
+ * Water on the outside of the plant when it was weighed.
  */
 export type Surface = "dry" | "dew" | "rain" | "washed";
 
@@ -1954,9 +2753,19 @@ upload: string, base64: string,
 first: boolean, };
 
 /**
+ * The recipe of a code is to be kept.
+ */
+export type TakeInRecipe = { text: string, confirmed?: boolean, };
+
+/**
  * A piece of a photo, at most 1 MiB, where the platform carries only text.
  */
 export type TakePhotoChunk = { upload: string, base64: string, last: boolean, name?: string, };
+
+/**
+ * One of the [`Targets`].
+ */
+export type Target = "strength_percent_vol" | "glycerol_percent_mass" | "sugar_percent_mass" | "acidity_g_per_100ml" | "volume_ml" | "poured_ml";
 
 /**
  * Where the liquid should end.
@@ -1970,24 +2779,36 @@ export type Targets = { strength_percent_vol?: number, glycerol_percent_mass?: n
 export type ThrownAway = { fresh_g: number, dry_g: number, };
 
 /**
- * Where the time of a harvest comes from.
+ * Where the time of picking comes from.
  */
 export type TimeFrom = "typed" | "photo" | "clock";
 
 /**
- * A liquid that the shelf lacks.
+ * A liquid to buy.
  */
-export type ToBuy = { kind: IngredientKind, name: string, ml: number, };
+export type ToBuy = { 
+/**
+ * Its kind.
+ */
+kind: IngredientKind, 
+/**
+ * Its name.
+ */
+name: Message, 
+/**
+ * How much is missing, mL.
+ */
+ml: number, };
 
 /**
  * What the shelf lacks for all wishes.
  */
-export type ToBuyAll = { kind: IngredientKind, name: string, needed_ml: number, on_the_shelf_ml: number, buy_ml: number, };
+export type ToBuyAll = { kind: IngredientKind, name: Message, needed_ml: number, on_the_shelf_ml: number, buy_ml: number, };
 
 /**
  * What there must be of one plant for all wishes, and what of it is there.
  */
-export type ToPick = { herb: string, common: string, part: string, 
+export type ToPick = { herb: string, common: Message, part: string, 
 /**
  * Whether it goes into the jars fresh or dried: the two are picked on days of their own.
  */
@@ -2067,7 +2888,7 @@ export type TracedForward = { harvests: Array<TracedHarvest>, trays: Array<Trace
 /**
  * A harvest that something came of.
  */
-export type TracedHarvest = { id: string, code: string, common: string, part: string, picked_at: string, fresh_mass_g: number, 
+export type TracedHarvest = { id: string, code: string, common: Message, part: string, picked_at: string, fresh_mass_g: number, 
 /**
  * What was thrown away of it fresh.
  */
@@ -2076,7 +2897,7 @@ binned_g: number, };
 /**
  * A jar that holds any of it.
  */
-export type TracedJar = { id: string, code: string, name: string, preparation_name: string, poured_at: string, failed: boolean, };
+export type TracedJar = { id: string, code: string, name: string, preparation_name: Message, poured_at: string, failed: boolean, };
 
 /**
  * Somebody who was given a bottle.
@@ -2099,24 +2920,41 @@ lost_fresh_g: number | null, };
 /**
  * A tray in a list.
  */
-export type TrayCard = { id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
+export type TrayCard = { id: string, code: string, name: string, harvest: string, herb: string, common: Message, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
 /**
  * When the next weigh-in is worth the walk; none once the tray is dry.
  */
 weigh_at: string | null, 
 /**
- * The code of what most stands in the way of a time left.
+ * What most stands in the way of a time left.
  */
-why: string | null, is_dry: boolean, 
+why: DryingReason | null, is_dry: boolean, 
 /**
  * It rests at its stop weight, and only the hand can tell that it is dry.
  */
-probably_dry: boolean, forgotten: boolean, says: string, };
+probably_dry: boolean, forgotten: boolean, says: Message, };
+
+/**
+ * A tray of the rack; how it dries is drawn while it does.
+ */
+export type TrayLine = { course: Course | null, id: string, code: string, name: string, harvest: string, herb: string, common: Message, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
+/**
+ * When the next weigh-in is worth the walk; none once the tray is dry.
+ */
+weigh_at: string | null, 
+/**
+ * What most stands in the way of a time left.
+ */
+why: DryingReason | null, is_dry: boolean, 
+/**
+ * It rests at its stop weight, and only the hand can tell that it is dry.
+ */
+probably_dry: boolean, forgotten: boolean, says: Message, };
 
 /**
  * A tray with its weigh-ins and its forecast.
  */
-export type TrayPage = { dry_matter_g: Interval, basis: string, 
+export type TrayPage = { dry_matter_g: Interval, basis: Basis, 
 /**
  * Why the forecast says no more than it does.
  */
@@ -2128,11 +2966,7 @@ feel: Note, notes: Array<Note>,
 /**
  * What the scale shows when weigh-ins begin to tell of the end; none once they do.
  */
-telling_gross_g: number | null, 
-/**
- * When it will be dry enough, in hours on the rack.
- */
-ends_hours: Interval | null, weighings: Array<WeighingLine>, curve: Array<CurvePoint>, note: string | null, sample: OvenSample | null, 
+telling_gross_g: number | null, note: string | null, sample: OvenSample | null, 
 /**
  * The air where the tray was laid out.
  */
@@ -2140,19 +2974,23 @@ air: Air | null, air_limit_wet_percent: Interval | null,
 /**
  * What of the dried lot was used in another way than in a jar, or thrown away.
  */
-binned: Array<Binned>, lost: LostLine | null, id: string, code: string, name: string, harvest: string, herb: string, common: string, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
+binned: Array<Binned>, lost: LostLine | null, id: string, code: string, name: string, harvest: string, herb: string, common: Message, part: string, photo: string | null, started_at: string, days: number, fresh_mass_g: number, tare_g: number, mass_now_g: number, last_weighed_at: string | null, state: TrayState, taken_down_at: string | null, dried_left_g: number | null, moisture_now_wet_percent: Interval | null, target_mass_g: Interval, stop_gross_g: Interval, hours_left: Interval | null, 
 /**
  * When the next weigh-in is worth the walk; none once the tray is dry.
  */
 weigh_at: string | null, 
 /**
- * The code of what most stands in the way of a time left.
+ * What most stands in the way of a time left.
  */
-why: string | null, is_dry: boolean, 
+why: DryingReason | null, is_dry: boolean, 
 /**
  * It rests at its stop weight, and only the hand can tell that it is dry.
  */
-probably_dry: boolean, forgotten: boolean, says: string, };
+probably_dry: boolean, forgotten: boolean, says: Message, 
+/**
+ * When it will be dry enough, in hours on the rack.
+ */
+ends_hours: Interval | null, weighings: Array<WeighingLine>, curve: Array<CurvePoint>, };
 
 /**
  * The answer to [`ShowTray`].
@@ -2172,7 +3010,7 @@ export type TrayWritten = { tray: TrayPage, deed: string, changed: Array<Noun>, 
 /**
  * The answer to [`ListTrays`].
  */
-export type Trays = { trays: Array<TrayCard>, more: boolean, };
+export type Trays = { trays: Array<TrayLine>, more: boolean, };
 
 /**
  * Takes a deed back; taking back an undo does it again.
@@ -2185,7 +3023,7 @@ export type UndoDeed = { deed: string, };
 export type UndoRestore = Record<symbol, never>;
 
 /**
- * Units on the screens; the journal is metric throughout.
+ * Units that numbers are shown in.
  */
 export type Units = "metric" | "us";
 
@@ -2200,14 +3038,52 @@ export type UseBottle = { bottle: string, ml?: number, teaspoons?: number, table
 export type UseLine = { id: string, at: string, ml: number, note: string | null, };
 
 /**
- * Whether it keeps.
+ * Whether it keeps, from best to worst.
  */
 export type Verdict = "keeps" | "keeps cold" | "use now" | "do not make";
 
 /**
- * Water activity by two mixing rules; keeping goes by the higher.
+ * Water activity by both mixing rules.
  */
-export type WaterActivity = { highest: Interval, by_ross: Interval, by_norrish: Interval, };
+export type WaterActivity = { 
+/**
+ * The higher of the two rules, never below either: keeping is judged by this.
+ */
+highest: Interval, 
+/**
+ * Ross 1975: the product of the activities of each solute alone in all of the water.
+ */
+by_ross: Interval, 
+/**
+ * Multi-solute Norrish (FAO Agricultural Services Bulletin 149), held in honey to what was measured.
+ */
+by_norrish: Interval, };
+
+/**
+ * One way to use it.
+ */
+export type Way = { 
+/**
+ * What to do.
+ */
+text: Message, 
+/**
+ * What to beware of.
+ */
+care: Message | null, 
+/**
+ * Where it comes from.
+ */
+source: string | null, 
+/**
+ * How sure it is.
+ */
+status: Status, };
+
+/**
+ * The answer to [`ListWays`]; none where it is not to be swallowed or nothing is known.
+ */
+export type Ways = { ways: Array<Way>, };
 
 /**
  * A tray was weighed as it stands.
@@ -2245,12 +3121,12 @@ export type WetPlant = { mass_g: number, moisture_wet_percent: Moisture, };
 /**
  * A wish.
  */
-export type WishLine = { id: string, herb: string, common: string, part: string, preparation: string, preparation_name: string, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, gifts: boolean, };
+export type WishLine = { id: string, herb: string, common: Message, part: string, preparation: string, preparation_name: Message, state: PlantState, bottles: number, bottle_ml: number, ready_on: string, gifts: boolean, };
 
 /**
  * A wish with its own plan, or why there is none.
  */
-export type WishPlan = { wish: WishLine, plan: BottlePlan | null, problem: string | null, };
+export type WishPlan = { wish: WishLine, plan: BottlePlan | null, problem: Message | null, };
 
 /**
  * The answer to [`ListPlans`].
@@ -2258,9 +3134,14 @@ export type WishPlan = { wish: WishLine, plan: BottlePlan | null, problem: strin
 export type Wishes = { wishes: Array<WishLine>, };
 
 /**
+ * What a maker may want to do without.
+ */
+export type Without = "alcohol" | "honey" | "sugar" | "sweet" | "vinegar" | "oil" | "glycerin" | "wine";
+
+/**
  * The yield of an herb's part in a bed.
  */
-export type YieldRow = { herb: string, common: string, part: string, bed: string | null, fresh_g: number, 
+export type YieldRow = { herb: string, common: Message, part: string, bed: string | null, fresh_g: number, 
 /**
  * What was taken down dry of it.
  */
@@ -2278,9 +3159,11 @@ export interface Commands {
   "herb.list": { request: ListHerbs; reply: Herbs };
   "herb.find": { request: FindHerb; reply: FoundHerbs };
   "herb.show": { request: ShowHerb; reply: HerbPage };
+  "herb.calendar": { request: ShowCalendar; reply: Calendar };
   "herb.add": { request: AddHerb; reply: HerbWritten };
   "herb.correct": { request: CorrectHerb; reply: HerbWritten };
   "bed.list": { request: ListBeds; reply: Beds };
+  "bed.show": { request: ShowBed; reply: BedShown };
   "bed.add": { request: AddBed; reply: BedWritten };
   "bed.correct": { request: CorrectBed; reply: BedWritten };
   "harvest.estimate": { request: EstimateHarvest; reply: DryWeight };
@@ -2291,6 +3174,9 @@ export interface Commands {
   "harvest.bin": { request: BinHarvest; reply: HarvestWritten };
   "photo.chunk": { request: TakePhotoChunk; reply: PhotoChunkTaken };
   "photo.preview": { request: PreviewPhoto; reply: PhotoCard };
+  "portrait.record": { request: RecordPortrait; reply: PortraitsWritten };
+  "portrait.correct": { request: CorrectPortrait; reply: PortraitsWritten };
+  "portrait.strike": { request: StrikePortrait; reply: PortraitsWritten };
   "tray.start": { request: StartTray; reply: TrayWritten };
   "lot.cook": { request: CookLot; reply: TrayWritten };
   "tray.weigh": { request: WeighTray; reply: TrayWritten };
@@ -2325,9 +3211,17 @@ export interface Commands {
   "recipe.list": { request: ListRecipes; reply: Recipes };
   "recipe.correct": { request: CorrectRecipe; reply: RecipeWritten };
   "recipe.compose": { request: ComposeRecipe; reply: Composition };
+  "recipe.card": { request: DrawCard; reply: CardDrawn };
+  "recipe.hand_out": { request: PrintCard; reply: PrintedFile };
+  "recipe.class": { request: PlanClass; reply: ClassPlan };
+  "recipe.class_cards": { request: PrintClassCards; reply: PrintedFile };
+  "recipe.class_labels": { request: PrintClassLabels; reply: PrintedFile };
+  "recipe.read_code": { request: ReadRecipeCode; reply: RecipeRead };
+  "recipe.take_in": { request: TakeInRecipe; reply: RecipeWritten };
   "bottle.fill": { request: FillBottles; reply: BottlesFilled };
   "bottle.list": { request: ListBottles; reply: Bottles };
   "bottle.show": { request: ShowBottle; reply: BottleShown };
+  "bottle.ways": { request: ListWays; reply: Ways };
   "bottle.use": { request: UseBottle; reply: BottleWritten };
   "bottle.give": { request: GiveBottle; reply: BottleWritten };
   "bottle.check": { request: CheckBottle; reply: BottleWritten };
@@ -2357,8 +3251,6 @@ export interface Commands {
   "setting.show": { request: ShowSettings; reply: Settings };
   "setting.change": { request: ChangeSettings; reply: SettingsWritten };
   "journal.about": { request: AboutJournal; reply: JournalAbout };
-  "demo.begin": { request: BeginDemo; reply: DemoShown };
-  "demo.end": { request: EndDemo; reply: DemoShown };
   "job.show": { request: ShowJob; reply: JobCard };
   "job.cancel": { request: CancelJob; reply: JobCard };
   "job.running": { request: RunningJob; reply: JobRunning };
@@ -2380,4 +3272,6 @@ export interface Commands {
   "rescue.make": { request: MakeRescue; reply: RescueReport };
   "journal.check": { request: CheckJournal; reply: BookChecked };
   "journal.begin_check": { request: BeginCheck; reply: JobBegun };
+  "demo.begin": { request: BeginDemo; reply: DemoShown };
+  "demo.end": { request: EndDemo; reply: DemoShown };
 }

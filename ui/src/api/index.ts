@@ -1,4 +1,4 @@
-import { base64, keepLanguage, type Answer, type Host, type Phone, type TakenAway } from "../host";
+import { base64, type Answer, type Host, type Phone, type TakenAway } from "../host";
 import type { Commands, Noun, PhotoChunkTaken, PhotoTaken } from "./bindings";
 import { words } from "../words";
 import { Failure } from "./failure";
@@ -35,11 +35,6 @@ export class Api {
   /** Bytes as a request carries them. */
   base64(bytes: Blob): Promise<string> {
     return base64(bytes);
-  }
-
-  /** Keeps the language on this device; null follows the device. */
-  keepLanguage(language: string | null): void {
-    keepLanguage(language);
   }
 
   /** Whether the file that the core made is now where the maker wants it. */

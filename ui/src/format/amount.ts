@@ -1,4 +1,4 @@
-import { plain, span, type Interval, type Span } from "./number";
+import { known, plain, span, type Interval, type Span } from "./number";
 
 export type Units = "metric" | "us";
 export type MassUnit = "g" | "kg" | "oz" | "lb";
@@ -8,6 +8,8 @@ export type VolumeUnit = "mL" | "fl oz" | "L";
 export const GRAMS: Record<MassUnit, number> = { g: 1, kg: 1000, oz: 28.349523125, lb: 453.59237 };
 /** Millilitres in one of each (the US fluid ounce is 29.5735295625 mL by definition). */
 export const MILLILITRES: Record<VolumeUnit, number> = { mL: 1, L: 1000, "fl oz": 29.5735295625 };
+/** Millilitres in a metric spoon; from memory. */
+export const SPOONS = { tea: 5, table: 15 } as const;
 
 export type Amount = { value: string; unit: string };
 export type AmountSpan = Span & { unit: string };
@@ -17,7 +19,13 @@ function massUnit(grams: number, units: Units): MassUnit {
   return grams >= 10_000 ? "kg" : "g";
 }
 
-function scaled(interval: Interval, by: number): Interval {
+function volumeUnit(millilitres: number, units: Units): VolumeUnit {
+  if (units === "us") return "fl oz";
+  return millilitres >= 10_000 ? "L" : "mL";
+}
+
+/** An interval in another unit, or of a share of it. */
+export function scaled(interval: Interval, by: number): Interval {
   return { low: interval.low / by, value: interval.value / by, high: interval.high / by };
 }
 
@@ -31,25 +39,24 @@ export function mass(grams: number, units: Units): Amount {
 /** A mass to measure out: a kitchen scale shows no more. */
 export function pouredMass(grams: number, units: Units): Amount {
   const unit = massUnit(grams, units);
-  const value = grams / GRAMS[unit];
-  return { value: plain(value, value < 20 ? 1 : 0), unit };
+  return { value: known(grams / GRAMS[unit], true), unit };
 }
 
 /** A mass that is only known within an interval. */
 export function massSpan(grams: Interval, units: Units): AmountSpan {
   const unit = massUnit(grams.value, units);
-  return { ...span(scaled(grams, GRAMS[unit])), unit };
+  return { ...span(scaled(grams, GRAMS[unit]), true), unit };
 }
 
 /** A volume to measure out. */
 export function volume(millilitres: number, units: Units): Amount {
-  if (units === "us") return { value: plain(millilitres / MILLILITRES["fl oz"], 1), unit: "fl oz" };
-  return { value: plain(millilitres, millilitres < 20 ? 1 : 0), unit: "mL" };
+  const unit = volumeUnit(millilitres, units);
+  return { value: known(millilitres / MILLILITRES[unit], true), unit };
 }
 
 export function volumeSpan(millilitres: Interval, units: Units): AmountSpan {
-  const unit = units === "us" ? "fl oz" : "mL";
-  return { ...span(scaled(millilitres, MILLILITRES[unit])), unit };
+  const unit = volumeUnit(millilitres.value, units);
+  return { ...span(scaled(millilitres, MILLILITRES[unit]), true), unit };
 }
 
 /** Number and unit on one line that never breaks between them. */

@@ -4,6 +4,9 @@ import { once } from "./once";
 const day = once(() => new Intl.DateTimeFormat(locale, { day: "numeric", month: "short" }));
 const dayOfYear = once(() => new Intl.DateTimeFormat(locale, { day: "numeric", month: "short", year: "numeric" }));
 const month = once(() => new Intl.DateTimeFormat(locale, { month: "long", year: "numeric" }));
+const lone = once(() => new Intl.DateTimeFormat(locale, { month: "long" }));
+const letter = once(() => new Intl.DateTimeFormat(locale, { month: "narrow" }));
+const dayOfWeek = once(() => new Intl.DateTimeFormat(locale, { weekday: "long", day: "numeric", month: "long" }));
 const clock = once(() => new Intl.DateTimeFormat(locale, { hour: "numeric", minute: "2-digit" }));
 
 // A bare date is a calendar day, not midnight in Greenwich.
@@ -11,10 +14,22 @@ function moment(text: string): Date {
   return new Date(/^\d{4}-\d\d-\d\d$/.test(text) ? `${text}T12:00:00` : text);
 }
 
+/** A day and its month stay on one line, in whatever order the language has them. */
+function told(format: Intl.DateTimeFormat, at: Date): string {
+  const parts = format.formatToParts(at);
+  const joins = (place: number) => ["day", "month"].includes(parts[place]?.type ?? "");
+  return parts.map(({ value }, place) => (joins(place - 1) && joins(place + 1) ? value.replace(" ", "\u00a0") : value)).join("");
+}
+
 /** "5 Jun", with the year when it is not this one. */
 export function shortDay(text: string): string {
   const at = moment(text);
-  return (at.getFullYear() === new Date().getFullYear() ? day : dayOfYear)().format(at);
+  return told((at.getFullYear() === new Date().getFullYear() ? day : dayOfYear)(), at);
+}
+
+/** "5 Jun" of any year. */
+export function anyYear(text: string): string {
+  return told(day(), moment(text));
 }
 
 /** The core's sentences with their bare dates as a person reads them. */
@@ -22,13 +37,45 @@ export function withDays(text: string): string {
   return text.replace(/\b\d{4}-\d\d-\d\d\b/g, shortDay).replace(/(\d) (?=%|(?:g|kg|mL|C|h)\b)|% (?=vol\b|w\/w)/g, (torn) => `${torn[0]}\u00a0`);
 }
 
+/** How many days of the calendar lie between two moments, each in its own place's time. */
+export function daysBetween(from: string, to: string): number {
+  const day = (text: string) => Date.parse(`${text.slice(0, 10)}T00:00:00Z`) / 86_400_000;
+  return day(to) - day(from);
+}
+
+/** The day of the calendar on this device, as "2026-12-05". */
+export function today(): string {
+  return fieldMoment(new Date()).slice(0, 10);
+}
+
 /** Whether a day of the calendar is today or past on this device. */
 export function hasCome(text: string): boolean {
-  return text <= fieldMoment(new Date()).slice(0, 10);
+  return text <= today();
+}
+
+/** "Saturday 5 December". */
+export function weekDay(text: string): string {
+  return told(dayOfWeek(), moment(text));
+}
+
+/** The day that a week begins with where the reader lives, from 1 for Monday to 7 for Sunday; Monday where it is not known. */
+export function firstOfWeek(): number {
+  const here: Intl.Locale & { getWeekInfo?: () => { firstDay: number }; weekInfo?: { firstDay: number } } = new Intl.Locale(locale);
+  return (here.getWeekInfo?.() ?? here.weekInfo)?.firstDay ?? 1;
 }
 
 export function monthOf(text: string): string {
   return month().format(moment(text));
+}
+
+/** "June", by its number from 0 on. */
+export function monthName(month: number): string {
+  return lone().format(new Date(2026, month, 15));
+}
+
+/** "J". */
+export function monthLetter(month: number): string {
+  return letter().format(new Date(2026, month, 15));
 }
 
 /** "5 Jun, 09:40". */

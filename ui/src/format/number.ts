@@ -1,7 +1,8 @@
+import type { Interval } from "../api";
 import { locale } from "../words";
 import { once } from "./once";
 
-export type Interval = { low: number; value: number; high: number };
+export type { Interval } from "../api";
 
 /** The decimal mark of the reader's locale. */
 export const decimalMark = once(
@@ -10,38 +11,55 @@ export const decimalMark = once(
 
 const formats = new Map<number, Intl.NumberFormat>();
 
-/** A number with at most `decimals` places, in the reader's locale. */
+/** A number with at most `decimals` places, in the reader's locale; four digits stand together, as in the core. */
 export function plain(value: number, decimals = 1): string {
   let format = formats.get(decimals);
   if (!format) {
-    format = new Intl.NumberFormat(locale, { maximumFractionDigits: decimals });
+    format = new Intl.NumberFormat(locale, { maximumFractionDigits: decimals, useGrouping: "min2" });
     formats.set(decimals, format);
   }
   return format.format(value === 0 ? 0 : value);
 }
 
-function rounded(value: number, decimals: number): string {
-  if (decimals >= 0) return plain(value, decimals);
-  const step = 10 ** -decimals;
-  return plain(Math.round(value / step) * step, 0);
+/** A number cut to its place; halves go away from nothing, as in the core. */
+function rounded(value: number, places: number): string {
+  const step = 10 ** Math.abs(places);
+  const size = places < 0 ? Math.round(Math.abs(value) / step) * step : Math.round(Math.abs(value) * step) / step;
+  return plain(size === 0 ? 0 : Math.sign(value) * size, Math.max(0, places));
 }
 
-/** Decimal places an interval deserves: its last digit stays above a tenth of its width. */
-export function honestDecimals({ low, high, value }: Interval): number {
-  const width = high - low;
-  if (width > 0) return Math.min(2, -Math.floor(Math.log10(width / 3)));
+/** The largest power of ten that is not above a number. */
+function powerOfTen(number: number): number {
+  return Number(number.toExponential().split("e")[1]);
+}
+
+/**
+ * Decimal places by the one rule of digits, which the core states (`words/src/digits.rs`) and a table holds both to;
+ * less than none where tens are told. `weighed` are grams, millilitres and their like.
+ */
+function places({ low, high, value }: Interval, weighed: boolean): number {
   const size = Math.abs(value);
-  if (size >= 100) return 0;
-  return size >= 10 ? 1 : 2;
+  if (high > low) {
+    const third = powerOfTen((high - low) / 3);
+    return Math.min(2, -Math.min(third, size > 0 ? powerOfTen(size) : third));
+  }
+  if (weighed) return size < 20 ? 1 : 0;
+  if (size <= 1) return 2;
+  return size < 100 ? 1 : 0;
 }
 
 export type Span = { value: string; low: string; high: string; sure: boolean };
 
 /** The three numbers of an interval, all cut to the digits it deserves. */
-export function span(interval: Interval): Span {
-  const decimals = honestDecimals(interval);
-  const [low, value, high] = [interval.low, interval.value, interval.high].map((n) => rounded(n, decimals));
+export function span(interval: Interval, weighed = false): Span {
+  const to = places(interval, weighed);
+  const [low, value, high] = [interval.low, interval.value, interval.high].map((n) => rounded(n, to));
   return { value: value!, low: low!, high: high!, sure: low === high };
+}
+
+/** A number that is known, cut to the digits it deserves. */
+export function known(value: number, weighed = false): string {
+  return span({ low: value, value, high: value }, weighed).value;
 }
 
 /** A number as a field holds it: the reader's decimal mark, no grouping. */

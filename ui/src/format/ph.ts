@@ -19,5 +19,5 @@ export function measuredPh({ ph, read_with, at, read_in }: PhShown) {
 /** What a line about a look or a straining adds, where a pH was read. */
 export function phRead({ ph, read_with }: { ph: number | null; read_with: ReadWith | null }): string {
   if (ph === null) return "";
-  return `, ${words.ph.line(plain(ph, 2))}${read_with ? ` (${words.app.within(words.ph.ways[read_with])})` : ""}`;
+  return ` · ${words.ph.line(plain(ph, 2))}${read_with ? ` (${words.ph.ways[read_with]})` : ""}`;
 }

@@ -6,8 +6,6 @@ import { shellHost, type Shell } from "./shell";
 export { default as firstQuestions } from "./first.json";
 
 export { base64 } from "./base64";
-export { keepHere, keptHere } from "./kept";
-export { keepLanguage } from "./language";
 export type { Answer, Host, TakenAway } from "./host";
 export type { Phone, Reminder } from "./phone";
 

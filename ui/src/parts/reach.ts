@@ -7,7 +7,7 @@ export function isReachable(field: string | null): field is string {
 export function reach(field: string): void {
   const control = document.getElementById(`field-${field}`);
   // A field that is folded away cannot take the focus.
-  control?.closest("details")?.setAttribute("open", "");
+  for (let fold = control?.closest("details"); fold; fold = fold.parentElement?.closest("details")) fold.open = true;
   control?.focus();
   control?.scrollIntoView({ block: "center" });
 }

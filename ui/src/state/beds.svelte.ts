@@ -11,6 +11,10 @@ export class Beds {
     return hold(this.desk, new Held(this.desk, "bed.list", {}, ["bed"]));
   }
 
+  page(id: string) {
+    return hold(this.desk, new Held(this.desk, "bed.show", { id }, ["bed", "portrait"]));
+  }
+
   async correct(request: Request<"bed.correct">) {
     return (await this.desk.write("bed.correct", request, words.harvest.bedCorrected)).bed;
   }

@@ -4,7 +4,7 @@ import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
 import { unroll, type Paging } from "./roll.svelte";
 
-const nouns = ["bottle", "use", "check", "straining", "jar", "dropper", "supply"] as const;
+const nouns = ["bottle", "use", "check", "straining", "jar", "dropper", "supply", "portrait"] as const;
 
 /** The filled bottles, and the droppers they are used with. */
 export class Bottles {
@@ -33,12 +33,16 @@ export class Bottles {
     return hold(this.desk, new Held(this.desk, "bottle.show", { id }, nouns));
   }
 
+  ways(bottle: string) {
+    return hold(this.desk, new Held(this.desk, "bottle.ways", { bottle }, ["bottle", "jar"]));
+  }
+
   droppers() {
     return hold(this.desk, new Held(this.desk, "dropper.list", {}, ["dropper"]));
   }
 
   async fill(request: Request<"bottle.fill">) {
-    return this.desk.write("bottle.fill", request, words.bottle.filled);
+    return this.desk.write("bottle.fill", request, words.bottle.filled, ({ bottles: [first] }) => first && { kind: "bottle", id: first.id });
   }
 
   async use(request: Request<"bottle.use">) {
@@ -50,7 +54,7 @@ export class Bottles {
   }
 
   async check(request: Request<"bottle.check">) {
-    return (await this.desk.write("bottle.check", request, words.bottle.checked)).bottle;
+    return (await this.desk.write("bottle.check", request, words.bottle.checked, ({ bottle }) => ({ kind: "bottle", id: bottle.id }))).bottle;
   }
 
   async bin(bottle: string, reason: string) {

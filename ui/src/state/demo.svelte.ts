@@ -1,11 +1,16 @@
 import { Form } from "./form.svelte";
-import type { Book } from "./index";
+import type { Desk } from "./desk.svelte";
+import type { Route } from "./route.svelte";
 
 /** The demo season: a book of its own that lies over the maker's until it is removed. */
 export class Demo {
   readonly form = new Form();
 
-  constructor(private readonly book: Book) {}
+  constructor(
+    private readonly desk: Desk,
+    private readonly route: Route,
+    private readonly forget: () => void,
+  ) {}
 
   begin(): Promise<void> {
     return this.swap("demo.begin");
@@ -18,11 +23,11 @@ export class Demo {
   private async swap(command: "demo.begin" | "demo.end"): Promise<void> {
     if (this.form.busy) return;
     await this.form.send(async () => {
-      await this.book.desk.ask(command, {});
+      await this.desk.ask(command, {});
       // A form that was left belongs to the book that it was left in.
-      this.book.draft = null;
-      await this.book.desk.refreshAll();
-      this.book.route.replace("/garden");
+      this.forget();
+      await this.desk.refreshAll();
+      this.route.replace("/garden");
     });
   }
 }

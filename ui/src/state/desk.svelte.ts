@@ -1,11 +1,15 @@
-import { Failure, type Api, type Changed, type CommandName, type Commands, type Noun, type Reply, type Request } from "../api";
+import { Failure, type Api, type Changed, type CommandName, type Commands, type Noun, type PicturedKind, type Reply, type Request } from "../api";
 
 type Write = { [N in CommandName]: Reply<N> extends Changed ? N : never }[CommandName];
-type Refreshing = { readonly name?: CommandName; readonly nouns: readonly Noun[]; reload(): Promise<void> };
+/** What was written and may be photographed on the spot. */
+type Pictured = { kind: PicturedKind; id: string };
+/** The nouns that something shows; `every` where it tells of the whole book, for any write may change that. */
+export type Shown = readonly Noun[] | "every";
+type Refreshing = { readonly name?: CommandName; readonly nouns: Shown; reload(): Promise<void> };
 
 /** Where every call passes: replies refresh what is shown, and the last deed can be taken back. */
 export class Desk {
-  last = $state.raw<{ deed: string; said: string } | null>(null);
+  last = $state.raw<{ deed: string; said: string; of?: Pictured | undefined } | null>(null);
   private moves = 0;
   private readonly shown = new Set<Refreshing>();
   private readonly memory = new Map<string, unknown>();
@@ -41,12 +45,13 @@ export class Desk {
     return (this.memory.get(key(name, request)) as Commands[N]["reply"] | undefined) ?? null;
   }
 
-  /** With nothing said there is nothing worth taking back. */
-  async write<N extends Write>(name: N, request: Request<N>, said: string | null): Promise<Reply<N> & Changed> {
+  /** With nothing said there is nothing worth taking back. `of` tells from the reply what may be photographed now. */
+  async write<N extends Write>(name: N, request: Request<N>, said: string | null, of?: (reply: Reply<N>) => Pictured | undefined): Promise<Reply<N> & Changed> {
     const reply = (await this.api.call(name, request)) as Reply<N> & Changed;
-    this.last = said === null ? null : { deed: reply.deed, said };
-    this.moves = 0;
     await this.refresh(reply.changed);
+    // Said last, so that the screen that wrote goes on in the same breath and pulls nobody back from where they went meanwhile.
+    this.last = said === null ? null : { deed: reply.deed, said, of: of?.(reply) };
+    this.moves = 0;
     return reply;
   }
 
@@ -54,9 +59,9 @@ export class Desk {
   async undo(deed: string): Promise<void> {
     try {
       const reply = await this.api.call("deed.undo", { deed });
+      await this.refresh(reply.changed);
       this.last = { deed: reply.deed, said: reply.undone };
       this.moves = 0;
-      await this.refresh(reply.changed);
     } catch (thrown) {
       if (!(thrown instanceof Failure)) throw thrown;
       this.last = { deed, said: thrown.message };
@@ -101,7 +106,7 @@ export class Desk {
 
   private async refresh(changed: readonly Noun[]): Promise<void> {
     this.forget();
-    const stale = [...this.shown].filter((held) => held.nouns.some((noun) => changed.includes(noun)));
+    const stale = [...this.shown].filter(({ nouns }) => nouns === "every" || nouns.some((noun) => changed.includes(noun)));
     await Promise.all(stale.map((held) => held.reload()));
   }
 }

@@ -28,10 +28,6 @@ export class Harvests {
     return unroll(this.desk, this.latest);
   }
 
-  ofHerb(herb: string) {
-    return hold(this.desk, new Held(this.desk, "harvest.list", { herb, limit: 50 }, ["harvest", "photo", "tray", "jar"]));
-  }
-
   page(id: string) {
     return hold(this.desk, new Held(this.desk, "harvest.show", { id }, ["harvest", "photo", "tray", "weighing", "jar"]));
   }

@@ -1,3 +1,4 @@
+import type { Request } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
@@ -11,15 +12,19 @@ export class Herbs {
   }
 
   page(key: string) {
-    return hold(this.desk, new Held(this.desk, "herb.show", { key }, ["herb", "harvest", "tray", "weighing"]));
+    return hold(this.desk, new Held(this.desk, "herb.show", { key }, ["herb", "harvest", "tray", "weighing", "portrait"]));
   }
 
-  async add(common: string, latin: string, parts: string[]) {
-    const request = { common, parts, ...(latin ? { latin } : {}) };
+  /** When to pick the parts of one herb, or all that was ever picked. */
+  calendar(key?: string) {
+    return hold(this.desk, new Held(this.desk, "herb.calendar", key === undefined ? {} : { key }, ["herb", "harvest", "setting"]));
+  }
+
+  async add(request: Request<"herb.add">) {
     return (await this.desk.write("herb.add", request, words.herb.added)).herb;
   }
 
-  async correct(key: string, common: string, latin: string, parts: string[]) {
-    return (await this.desk.write("herb.correct", { key, common, latin, parts }, words.herb.corrected)).herb;
+  async correct(request: Request<"herb.correct">) {
+    return (await this.desk.write("herb.correct", request, words.herb.corrected)).herb;
   }
 }

@@ -1,8 +1,11 @@
-import type { Composition, JarCard, Proposal, Request } from "../api";
+import type { Composition, JarCard, JarPage, Proposal, Request } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
 import { unroll, type Paging } from "./roll.svelte";
+
+/** A jar looks new where it was poured or strained, so a photo is offered there. */
+const ofJar = ({ jar }: { jar: JarPage }) => ({ kind: "jar" as const, id: jar.id });
 
 /** The jars in the pantry, and what may become one. */
 export class Jars {
@@ -22,8 +25,18 @@ export class Jars {
     return unroll(this.desk, this.shelf);
   }
 
+  /** The jars that stand, by whether they may be strained yet. */
+  standing(state: "due" | "steeping") {
+    return hold(this.desk, new Held(this.desk, "jar.list", { state, limit: 1000 }, ["jar", "straining"]));
+  }
+
   page(id: string) {
-    return hold(this.desk, new Held(this.desk, "jar.show", { id }, ["jar", "harvest", "shake", "straining", "bottle", "use", "check", "recipe"]));
+    return hold(this.desk, new Held(this.desk, "jar.show", { id }, ["jar", "harvest", "shake", "straining", "bottle", "use", "check", "recipe", "portrait"]));
+  }
+
+  /** The same, read once. */
+  async shown(id: string): Promise<JarPage> {
+    return (await this.desk.ask("jar.show", { id })).jar;
   }
 
   lots() {
@@ -39,7 +52,7 @@ export class Jars {
   }
 
   async pour(request: Request<"jar.pour">) {
-    return (await this.desk.write("jar.pour", request, words.jar.poured)).jar;
+    return (await this.desk.write("jar.pour", request, words.jar.poured, ofJar)).jar;
   }
 
   async correct(request: Request<"jar.correct">) {
@@ -59,7 +72,7 @@ export class Jars {
   }
 
   async strain(request: Request<"jar.strain">) {
-    return (await this.desk.write("jar.strain", request, words.life.strained)).jar;
+    return (await this.desk.write("jar.strain", request, words.life.strained, ofJar)).jar;
   }
 
   async empty(request: Request<"jar.empty">) {
@@ -72,6 +85,14 @@ export class Jars {
 
   recipes() {
     return hold(this.desk, new Held(this.desk, "recipe.list", {}, ["recipe"]));
+  }
+
+  readCode(request: Request<"recipe.read_code">) {
+    return this.desk.ask("recipe.read_code", request);
+  }
+
+  async takeIn(request: Request<"recipe.take_in">) {
+    return (await this.desk.write("recipe.take_in", request, words.recipe.kept)).recipe;
   }
 
   async correctRecipe(request: Request<"recipe.correct">) {

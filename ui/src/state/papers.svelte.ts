@@ -38,6 +38,22 @@ export class Papers {
     return this.api.call("label.sheet", request);
   }
 
+  card(request: Request<"recipe.card">) {
+    return this.api.call("recipe.card", request);
+  }
+
+  handOut(request: Request<"recipe.hand_out">) {
+    return this.api.call("recipe.hand_out", request);
+  }
+
+  classCards(request: Request<"recipe.class_cards">) {
+    return this.api.call("recipe.class_cards", request);
+  }
+
+  classLabels(request: Request<"recipe.class_labels">) {
+    return this.api.call("recipe.class_labels", request);
+  }
+
   trace(request: Omit<Request<"trace.sheet">, "paper">) {
     return this.api.call("trace.sheet", { ...request, paper: usualPaper() });
   }
@@ -61,6 +77,14 @@ export class Papers {
 
 /** The paper in the printers of the reader's country. */
 export function usualPaper(): "a4" | "letter" {
-  const region = new Intl.Locale(navigator.language).maximize().region ?? "";
-  return ["US", "CA", "MX", "PH"].includes(region) ? "letter" : "a4";
+  return ["US", "CA", "MX", "PH"].includes(regionOf(navigator.language)) ? "letter" : "a4";
+}
+
+/** The country that a locale is of; none where it is no locale, as on a system that is set to C. */
+function regionOf(tag: string): string {
+  try {
+    return new Intl.Locale(tag).maximize().region ?? "";
+  } catch {
+    return "";
+  }
 }

@@ -1,4 +1,4 @@
-import { keepHere, keptHere } from "../host";
+import { keepHere, keptHere } from "../kept/here";
 
 const KEY = "place";
 /** After this long the maker comes for something else. */

@@ -1,7 +1,8 @@
-import { Failure, type Api, type Request, type Settings } from "../api";
+import { Failure, type Request, type Settings } from "../api";
+import { keepLanguage } from "../kept/language";
 import { chosenLanguage, words } from "../words";
 import type { Desk } from "./desk.svelte";
-import { everyNoun, Held, hold } from "./held.svelte";
+import { Held, hold } from "./held.svelte";
 
 /** How the maker wants things shown. */
 export class Preferences {
@@ -11,14 +12,12 @@ export class Preferences {
     cautions_seen: true,
     maker: null,
     poison_line: null,
+    hemisphere: "north",
     is_demo: false,
     is_lost: false,
   });
 
-  constructor(
-    private readonly desk: Desk,
-    private readonly api: Api,
-  ) {}
+  constructor(private readonly desk: Desk) {}
 
   /** A language of the page, or "system" where the device's own is followed. */
   get language(): string {
@@ -27,7 +26,7 @@ export class Preferences {
 
   /** Words are fixed while the page runs, so it begins anew. */
   speak(language: string): void {
-    this.api.keepLanguage(language === "system" ? null : language);
+    keepLanguage(language === "system" ? null : language);
     location.reload();
   }
 
@@ -58,11 +57,11 @@ export class Preferences {
   }
 
   deeds(limit: number) {
-    return hold(this.desk, new Held(this.desk, "deed.list", { limit }, everyNoun));
+    return hold(this.desk, new Held(this.desk, "deed.list", { limit }, "every"));
   }
 
-  private take({ units, scheme, cautions_seen, maker, poison_line, is_demo, is_lost }: Settings): void {
-    this.kept = { units, scheme, cautions_seen, maker, poison_line, is_demo, is_lost };
+  private take({ units, scheme, cautions_seen, maker, poison_line, hemisphere, is_demo, is_lost }: Settings): void {
+    this.kept = { units, scheme, cautions_seen, maker, poison_line, hemisphere, is_demo, is_lost };
     if (scheme === "system") delete document.documentElement.dataset["scheme"];
     else document.documentElement.dataset["scheme"] = scheme;
   }

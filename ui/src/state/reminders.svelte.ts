@@ -1,10 +1,9 @@
 import type { Api, DueLine } from "../api";
 import { fieldMoment } from "../format/moment";
 import { plain } from "../format/number";
-import { keepHere, keptHere } from "../host";
+import { keepHere, keptHere } from "../kept/here";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
-import { everyNoun } from "./held.svelte";
 
 const KEY = "reminders";
 /** A phone keeps at most 64 notices waiting; one a morning stays well below. */
@@ -25,7 +24,7 @@ export class Reminders {
     private readonly api: Api,
   ) {
     if (!this.possible) return;
-    desk.keep({ nouns: everyNoun, reload: async () => this.renewSoon() });
+    desk.keep({ nouns: "every", reload: async () => this.renewSoon() });
     this.renewSoon();
   }
 

@@ -1,11 +1,11 @@
 import { onDestroy } from "svelte";
-import { Failure, type CommandName, type Noun, type Reply, type Request } from "../api";
-import type { Desk } from "./desk.svelte";
+import { Failure, type CommandName, type Reply, type Request } from "../api";
+import type { Desk, Shown } from "./desk.svelte";
 
 /** How a long list is asked for: the page after a line, and what of the reply are its lines. */
 export type Paging<N extends CommandName, L> = {
   name: N;
-  nouns: readonly Noun[];
+  nouns: Shown;
   after: (last: L | undefined) => Request<N>;
   lines: (reply: Reply<N>) => readonly L[];
   more: (reply: Reply<N>) => boolean;
@@ -30,7 +30,7 @@ export class Roll<N extends CommandName, L> {
     return this.paging.name;
   }
 
-  get nouns(): readonly Noun[] {
+  get nouns(): Shown {
     return this.paging.nouns;
   }
 

@@ -22,6 +22,11 @@ export class Route {
     addEventListener("hashchange", () => void this.arrive());
   }
 
+  /** Whether a link leads to where one is. */
+  isHere(href: string): boolean {
+    return href.replace(/[?].*/, "") === `#/${this.trail.screen}/${this.trail.id}`;
+  }
+
   go(address: string): void {
     location.hash = address;
   }
@@ -37,7 +42,17 @@ export class Route {
     else this.replace(otherwise);
   }
 
+  /** After something was saved: to the top of what it was saved in, and never back to the form. */
+  saved(address: string): void {
+    if (this.passed.get((depth() ?? 0) - 1) !== `#${address}`) return this.replace(address);
+    this.toTop = true;
+    history.back();
+  }
+
   private here = depth() ?? 0;
+  /** The addresses on the way here, and whether the next one is to be seen from its top. */
+  private readonly passed = new Map<number, string>([[this.here, location.hash]]);
+  private toTop = false;
 
   private async arrive(): Promise<void> {
     // A page that is left at once has not told of its last scrolling yet.
@@ -45,11 +60,14 @@ export class Route {
     const fresh = depth() === null;
     if (fresh) history.replaceState({ depth: this.here + 1 }, "");
     this.here = depth() ?? 0;
-    await this.show(fresh ? 0 : (this.scrolled.get(this.here) ?? 0));
+    const top = fresh || this.toTop;
+    this.toTop = false;
+    await this.show(top ? 0 : (this.scrolled.get(this.here) ?? 0));
   }
 
   private async show(scroll: number): Promise<void> {
     this.trail = trailOf(location.hash);
+    this.passed.set(depth() ?? 0, location.hash);
     this.turn += 1;
     this.moved();
     await tick();

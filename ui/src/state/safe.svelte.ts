@@ -13,7 +13,7 @@ import {
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Form } from "./form.svelte";
-import { everyNoun, Held, hold } from "./held.svelte";
+import { Held, hold } from "./held.svelte";
 
 export type Task = keyof typeof words.safe.working;
 type Kind = JobOutcome["kind"];
@@ -47,11 +47,11 @@ export class Safe {
   ) {}
 
   about() {
-    return hold(this.desk, new Held(this.desk, "backup.about", {}, everyNoun));
+    return hold(this.desk, new Held(this.desk, "backup.about", {}, "every"));
   }
 
   points() {
-    return hold(this.desk, new Held(this.desk, "restore.points", {}, everyNoun));
+    return hold(this.desk, new Held(this.desk, "restore.points", {}, "every"));
   }
 
   /** Puts a restore point in the place of the book; what the book is now becomes one in turn. */

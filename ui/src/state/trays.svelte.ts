@@ -1,4 +1,4 @@
-import type { Request, TrayCard } from "../api";
+import type { Request, TrayLine } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
@@ -6,7 +6,7 @@ import { unroll, type Paging } from "./roll.svelte";
 
 /** The drying runs on the rack, and what came down dry. */
 export class Trays {
-  private readonly rack: Paging<"tray.list", TrayCard> = {
+  private readonly rack: Paging<"tray.list", TrayLine> = {
     name: "tray.list",
     nouns: ["tray", "weighing", "harvest", "jar"],
     after: (last) => (last ? { after: last.id } : {}),

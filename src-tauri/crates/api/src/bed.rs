@@ -1,11 +1,15 @@
 //! Where things grow: `bed.*`.
 
-use journal::BedId;
+use journal::{BedId, Pictured};
+use message::{Argument, Failure, say};
+use reckon::asked;
 use serde::{Deserialize, Serialize};
 use store::Reading;
 
-use crate::wire::{Changed, bare_request};
-use crate::{App, Command, Failure, asked};
+use crate::changed::Changed;
+use crate::open::Open;
+use crate::portrait::{self, PortraitLine};
+use crate::request::{Command, bare_request};
 
 bare_request!(
     /// Every bed.
@@ -28,6 +32,23 @@ pub struct Bed {
 #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Beds {
     pub beds: Vec<Bed>,
+}
+
+/// One bed.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ShowBed {
+    pub id: String,
+}
+
+/// The answer to [`ShowBed`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct BedShown {
+    pub bed: Bed,
+    /// How it looked, the earliest first.
+    pub portraits: Vec<PortraitLine>,
 }
 
 /// A new bed.
@@ -78,10 +99,25 @@ impl Command for ListBeds {
     const NAME: &'static str = "bed.list";
     type Reply = Beds;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let beds = app.read(|reading| Ok(reading.beds()?))?;
         Ok(Beds {
             beds: beds.into_iter().map(|(id, bed)| Bed::of(id, bed)).collect(),
+        })
+    }
+}
+
+impl Command for ShowBed {
+    const NAME: &'static str = "bed.show";
+    type Reply = BedShown;
+
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
+        let id: BedId = asked::id("id", &self.id)?;
+        app.read(|reading| {
+            Ok(BedShown {
+                bed: Bed::of(id, reading.get(&id)?),
+                portraits: portrait::lines(reading, Pictured::Bed(id))?,
+            })
         })
     }
 }
@@ -90,7 +126,7 @@ impl Command for AddBed {
     const NAME: &'static str = "bed.add";
     type Reply = BedWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let bed = journal::Bed {
             name: self.name.trim().to_owned(),
             wild: self.wild.unwrap_or(false),
@@ -101,7 +137,7 @@ impl Command for AddBed {
         let (done, bed) = app.perform(|writing| {
             refuse_a_second(writing, &bed.name, None)?;
             writing.record(&id, &bed)?;
-            Ok((format!("Added the bed {}", bed.name), bed))
+            Ok((say!("deed-bed-added", name = Argument::own(&bed.name)), bed))
         })?;
         Ok(BedWritten {
             done,
@@ -114,19 +150,17 @@ impl Command for CorrectBed {
     const NAME: &'static str = "bed.correct";
     type Reply = BedWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id: BedId = asked::id("id", &self.id)?;
-        let (done, bed) = app.perform(|writing| {
-            let mut bed = writing.get::<journal::Bed>(&id)?;
+        let (done, bed) = app.correct::<journal::Bed>("id", &id, |writing, bed| {
             if let Some(name) = self.name {
-                bed.name = name.trim().to_owned();
+                asked::renamed(&mut bed.name, Some(name));
                 refuse_a_second(writing, &bed.name, Some(id))?;
             }
-            bed.wild = self.wild.unwrap_or(bed.wild);
-            bed.area_m2 = self.area_m2.or(bed.area_m2);
+            asked::set(&mut bed.wild, self.wild);
+            asked::set(&mut bed.area_m2, self.area_m2.map(Some));
             asked::corrected(&mut bed.note, self.note);
-            writing.correct(&id, &bed)?;
-            Ok((format!("Corrected the bed {}", bed.name), bed))
+            Ok(say!("deed-bed-edited", name = Argument::own(&bed.name)))
         })?;
         Ok(BedWritten {
             done,
@@ -140,7 +174,7 @@ fn refuse_a_second(reading: &Reading<'_>, name: &str, this: Option<BedId>) -> Re
     match reading.bed_named(name)? {
         Some((id, bed)) if Some(id) != this => Err(Failure::invalid(
             "name",
-            format!("There is a bed called {} already.", bed.name),
+            say!("bed-called-so", name = Argument::own(bed.name)),
         )),
         _ => Ok(()),
     }

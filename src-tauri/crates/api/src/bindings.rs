@@ -3,9 +3,11 @@
 use std::collections::BTreeMap;
 use std::fmt::Write as _;
 
+use message::Failure;
 use ts_rs::{Config, TS, TypeVisitor};
 
-use crate::{Command, Failure};
+use crate::request::Command;
+use crate::speech::Language;
 
 /// The module as it grows command by command.
 pub(crate) struct Module {
@@ -28,9 +30,9 @@ impl Default for Module {
 
 impl Module {
     /// Adds a command with all the types it names.
-    pub(crate) fn command<C>(&mut self)
+    pub(crate) fn command<C, Of>(&mut self)
     where
-        C: Command + TS + 'static,
+        C: Command<Of> + TS + 'static,
         C::Reply: TS + 'static,
     {
         self.entry::<C, C::Reply>(C::NAME);
@@ -86,4 +88,25 @@ impl TypeVisitor for Module {
             }
         }
     }
+}
+
+/// The names that core and page both say, as a TypeScript module of one language.
+pub fn shared_names(language: Language) -> String {
+    let mut text = "// Made by `cargo dev bindings` from the catalogue of the core.\n\n\
+                    /** What the core and the page both name. */\nexport const core = {\n"
+        .to_owned();
+    for (group, names) in formulary::said::shared() {
+        let _ = writeln!(text, "  {group}: {{");
+        for (key, name) in names {
+            let is_word = key.chars().all(|letter| letter.is_ascii_alphanumeric());
+            let key = if is_word {
+                key.to_owned()
+            } else {
+                format!("{key:?}")
+            };
+            let _ = writeln!(text, "    {key}: {:?},", language.tell(&name));
+        }
+        text.push_str("  },\n");
+    }
+    text + "};\n"
 }

@@ -1,208 +1,175 @@
 //! A command is a value: name, request, reply and body in one place, all of them in one list.
 
-use serde::Serialize;
-use serde::de::DeserializeOwned;
+use message::{Argument, Code, Failure, say};
 
-use crate::{App, Code, Failure};
-
-/// Something a page may ask for; the type itself is the request.
-pub trait Command: DeserializeOwned {
-    /// The name on the wire, `noun.verb`.
-    const NAME: &'static str;
-    /// What comes back when it was carried out.
-    type Reply: Serialize;
-    /// Carries it out.
-    ///
-    /// # Errors
-    /// A [`Failure`] with a sentence for the maker; nothing was changed then.
-    fn run(self, app: &App) -> Result<Self::Reply, Failure>;
-}
+use crate::open::Open;
+use crate::refused;
+use crate::reply::written_down;
+use crate::request::Command;
 
 /// The list. A type without a body ([`Command::run`]) does not compile here.
 macro_rules! commands {
     ($($command:ty),* $(,)?) => {
-        /// As [`crate::call`], but the reply still carries its messages: they are said by [`crate::spoken`].
-        ///
-        /// # Errors
-        /// As [`crate::call`].
-        pub fn carried(app: &App, name: &str, request: &str) -> Result<String, Failure> {
-            crate::safe::answers(app, name)?;
-            let demo = crate::demo::concerned(app, name)?;
-            let app = demo.as_deref().unwrap_or(app);
+        /// Carries out the command `name` of the list on one journal.
+        pub(crate) fn carried(open: &Open, name: &str, request: &str) -> Result<String, Failure> {
             match name {
-                $(<$command as Command>::NAME => answer::<$command>(app, request),)*
+                $(<$command as Command>::NAME => answer::<$command, Open>(open, request),)*
                 _ => Err(Failure::new(
                     Code::UnknownCommand,
-                    format!("There is no command called {name:?}."),
+                    say!("command-unknown", name = Argument::own(name)),
                 )),
             }
         }
 
-        /// The name of every command, in the order of the list.
-        pub fn names() -> &'static [&'static str] {
-            &[$(<$command as Command>::NAME),*]
-        }
+        /// The name of every command of the list, in its order.
+        pub(crate) const NAMES: &[&str] = &[$(<$command as Command>::NAME),*];
 
-        /// The TypeScript module that describes every command, its request and its reply.
+        /// Describes every command of the list in TypeScript.
         #[cfg(feature = "ts")]
-        pub fn bindings() -> String {
-            let mut module = crate::bindings::Module::default();
-            $(module.command::<$command>();)*
-            module.text()
+        pub(crate) fn describe(module: &mut crate::bindings::Module) {
+            $(module.command::<$command, Open>();)*
         }
     };
 }
 
 commands![
-    crate::mixture::DescribeMixture,
-    crate::mixture::ReachMixture,
-    crate::drying::EstimateDrying,
-    crate::herb::ListHerbs,
-    crate::herb::FindHerb,
-    crate::herb::ShowHerb,
-    crate::herb::AddHerb,
-    crate::herb::CorrectHerb,
+    crate::mixture::describe::DescribeMixture,
+    crate::mixture::reach::ReachMixture,
+    crate::drying::request::EstimateDrying,
+    crate::herb::list::ListHerbs,
+    crate::herb::find::FindHerb,
+    crate::herb::page::ShowHerb,
+    crate::herb::calendar::ShowCalendar,
+    crate::herb::own::AddHerb,
+    crate::herb::own::CorrectHerb,
     crate::bed::ListBeds,
+    crate::bed::ShowBed,
     crate::bed::AddBed,
     crate::bed::CorrectBed,
-    crate::harvest::EstimateHarvest,
-    crate::harvest::RecordHarvest,
-    crate::harvest::CorrectHarvest,
-    crate::harvest::ListHarvests,
-    crate::harvest::ShowHarvest,
-    crate::harvest::BinHarvest,
+    crate::harvest::estimate::EstimateHarvest,
+    crate::harvest::record::RecordHarvest,
+    crate::harvest::record::CorrectHarvest,
+    crate::harvest::list::ListHarvests,
+    crate::harvest::page::ShowHarvest,
+    crate::harvest::bin::BinHarvest,
     crate::photo::TakePhotoChunk,
     crate::photo::PreviewPhoto,
-    crate::tray::StartTray,
-    crate::tray::CookLot,
-    crate::tray::WeighTray,
-    crate::tray::TakeDownTray,
-    crate::tray::CorrectTray,
-    crate::tray::SampleTray,
-    crate::tray::BinTray,
-    crate::tray::ListTrays,
-    crate::tray::ShowTray,
-    crate::tray::CorrectWeighing,
-    crate::tray::StrikeWeighing,
+    crate::portrait::RecordPortrait,
+    crate::portrait::CorrectPortrait,
+    crate::portrait::StrikePortrait,
+    crate::tray::write::StartTray,
+    crate::lot::cook::CookLot,
+    crate::tray::weigh::WeighTray,
+    crate::tray::write::TakeDownTray,
+    crate::tray::write::CorrectTray,
+    crate::tray::write::SampleTray,
+    crate::tray::bin::BinTray,
+    crate::tray::list::ListTrays,
+    crate::tray::page::ShowTray,
+    crate::weighing::CorrectWeighing,
+    crate::weighing::StrikeWeighing,
     crate::supply::ListSupplies,
     crate::supply::AddSupply,
     crate::supply::CorrectSupply,
-    crate::jar::ListLots,
-    crate::jar::ListPreparations,
-    crate::jar::Composition,
-    crate::jar::PourJar,
-    crate::jar::ListJars,
-    crate::jar::ShowJar,
-    crate::jar::CorrectJar,
-    crate::jar::FailJar,
-    crate::jar::AdviseJar,
-    crate::jar::PlanBottles,
-    crate::jar::ShakeJar,
-    crate::jar::TopUpJar,
-    crate::jar::StrainJar,
-    crate::jar::EmptyJar,
-    crate::jar::ComposeMarc,
-    crate::jar::KeepRecipe,
-    crate::jar::RepeatJar,
-    crate::jar::ListRecipes,
-    crate::jar::CorrectRecipe,
-    crate::jar::ComposeRecipe,
-    crate::bottle::FillBottles,
-    crate::bottle::ListBottles,
-    crate::bottle::ShowBottle,
-    crate::bottle::UseBottle,
-    crate::bottle::GiveBottle,
-    crate::bottle::CheckBottle,
-    crate::bottle::BinBottle,
-    crate::bottle::FinishBottle,
-    crate::bottle::CorrectBottle,
-    crate::bottle::CountDropper,
-    crate::bottle::ListDroppers,
+    crate::lot::list::ListLots,
+    crate::preparation::ListPreparations,
+    reckon::jar::proposal::Composition,
+    crate::jar::pour::PourJar,
+    crate::jar::list::ListJars,
+    crate::jar::page::ShowJar,
+    crate::jar::correct::CorrectJar,
+    crate::jar::correct::FailJar,
+    crate::jar::advise::AdviseJar,
+    reckon::plan::bottles::PlanBottles,
+    crate::jar::life::ShakeJar,
+    crate::jar::life::TopUpJar,
+    crate::jar::life::StrainJar,
+    crate::jar::empty::EmptyJar,
+    crate::jar::marc::ComposeMarc,
+    crate::jar::keep_recipe::KeepRecipe,
+    crate::jar::repeat::RepeatJar,
+    crate::recipe::ListRecipes,
+    crate::recipe::CorrectRecipe,
+    crate::recipe::ComposeRecipe,
+    crate::recipe::card::DrawCard,
+    crate::recipe::card::PrintCard,
+    crate::recipe::class::PlanClass,
+    crate::recipe::class::PrintClassCards,
+    crate::recipe::class::PrintClassLabels,
+    crate::recipe::code::ReadRecipeCode,
+    crate::recipe::code::TakeInRecipe,
+    crate::bottle::fill::FillBottles,
+    crate::bottle::list::ListBottles,
+    crate::bottle::page::ShowBottle,
+    crate::bottle::ways::ListWays,
+    crate::bottle::write::UseBottle,
+    crate::bottle::write::GiveBottle,
+    crate::bottle::write::CheckBottle,
+    crate::bottle::write::BinBottle,
+    crate::bottle::write::FinishBottle,
+    crate::bottle::write::CorrectBottle,
+    crate::dropper::CountDropper,
+    crate::dropper::ListDroppers,
     crate::trace::TraceBack,
     crate::trace::TraceForward,
-    crate::label::PrintTrace,
-    crate::label::PrintForward,
+    crate::trace::sheet::PrintTrace,
+    crate::trace::sheet_forward::PrintForward,
     crate::label::DrawLabel,
     crate::label::PrintLabels,
-    crate::label::FindLot,
+    crate::lot::find::FindLot,
     crate::due::ListDue,
-    crate::label::ExportDue,
-    crate::search::Search,
+    crate::due::calendar::ExportDue,
+    crate::journal::search::Search,
     crate::season::ShowSeason,
-    crate::label::PrintSeason,
-    crate::jar::SavePlan,
-    crate::jar::ListPlans,
-    crate::jar::StrikePlan,
-    crate::jar::MergePlans,
+    crate::season::printed::PrintSeason,
+    crate::plan::SavePlan,
+    crate::plan::ListPlans,
+    crate::plan::StrikePlan,
+    crate::plan::MergePlans,
     crate::deed::UndoDeed,
     crate::deed::ListDeeds,
     crate::setting::ShowSettings,
     crate::setting::ChangeSettings,
-    crate::about::AboutJournal,
-    crate::demo::BeginDemo,
-    crate::demo::EndDemo,
-    crate::safe::ShowJob,
-    crate::safe::CancelJob,
-    crate::safe::RunningJob,
-    crate::safe::TakeFileChunk,
-    crate::safe::AboutBackup,
-    crate::safe::MakeBackup,
-    crate::safe::TakeBackup,
-    crate::safe::LookAtRestore,
-    crate::safe::ApplyRestore,
-    crate::safe::UndoRestore,
-    crate::safe::ListRestorePoints,
-    crate::safe::GoBack,
-    crate::safe::BeginAnew,
-    crate::safe::LookAtMerge,
-    crate::safe::ApplyMerge,
-    crate::safe::MakeExport,
-    crate::safe::LookAtImport,
-    crate::safe::ApplyImport,
-    crate::safe::MakeRescue,
-    crate::safe::CheckJournal,
-    crate::safe::BeginCheck,
+    crate::journal::about::AboutJournal,
+    crate::job::ShowJob,
+    crate::job::CancelJob,
+    crate::job::RunningJob,
+    crate::file::TakeFileChunk,
+    crate::backup::AboutBackup,
+    crate::backup::MakeBackup,
+    crate::backup::TakeBackup,
+    crate::restore::LookAtRestore,
+    crate::restore::ApplyRestore,
+    crate::restore::UndoRestore,
+    crate::restore::ListRestorePoints,
+    crate::restore::GoBack,
+    crate::restore::BeginAnew,
+    crate::merge::LookAtMerge,
+    crate::merge::ApplyMerge,
+    crate::export::MakeExport,
+    crate::import::LookAtImport,
+    crate::import::ApplyImport,
+    crate::rescue::MakeRescue,
+    crate::journal::check::CheckJournal,
+    crate::journal::check::BeginCheck,
 ];
 
 /// A request is at most so long; a piece of a file in base64 fits.
 const LONGEST_REQUEST: usize = 2 * 1024 * 1024;
 
-fn answer<C: Command>(app: &App, request: &str) -> Result<String, Failure> {
-    carried_out::<C>(app, request).map_err(Failure::kept_short)
+/// Reads a request and carries it out.
+pub(crate) fn answer<C: Command<Of>, Of>(of: &Of, request: &str) -> Result<String, Failure> {
+    carried_out::<C, Of>(of, request).map_err(Failure::kept_short)
 }
 
-fn carried_out<C: Command>(app: &App, request: &str) -> Result<String, Failure> {
+fn carried_out<C: Command<Of>, Of>(of: &Of, request: &str) -> Result<String, Failure> {
     if request.len() > LONGEST_REQUEST {
-        return Err(Failure::new(
-            Code::Invalid,
-            "The request must be JSON text of at most 2 MiB.",
-        ));
+        return Err(Failure::new(Code::Invalid, say!("request-too-long")));
     }
     let mut reader = serde_json::Deserializer::from_str(request);
-    let command: C = serde_path_to_error::deserialize(&mut reader)?;
-    reader.end().map_err(|_| {
-        Failure::new(
-            Code::Invalid,
-            "The request must be one JSON object and nothing after it.",
-        )
-    })?;
-    written_down(&command.run(app)?)
-}
-
-/// A reply as JSON.
-pub(crate) fn written_down(reply: &impl Serialize) -> Result<String, Failure> {
-    serde_json::to_string(reply).map_err(|error| {
-        Failure::new(
-            Code::Storage,
-            format!("The reply could not be written down: {error}."),
-        )
-    })
-}
-
-/// An answer as both hosts carry it: `{"reply": ...}` or `{"failure": ...}`.
-pub fn envelope(answer: Result<String, Failure>) -> String {
-    match answer {
-        Ok(reply) => format!("{{\"reply\":{reply}}}"),
-        Err(failure) => format!("{{\"failure\":{}}}", serde_json::json!(failure)),
-    }
+    let command: C = serde_path_to_error::deserialize(&mut reader).map_err(refused::unread)?;
+    reader
+        .end()
+        .map_err(|_| Failure::new(Code::Invalid, say!("request-one-object")))?;
+    written_down(&command.run(of)?)
 }

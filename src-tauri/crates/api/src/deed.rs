@@ -1,10 +1,13 @@
 //! What was done, and taking it back: `deed.*`.
 
 use chrono::{DateTime, SecondsFormat};
+use message::{Failure, Message};
+use reckon::asked;
 use serde::{Deserialize, Serialize};
 
-use crate::wire::Changed;
-use crate::{App, Command, Failure, asked};
+use crate::changed::Changed;
+use crate::open::Open;
+use crate::request::Command;
 
 /// Takes a deed back; taking back an undo does it again.
 #[derive(Debug, Clone, Deserialize)]
@@ -20,7 +23,7 @@ pub struct UndoDeed {
 pub struct DeedUndone {
     #[serde(flatten)]
     pub done: Changed,
-    pub undone: String,
+    pub undone: Message,
 }
 
 /// The latest deeds, newest first.
@@ -37,7 +40,7 @@ pub struct ListDeeds {
 pub struct DeedLine {
     pub deed: String,
     pub at: String,
-    pub text: String,
+    pub text: Message,
     pub undone: bool,
 }
 
@@ -52,7 +55,7 @@ impl Command for UndoDeed {
     const NAME: &'static str = "deed.undo";
     type Reply = DeedUndone;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let (done, undone) = app.undo(asked::id("deed", &self.deed)?)?;
         Ok(DeedUndone { done, undone })
     }
@@ -62,7 +65,7 @@ impl Command for ListDeeds {
     const NAME: &'static str = "deed.list";
     type Reply = Deeds;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let limit = asked::limit(self.limit, 50)?;
         let offset = *app.now().offset();
         let deeds = app
@@ -74,7 +77,7 @@ impl Command for ListDeeds {
                     .unwrap_or_default()
                     .with_timezone(&offset)
                     .to_rfc3339_opts(SecondsFormat::Secs, false),
-                text: row.text,
+                text: row.line.told(),
                 undone: row.undone,
             });
         Ok(Deeds {

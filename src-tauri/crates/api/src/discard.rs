@@ -2,10 +2,12 @@
 
 use chrono::{DateTime, FixedOffset};
 use journal::{Discard, DiscardId, Lost, Source};
+use message::{Argument, Failure, Unit, say};
+use reckon::asked;
 use serde::{Deserialize, Serialize};
 use store::{Reading, Writing};
 
-use crate::{App, Failure, asked, words};
+use crate::open::Open;
 
 /// Where a part of a lot went that became nothing else in the journal.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize)]
@@ -31,17 +33,9 @@ impl WentTo {
     pub(crate) fn why(self, reason: Option<String>) -> Result<Option<String>, Failure> {
         let reason = asked::text(reason);
         if self == Self::ThrownAway && reason.is_none() {
-            return Err(Failure::invalid("reason", "Say why it is thrown away."));
+            return Err(Failure::invalid("reason", say!("thrown-away-why")));
         }
         Ok(reason)
-    }
-
-    /// How a line that tells of it begins.
-    pub(crate) fn told(self) -> &'static str {
-        match self {
-            Self::Used => "Used",
-            Self::ThrownAway => "Threw away",
-        }
     }
 }
 
@@ -69,7 +63,7 @@ pub(crate) struct Bin {
 impl Bin {
     /// Reads the fields that both commands have; all that is left goes unless `mass_g` says less.
     pub(crate) fn asked(
-        app: &App,
+        app: &Open,
         mass_g: Option<f64>,
         went_to: Option<WentTo>,
         reason: Option<String>,
@@ -86,20 +80,18 @@ impl Bin {
         })
     }
 
-    /// Takes it out of a lot that was picked, or taken down dry, at `since`, and tells what was done with how much.
+    /// Takes it out of a lot that was picked, or taken down dry, at `since`, and says where how much of it went.
     pub(crate) fn of(
         self,
         writing: &mut Writing<'_>,
         from: Source,
         since: DateTime<FixedOffset>,
-    ) -> Result<String, Failure> {
+    ) -> Result<(WentTo, Argument), Failure> {
         if self.at < since {
-            let since = since.format("%Y-%m-%d %H:%M");
+            let (day, time) = (since.date_naive(), Argument::time(since.time()));
             let message = match from {
-                Source::Tray(_) => {
-                    format!("It cannot be used or thrown away before it was taken down, {since}.")
-                }
-                _ => format!("It cannot be used or thrown away before it was picked, {since}."),
+                Source::Tray(_) => say!("out-before-taken-down", day, time),
+                _ => say!("out-before-picked", day, time),
             };
             return Err(Failure::invalid("at", message));
         }
@@ -107,7 +99,7 @@ impl Bin {
             Some(mass_g) => mass_g,
             None => match writing.left(from)?.get() {
                 left if left > 0.0 => left,
-                _ => return Err(Failure::invalid("mass_g", "Nothing is left of it.")),
+                _ => return Err(Failure::invalid("mass_g", say!("nothing-left-of-it"))),
             },
         };
         let discard = Discard {
@@ -118,11 +110,8 @@ impl Bin {
             used: self.went_to == WentTo::Used,
         };
         writing.record(&self.entry, &discard)?;
-        Ok(format!(
-            "{} {} g",
-            self.went_to.told(),
-            words::figure(amount)
-        ))
+        // As it was typed: the ledger keeps tenths of a gram.
+        Ok((self.went_to, Argument::tenths(amount, Unit::Gram)))
     }
 }
 
@@ -130,19 +119,14 @@ impl Bin {
     /// The end of a run of which all is thrown away; `since` is the last time that the tray was weighed, or laid out.
     pub(crate) fn of_drying(self, since: DateTime<FixedOffset>) -> Result<Lost, Failure> {
         if self.went_to == WentTo::Used {
-            let message =
-                "This tray is still drying: take it down first, and then say what it was used for.";
-            return Err(Failure::invalid("went_to", message));
+            return Err(Failure::invalid("went_to", say!("tray-drying-not-used")));
         }
         if self.mass_g.is_some() {
-            let message = "A tray that is still drying is thrown away whole: leave the weight out.";
-            return Err(Failure::invalid("mass_g", message));
+            return Err(Failure::invalid("mass_g", say!("tray-drying-whole")));
         }
         if self.at < since {
-            let since = since.format("%Y-%m-%d %H:%M");
-            let message = format!(
-                "It cannot be thrown away before it was last on the scale or laid out, {since}."
-            );
+            let (day, time) = (since.date_naive(), Argument::time(since.time()));
+            let message = say!("tray-lost-before-weighed", day, time);
             return Err(Failure::invalid("at", message));
         }
         Ok(Lost {

@@ -1,12 +1,8 @@
 //! What was picked: `harvest.*`.
 
-mod bin;
-mod estimate;
-mod list;
-mod page;
-mod record;
-mod wire;
-
-pub use bin::BinHarvest;
-pub(crate) use estimate::{OwnBatches, own_fractions, target_percent};
-pub use wire::*;
+pub(crate) mod bin;
+pub(crate) mod card;
+pub(crate) mod estimate;
+pub(crate) mod list;
+pub(crate) mod page;
+pub(crate) mod record;

@@ -1,11 +1,7 @@
 //! The herbs of the book and the maker's own: `herb.*`.
 
-mod find;
-mod known;
-mod list;
-mod own;
-mod show;
-mod wire;
-
-pub(crate) use known::Known;
-pub use wire::*;
+pub(crate) mod calendar;
+pub(crate) mod find;
+pub(crate) mod list;
+pub(crate) mod own;
+pub(crate) mod page;

@@ -1,60 +1,102 @@
-//! What leaves the book as a file: `label.*`, `trace.sheet`, `trace.sheet_forward`, `season.book`, `due.calendar`; and `lot.find`.
+//! `label.single` and `label.sheet`: what sticks on a bottle or a jar.
 
-mod calendar;
-mod forward;
-mod found;
-mod papers;
-mod record;
-mod wire;
+pub(crate) mod record;
 
-use base64::Engine as _;
-use base64::prelude::BASE64_STANDARD as BASE64;
+use ::paper::Paper;
+use formulary::preparations::Purpose;
 use journal::{BottleId, JarId, Setting};
+use message::{Failure, say};
+use reckon::asked;
+use serde::{Deserialize, Serialize};
 use store::Reading;
 
-use crate::{App, Command, Failure, asked};
-pub use calendar::*;
-pub use forward::*;
-pub use found::*;
-use record::Wanted;
-pub use wire::*;
+use crate::label::record::Wanted;
+use crate::open::Open;
+use crate::printed::PrintedFile;
+use crate::request::Command;
 
-impl From<::label::Refusal> for Failure {
-    fn from(refusal: ::label::Refusal) -> Self {
-        // A request names what is to be labelled, not the labels that come of it.
-        let field = match refusal.field {
-            "labels" => "bottles",
-            field => field,
-        };
-        Self::invalid(field, refusal.message)
-    }
+/// The paper that labels are printed on: a sheet of many, or one the size of the label itself.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum LabelPaper {
+    A4,
+    Letter,
+    Label,
 }
 
-impl PrintedFile {
-    fn new(file_name: String, media_type: &str, bytes: &[u8], remarks: Vec<String>) -> Self {
-        Self {
-            file_name,
-            media_type: media_type.to_owned(),
-            base64: BASE64.encode(bytes),
-            remarks,
-        }
-    }
-
-    fn pdf(file_name: String, drawn: ::label::Drawn<Vec<u8>>) -> Self {
-        Self::new(file_name, "application/pdf", &drawn.bytes, drawn.remarks)
-    }
-}
-
-impl From<Paper> for ::label::Paper {
-    fn from(paper: Paper) -> Self {
-        match paper {
-            Paper::A4 => Self::A4,
-            Paper::Letter => Self::Letter,
+impl LabelPaper {
+    pub(crate) fn sheet(self) -> Option<Paper> {
+        match self {
+            Self::A4 => Some(Paper::A4),
+            Self::Letter => Some(Paper::Letter),
+            Self::Label => None,
         }
     }
 }
 
-impl TryFrom<LabelSize> for ::label::Size {
+/// Width and height of a label, 25 to 200 by 15 to 280 mm.
+#[derive(Debug, Clone, Copy, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct LabelSize {
+    pub width_mm: f64,
+    pub height_mm: f64,
+}
+
+/// One label as a picture. A gift's label leaves private notes out and says what is in it.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct DrawLabel {
+    pub bottle: Option<String>,
+    pub jar: Option<String>,
+    pub label: LabelSize,
+    pub gift: bool,
+    /// Whether the alcohol in the whole bottle is printed.
+    pub ethanol: bool,
+    pub use_for: Option<Purpose>,
+}
+
+/// Labels on paper, one for each bottle and jar.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct PrintLabels {
+    pub bottles: Option<Vec<String>>,
+    pub jars: Option<Vec<String>>,
+    pub paper: LabelPaper,
+    pub label: LabelSize,
+    pub gift: bool,
+    pub ethanol: bool,
+    pub use_for: Option<Purpose>,
+    /// Places of the first sheet that are used already.
+    pub skip: Option<u32>,
+}
+
+/// How many labels of a size a sheet takes.
+#[derive(Debug, Clone, Copy, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct PerSheet {
+    pub a4: u32,
+    pub letter: u32,
+}
+
+/// The answer to [`DrawLabel`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct LabelDrawn {
+    pub svg: String,
+    /// What was left out, and what is not written down.
+    pub remarks: Vec<String>,
+    /// What it may be labelled for.
+    pub uses: Vec<Purpose>,
+    /// What it is labelled for.
+    pub use_for: Purpose,
+    pub per_sheet: PerSheet,
+}
+
+impl TryFrom<LabelSize> for ::paper::Size {
     type Error = Failure;
 
     fn try_from(size: LabelSize) -> Result<Self, Failure> {
@@ -88,12 +130,12 @@ impl Command for DrawLabel {
     const NAME: &'static str = "label.single";
     type Reply = LabelDrawn;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let size: ::label::Size = self.label.try_into()?;
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
+        let size: ::paper::Size = self.label.try_into()?;
         let subject = match (&self.bottle, &self.jar) {
             (Some(id), None) => Subject::Bottle(asked::id("bottle", id)?),
             (None, Some(id)) => Subject::Jar(asked::id("jar", id)?),
-            _ => return Err(Failure::invalid("bottle", "Name either a bottle or a jar.")),
+            _ => return Err(Failure::invalid("bottle", say!("bottle-or-jar"))),
         };
         let wanted = Wanted {
             gift: self.gift,
@@ -101,16 +143,16 @@ impl Command for DrawLabel {
             use_for: self.use_for,
         };
         let record = app.read(|reading| subject.drawn(reading, &wanted, &reading.setting()?))?;
-        let drawn = ::label::single_svg(&record.label, size)?;
+        let drawn = ::paper::single_svg(&record.label, size)?;
         let places = |paper: Paper| {
-            let grid = ::label::Sheet::new(paper.into(), size).grid();
+            let grid = ::paper::Sheet::new(paper, size).grid();
             grid.map_or(0, |grid| {
                 u32::try_from(grid.per_sheet()).unwrap_or_default()
             })
         };
         Ok(LabelDrawn {
             svg: drawn.bytes,
-            remarks: drawn.remarks,
+            remarks: drawn.remarks.into_iter().map(String::from).collect(),
             uses: record.uses,
             use_for: record.use_for,
             per_sheet: PerSheet {
@@ -125,8 +167,8 @@ impl Command for PrintLabels {
     const NAME: &'static str = "label.sheet";
     type Reply = PrintedFile;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let size: ::label::Size = self.label.try_into()?;
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
+        let size: ::paper::Size = self.label.try_into()?;
         let bottles = self.bottles.unwrap_or_default();
         let jars = self.jars.unwrap_or_default();
         let mut subjects = Vec::with_capacity(bottles.len() + jars.len());
@@ -151,15 +193,15 @@ impl Command for PrintLabels {
         let skip = self.skip.unwrap_or_default() as usize;
         let drawn = match (self.paper.sheet(), labels.as_slice()) {
             (Some(paper), _) => {
-                let sheet = ::label::Sheet {
+                let sheet = ::paper::Sheet {
                     skip,
-                    ..::label::Sheet::new(paper, size)
+                    ..::paper::Sheet::new(paper, size)
                 };
-                ::label::sheet_pdf(&labels, &sheet)?
+                ::paper::sheet_pdf(&labels, &sheet)?
             }
-            (None, [only]) => ::label::single_pdf(only, size)?,
+            (None, [only]) => ::paper::single_pdf(only, size)?,
             (None, _) => {
-                let message = "Paper of the label's own size takes one label at a time.";
+                let message = say!("label-one-at-a-time");
                 return Err(Failure::invalid("paper", message));
             }
         };

@@ -4,48 +4,71 @@
 //! lives here is the meeting of the journal, the photos, the formulary and the
 //! clock; no formula, no SQL, no picture format and no transport does.
 
-mod about;
-mod app;
-mod asked;
+mod backup;
 mod bed;
 #[cfg(feature = "ts")]
 mod bindings;
 mod bottle;
-mod claim;
+mod changed;
 mod clock;
 mod command;
 mod deed;
 mod demo;
 mod discard;
+mod door;
+mod dropper;
 mod drying;
 mod due;
-mod failure;
+mod export;
+mod file;
 mod harvest;
 mod herb;
+mod import;
 mod jar;
+mod job;
+mod journal;
 mod label;
+mod lot;
+mod merge;
 mod mixture;
+mod open;
 mod ph;
 mod photo;
-mod safe;
-mod search;
+mod plan;
+mod portrait;
+mod preparation;
+mod printed;
+mod recipe;
+mod refused;
+mod reply;
+mod request;
+mod rescue;
+mod restore;
 mod season;
 mod setting;
 mod speech;
 mod supply;
 mod trace;
 mod tray;
-mod wire;
-mod words;
-
-pub use app::App;
-pub use clock::{Clock, StandingClock, SystemClock};
-pub use command::{Command, carried, envelope, names};
-pub use demo::Season;
-pub use failure::{Code, Failure};
-pub use photo::Picture;
-pub use safe::MadeFile;
-pub use speech::{Language, call, call_in, core_words, spoken};
+mod weighing;
 
 #[cfg(feature = "ts")]
-pub use command::bindings;
+pub use bindings::shared_names;
+pub use clock::Clock;
+pub use clock::StandingClock;
+pub use clock::SystemClock;
+pub use demo::season::Season;
+pub use door::App;
+#[cfg(feature = "ts")]
+pub use door::bindings;
+pub use door::call;
+pub use door::call_in;
+pub use door::carried;
+pub use door::names;
+pub use file::MadeFile;
+pub use message::Code;
+pub use message::Failure;
+pub use photo::Picture;
+pub use reply::envelope;
+pub use reply::spoken;
+pub use speech::Language;

@@ -1,24 +1,13 @@
 //! A pH that was read with a strip or a meter: how it is asked for, and how it is shown.
 
-use formulary::keep;
 use formulary::preparations::Preparation;
+use formulary::{Note, keep};
 use journal::{BottleId, PhRead};
-use physics::mixture::ph::{self, PhReading};
-use serde::{Deserialize, Serialize};
+use message::{Argument, At as _, Failure, Unit, say};
+use physics::Interval;
+use physics::mixture::ph::{PhReading, ReadWith};
+use serde::Serialize;
 use store::Reading;
-
-use crate::Failure;
-use crate::failure::At as _;
-use crate::wire::{Interval, Note};
-
-/// What a pH was read with.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub enum ReadWith {
-    Strip,
-    Meter,
-}
 
 /// The last pH that counts for a liquid, with the range in which the real one lies.
 #[derive(Debug, Clone, Serialize)]
@@ -47,27 +36,18 @@ pub(crate) fn asked(
     let Some(value) = ph else {
         return match read_with {
             None => Ok(None),
-            Some(_) => Err(Failure::invalid(
-                "ph",
-                "Say which pH was read, between 0 and 14.",
-            )),
+            Some(_) => Err(Failure::invalid("ph", say!("ph-which"))),
         };
     };
     if !preparation.is_some_and(Preparation::is_kept_by_acid) {
-        let message = "A pH is written down of vinegars, shrubs and oxymels only: nothing else is kept by acid here.";
-        return Err(Failure::invalid("ph", message));
+        return Err(Failure::invalid("ph", say!("ph-not-kept-by-acid")));
     }
-    PhReading::new(value, read_with.map(Into::into))
-        .at("ph")
-        .map(Some)
+    PhReading::new(value, read_with).at("ph").map(Some)
 }
 
-/// What a deed adds about a pH: ", pH 3.2".
-pub(crate) fn added(ph: Option<PhReading>) -> String {
-    // A meter shows hundredths.
-    ph.map_or_else(String::new, |ph| {
-        format!(", pH {}", (ph.value * 100.0).round() / 100.0)
-    })
+/// A pH as the line of a deed tells it; a meter shows hundredths.
+pub(crate) fn told(ph: PhReading) -> Argument {
+    Argument::exact((ph.value * 100.0).round() / 100.0, Unit::None)
 }
 
 /// The reading that counts, as `own` shows it: a bottle, or the jar where none is named.
@@ -82,29 +62,11 @@ pub(crate) fn shown(
         None => None,
     };
     Ok(Some(PhShown {
-        ph: read.ph.interval().into(),
-        read_with: read.ph.read_with.map(Into::into),
+        ph: read.ph.interval(),
+        read_with: read.ph.read_with,
         at: read.at.to_rfc3339(),
         read_in,
         is_acid_enough: read.ph.is_acid_enough(),
-        told: keep::told(read.ph, read.at.date_naive()).into(),
+        told: keep::told(read.ph, read.at.date_naive()),
     }))
-}
-
-impl From<ReadWith> for ph::ReadWith {
-    fn from(with: ReadWith) -> Self {
-        match with {
-            ReadWith::Strip => Self::Strip,
-            ReadWith::Meter => Self::Meter,
-        }
-    }
-}
-
-impl From<ph::ReadWith> for ReadWith {
-    fn from(with: ph::ReadWith) -> Self {
-        match with {
-            ph::ReadWith::Strip => Self::Strip,
-            ph::ReadWith::Meter => Self::Meter,
-        }
-    }
 }

@@ -8,12 +8,14 @@ use ::photo::{Intake, Kind, Taken};
 use base64::Engine as _;
 use base64::engine::general_purpose::STANDARD as BASE64;
 use chrono::{DateTime, FixedOffset};
-use journal::PhotoHash;
+use journal::{PhotoHash, Place};
+use message::{Argument, Failure, Message, say};
+use reckon::asked;
 use serde::{Deserialize, Serialize};
 
-use crate::command::written_down;
-use crate::wire::Place;
-use crate::{App, Command, Failure, asked};
+use crate::open::Open;
+use crate::reply::written_down;
+use crate::request::Command;
 
 /// What is known of one photo.
 #[derive(Debug, Clone, Serialize)]
@@ -28,7 +30,7 @@ pub struct PhotoCard {
     pub zone_known: bool,
     pub place: Option<Place>,
     pub bytes: u64,
-    pub note: Option<String>,
+    pub note: Option<Message>,
 }
 
 impl PhotoCard {
@@ -41,12 +43,9 @@ impl PhotoCard {
             has_preview: photo.has_preview,
             taken_at: photo.taken_at.map(|at| at.to_rfc3339()),
             zone_known: photo.zone_known,
-            place: photo.place.map(|place| Place {
-                lat: place.lat,
-                lon: place.lon,
-            }),
+            place: photo.place,
             bytes: photo.bytes,
-            note: photo.note,
+            note: photo.note.as_deref().map(::photo::told),
         }
     }
 }
@@ -96,50 +95,39 @@ pub struct Picture {
     pub media_type: &'static str,
 }
 
-impl App {
+impl Open {
     /// Keeps a photo that a host streams in; the reply is that of an upload, as JSON.
-    ///
-    /// # Errors
-    /// A [`Failure`] when it is no photo or could not be kept; nothing was kept then.
-    pub fn take_photo(&self, from: impl Read, name: Option<&str>) -> Result<String, Failure> {
-        let demo = self.demo();
-        let open = demo.as_deref().unwrap_or(self);
-        let intake = open.photos.take_in(from)?;
-        written_down(&open.photo_taken(intake, name)?)
+    pub(crate) fn take_photo(
+        &self,
+        from: impl Read,
+        name: Option<&str>,
+    ) -> Result<String, Failure> {
+        let intake = self.photos.take_in(from)?;
+        written_down(&self.photo_taken(intake, name)?)
     }
 
     /// The original of a photo; `None` when there is none of this name.
-    ///
-    /// # Errors
-    /// A [`Failure`] when `hash` is no name of a photo or the file cannot be read.
-    pub fn original(&self, hash: &str) -> Result<Option<Picture>, Failure> {
-        let demo = self.demo();
-        let open = demo.as_deref().unwrap_or(self);
-        let Some(mut file) = open.photos.original(&hash.parse()?)? else {
+    pub(crate) fn original(&self, hash: &str) -> Result<Option<Picture>, Failure> {
+        let Some(mut file) = self.photos.original(&hash.parse()?)? else {
             return Ok(None);
         };
         let mut head = [0; 64];
         let length = file
             .read(&mut head)
             .and_then(|length| file.rewind().map(|()| length));
-        let length = length.map_err(::photo::PhotoError::from)?;
+        let length = length.map_err(::photo::Failure::from)?;
         let media_type =
             Kind::of(&head[..length]).map_or("application/octet-stream", Kind::media_type);
         Ok(Some(Picture { file, media_type }))
     }
 
     /// The upright preview of a photo; `None` when there is none.
-    ///
-    /// # Errors
-    /// A [`Failure`] when `hash` is no name of a photo or the file cannot be read.
-    pub fn thumb(&self, hash: &str) -> Result<Option<Picture>, Failure> {
-        let demo = self.demo();
-        let open = demo.as_deref().unwrap_or(self);
+    pub(crate) fn thumb(&self, hash: &str) -> Result<Option<Picture>, Failure> {
         let hash = hash.parse()?;
-        let mut file = open.photos.thumb(&hash)?;
+        let mut file = self.photos.thumb(&hash)?;
         // A restored photo comes without its preview, and one just kept may not have it yet.
-        if file.is_none() && open.has_preview(&hash)? {
-            file = open.photos.shown(&hash)?;
+        if file.is_none() && self.has_preview(&hash)? {
+            file = self.photos.shown(&hash)?;
         }
         Ok(file.map(|file| Picture {
             file,
@@ -181,8 +169,7 @@ impl App {
         let row = match known {
             Some(known) => known,
             None => {
-                let shown = row.name.as_deref().unwrap_or("without a name");
-                let line = format!("Kept the photo {}", shown.replace(['\n', '\r'], " "));
+                let line = say!("deed-photo-kept", name = named(&row));
                 self.perform(|writing| {
                     writing.record(&hash, &row)?;
                     Ok((line, ()))
@@ -208,13 +195,21 @@ impl App {
     }
 }
 
+/// What its file was called, in one line.
+fn named(photo: &journal::Photo) -> Argument {
+    match &photo.name {
+        Some(name) => Argument::own(name.replace(['\n', '\r'], " ")),
+        None => say!("photo-without-a-name").into(),
+    }
+}
+
 impl Command for PreviewPhoto {
     const NAME: &'static str = "photo.preview";
     type Reply = PhotoCard;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let hash: PhotoHash = self.hash.parse()?;
-        let missing = || Failure::not_found("hash", "There is no such photo in this journal.");
+        let missing = || Failure::not_found("hash", say!("photo-nowhere"));
         let known = app.read(|reading| Ok(reading.find::<journal::Photo>(&hash)?))?;
         let mut row = known.ok_or_else(missing)?;
         if !row.has_preview {
@@ -223,8 +218,7 @@ impl Command for PreviewPhoto {
         let seen = app.photos.look(&self.hash.parse()?)?.ok_or_else(missing)?;
         if (seen.preview.exists(), seen.note()) != (row.has_preview, row.note.clone()) {
             (row.has_preview, row.note) = (seen.preview.exists(), seen.note());
-            let shown = row.name.as_deref().unwrap_or("without a name");
-            let line = format!("Looked at the photo {}", shown.replace(['\n', '\r'], " "));
+            let line = say!("deed-photo-looked-at", name = named(&row));
             app.perform(|writing| {
                 writing.correct(&hash, &row)?;
                 Ok((line, ()))
@@ -243,22 +237,16 @@ impl Command for TakePhotoChunk {
     const NAME: &'static str = "photo.chunk";
     type Reply = PhotoChunkTaken;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         if self.upload.is_empty() || self.upload.len() > 64 {
-            return Err(Failure::invalid(
-                "upload",
-                "The upload is named by 1 to 64 characters.",
-            ));
+            return Err(Failure::invalid("upload", say!("upload-name-length")));
         }
         if self.base64.len() > LONGEST_CHUNK {
-            return Err(Failure::invalid(
-                "base64",
-                "A piece of a photo may be at most 1 MiB long.",
-            ));
+            return Err(Failure::invalid("base64", say!("upload-piece-of-photo")));
         }
         let bytes = BASE64
             .decode(&self.base64)
-            .map_err(|_| Failure::invalid("base64", "This piece of a photo is not base64 text."))?;
+            .map_err(|_| Failure::invalid("base64", say!("upload-no-base64")))?;
         // Taken out while it is written to, so that a slow disk holds up no other upload.
         let begun = app.uploads().remove(&self.upload);
         let mut upload = match begun {

@@ -1,33 +1,18 @@
 //! How the maker likes it shown: `setting.*`.
 
+use journal::{Hemisphere, Scheme, Units};
+use message::{Failure, say};
+use reckon::asked;
 use serde::{Deserialize, Serialize};
 
-use crate::wire::{Changed, bare_request};
-use crate::{App, Command, Failure, asked};
+use crate::changed::Changed;
+use crate::open::Open;
+use crate::request::{Command, bare_request};
 
 bare_request!(
     /// The settings as they stand.
     ShowSettings
 );
-
-/// Units on the screens; the journal is metric throughout.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub enum Units {
-    Metric,
-    Us,
-}
-
-/// Light or dark.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub enum Scheme {
-    System,
-    Light,
-    Dark,
-}
 
 /// The settings.
 #[derive(Debug, Clone, Serialize)]
@@ -40,6 +25,8 @@ pub struct Settings {
     pub maker: Option<String>,
     /// The number of the poison line, for labels.
     pub poison_line: Option<String>,
+    /// Which half of the globe the garden lies in.
+    pub hemisphere: Hemisphere,
     /// Whether this is the demo season, which `demo.end` removes.
     pub is_demo: bool,
     /// Whether the journal is missing or empty, so that the maker must choose what takes its place.
@@ -56,6 +43,7 @@ pub struct ChangeSettings {
     pub cautions_seen: Option<bool>,
     pub maker: Option<String>,
     pub poison_line: Option<String>,
+    pub hemisphere: Option<Hemisphere>,
 }
 
 /// The settings were changed.
@@ -69,22 +57,16 @@ pub struct SettingsWritten {
 }
 
 impl Settings {
-    fn of(app: &App, setting: journal::Setting) -> Self {
+    fn of(app: &Open, setting: journal::Setting) -> Self {
         Self {
             is_demo: app.is_demo,
             is_lost: app.keep.lost().is_some(),
-            units: match setting.units {
-                journal::Units::Metric => Units::Metric,
-                journal::Units::Us => Units::Us,
-            },
-            scheme: match setting.scheme {
-                journal::Scheme::System => Scheme::System,
-                journal::Scheme::Light => Scheme::Light,
-                journal::Scheme::Dark => Scheme::Dark,
-            },
+            units: setting.units,
+            scheme: setting.scheme,
             cautions_seen: setting.cautions_seen,
             maker: setting.maker,
             poison_line: setting.poison_line,
+            hemisphere: setting.hemisphere,
         }
     }
 }
@@ -93,7 +75,7 @@ impl Command for ShowSettings {
     const NAME: &'static str = "setting.show";
     type Reply = Settings;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         Ok(Settings::of(
             app,
             app.read(|reading| Ok(reading.setting()?))?,
@@ -105,26 +87,18 @@ impl Command for ChangeSettings {
     const NAME: &'static str = "setting.change";
     type Reply = SettingsWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let (done, setting) = app.perform(|writing| {
             let mut setting = writing.setting()?;
-            match self.units {
-                Some(Units::Metric) => setting.units = journal::Units::Metric,
-                Some(Units::Us) => setting.units = journal::Units::Us,
-                None => {}
-            }
-            match self.scheme {
-                Some(Scheme::System) => setting.scheme = journal::Scheme::System,
-                Some(Scheme::Light) => setting.scheme = journal::Scheme::Light,
-                Some(Scheme::Dark) => setting.scheme = journal::Scheme::Dark,
-                None => {}
-            }
-            setting.cautions_seen = self.cautions_seen.unwrap_or(setting.cautions_seen);
+            asked::set(&mut setting.units, self.units);
+            asked::set(&mut setting.scheme, self.scheme);
+            asked::set(&mut setting.cautions_seen, self.cautions_seen);
             asked::corrected(&mut setting.maker, self.maker);
             asked::corrected(&mut setting.poison_line, self.poison_line);
+            asked::set(&mut setting.hemisphere, self.hemisphere);
             // Recorded, not corrected: a device without a setting has no row yet.
             writing.record(&writing.device(), &setting)?;
-            Ok(("Changed the settings".to_owned(), setting))
+            Ok((say!("deed-settings-changed"), setting))
         })?;
         Ok(SettingsWritten {
             done,
@@ -133,19 +107,16 @@ impl Command for ChangeSettings {
     }
 }
 
-impl App {
+impl Open {
     /// Marks the journal as one that was filled from the demonstration data.
-    ///
-    /// # Errors
-    /// A [`Failure`] when it cannot be written.
-    pub fn mark_as_demo(&self) -> Result<(), Failure> {
+    pub(crate) fn mark_as_demo(&self) -> Result<(), Failure> {
         let marked = self.perform(|writing| {
             let setting = journal::Setting {
                 demo: true,
                 ..writing.setting()?
             };
             writing.record(&writing.device(), &setting)?;
-            Ok(("Began a demonstration journal".to_owned(), ()))
+            Ok((say!("deed-demo-book-begun"), ()))
         });
         marked.map(|_| ())
     }

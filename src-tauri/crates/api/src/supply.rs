@@ -1,12 +1,15 @@
 //! Bottles of spirit, glycerin, vinegar and the rest: `supply.*`.
 
-use journal::{Price, Source, Stock, SupplyId};
+use journal::{Item, Price, Source, SupplyId};
+use message::{Argument, Failure, say};
+use reckon::asked;
+use reckon::item::{self, StockItem};
 use serde::{Deserialize, Serialize};
 use store::SupplyRow;
 
-use crate::mixture::{self, StockItem};
-use crate::wire::{Changed, bare_request};
-use crate::{App, Command, Failure, asked};
+use crate::changed::Changed;
+use crate::open::Open;
+use crate::request::{Command, bare_request};
 
 bare_request!(
     /// Everything on the shelf that can be poured.
@@ -88,7 +91,7 @@ impl Supply {
         Self {
             id: id.to_string(),
             name: supply.name,
-            item: mixture::as_item(&supply.item),
+            item: item::as_item(&supply.item),
             size_ml: supply.size_ml,
             left_ml,
             price,
@@ -103,7 +106,7 @@ impl Command for ListSupplies {
     const NAME: &'static str = "supply.list";
     type Reply = Supplies;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let supplies = app.read(|reading| Ok(reading.supplies()?))?;
         Ok(Supplies {
             supplies: supplies.into_iter().map(Supply::of).collect(),
@@ -115,7 +118,7 @@ impl Command for AddSupply {
     const NAME: &'static str = "supply.add";
     type Reply = SupplyWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let supply = journal::Supply {
             name: self.name.trim().to_owned(),
             item: labelled(&self.item)?,
@@ -133,7 +136,10 @@ impl Command for AddSupply {
         let id = SupplyId(app.new_id());
         let (done, supply) = app.perform(|writing| {
             writing.record(&id, &supply)?;
-            Ok((format!("Added {} to the shelf", supply.name), supply))
+            Ok((
+                say!("deed-supply-added", name = Argument::own(&supply.name)),
+                supply,
+            ))
         })?;
         let left_ml = supply.size_ml;
         Ok(SupplyWritten {
@@ -151,16 +157,23 @@ impl Command for CorrectSupply {
     const NAME: &'static str = "supply.correct";
     type Reply = SupplyWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id: SupplyId = asked::id("id", &self.id)?;
         let item = self.item.as_ref().map(labelled).transpose()?;
-        let (done, supply) = app.perform(|writing| {
-            let mut supply = writing.get::<journal::Supply>(&id)?;
-            if let Some(name) = self.name {
-                supply.name = name.trim().to_owned();
-            }
-            supply.item = item.unwrap_or(supply.item);
-            supply.size_ml = self.size_ml.unwrap_or(supply.size_ml);
+        let day = |field, day: Option<String>| {
+            // Left out it stays, empty it is cleared.
+            let day = day.map(|day| asked::text(Some(day)));
+            day.map(|day| day.map(|day| asked::date(field, &day)).transpose())
+                .transpose()
+        };
+        let bought_on = day("bought_on", self.bought_on)?;
+        let best_before = day("best_before", self.best_before)?;
+        let (done, supply) = app.correct::<journal::Supply>("id", &id, |_, supply| {
+            asked::renamed(&mut supply.name, self.name);
+            asked::set(&mut supply.item, item);
+            asked::set(&mut supply.size_ml, self.size_ml);
+            asked::set(&mut supply.bought_on, bought_on);
+            asked::set(&mut supply.best_before, best_before);
             let taken_back =
                 |text: &Option<String>| text.as_deref().is_some_and(|text| text.trim().is_empty());
             if self.price.is_none() && taken_back(&self.currency) {
@@ -171,18 +184,8 @@ impl Command for CorrectSupply {
                 let currency = asked::text(self.currency).or(before.map(|price| price.currency));
                 supply.price = price(amount, currency)?;
             }
-            if let Some(day) = self.bought_on {
-                supply.bought_on = asked::text(Some(day))
-                    .map(|day| asked::date("bought_on", &day))
-                    .transpose()?;
-            }
-            if let Some(day) = self.best_before {
-                supply.best_before = asked::text(Some(day))
-                    .map(|day| asked::date("best_before", &day))
-                    .transpose()?;
-            }
-            writing.correct(&id, &supply)?;
-            Ok((format!("Corrected {} on the shelf", supply.name), supply))
+            let name = Argument::own(&supply.name);
+            Ok(say!("deed-supply-edited", name))
         })?;
         let left_ml = app
             .read(|reading| Ok(reading.left(Source::Supply(id))?))?
@@ -199,30 +202,27 @@ impl Command for CorrectSupply {
 }
 
 /// What the label says, without how much of it is to be used.
-fn labelled(item: &StockItem) -> Result<Stock, Failure> {
+fn labelled(item: &StockItem) -> Result<Item, Failure> {
     let amounts = [
         ("available_ml", item.available_ml.is_some()),
         ("exactly_ml", item.exactly_ml.is_some()),
         ("supply", item.supply.is_some()),
     ];
     if let Some((field, _)) = amounts.iter().find(|(_, given)| *given) {
-        let message = "A bottle for the shelf has a size, and no amounts to be used.";
+        let message = say!("supply-without-amounts");
         return Err(Failure::invalid(&format!("item.{field}"), message));
     }
-    let stock = mixture::stock(item).map_err(|why| why.within("item"))?;
+    let stock = item::item(item).map_err(|why| why.within("item"))?;
     // What no liquid can be is refused now, not when it is poured.
-    mixture::ingredient(&stock).map_err(|why| why.within("item"))?;
+    stock.ingredient().map_err(|why| why.within("item"))?;
     Ok(stock)
 }
 
 fn price(amount: Option<f64>, currency: Option<String>) -> Result<Option<Price>, Failure> {
     match (amount, asked::text(currency)) {
         (Some(amount), Some(currency)) => Ok(Some(Price { amount, currency })),
-        (Some(_), None) => Err(Failure::invalid(
-            "currency",
-            "Say in which currency, like EUR.",
-        )),
-        (None, Some(_)) => Err(Failure::invalid("price", "A currency goes with a price.")),
+        (Some(_), None) => Err(Failure::invalid("currency", say!("currency-missing"))),
+        (None, Some(_)) => Err(Failure::invalid("price", say!("price-missing"))),
         (None, None) => Ok(None),
     }
 }

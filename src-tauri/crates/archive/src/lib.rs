@@ -14,7 +14,7 @@
 //!
 //! What the entries mean is not known here.
 
-mod behind;
+mod failure;
 mod limits;
 mod manifest;
 mod pack;
@@ -23,14 +23,14 @@ mod salvage;
 mod sealed;
 #[cfg(test)]
 mod tests;
-mod trouble;
 mod unpack;
+mod writer;
 
+pub use failure::Failure;
 pub use limits::MOST_ENTRIES;
 pub use manifest::{Entry, Manifest};
 pub use pack::Packer;
 pub use progress::Progress;
-pub use trouble::Trouble;
 pub use unpack::{Damage, Unpacker};
 
 /// The version of the layout that is written; an older one is read, a newer one is refused.

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use serde::{Deserialize, Serialize};
 
-use crate::{FORMAT, Trouble};
+use crate::{FORMAT, Failure};
 
 /// The name of the manifest in the ZIP.
 pub(crate) const NAME: &str = "manifest.json";
@@ -37,14 +37,14 @@ pub struct Manifest {
 
 impl Manifest {
     /// Refuses what no file of ours says.
-    pub(crate) fn check(&self) -> Result<(), Trouble> {
+    pub(crate) fn check(&self) -> Result<(), Failure> {
         if self.format > FORMAT {
-            return Err(Trouble::Newer);
+            return Err(Failure::Newer);
         }
         let mut names = BTreeSet::new();
         for entry in &self.entries {
             if !is_plain(&entry.name) || entry.name == NAME || !names.insert(&entry.name) {
-                return Err(Trouble::Foreign(shortened(&entry.name)));
+                return Err(Failure::Foreign(shortened(&entry.name)));
             }
         }
         Ok(())

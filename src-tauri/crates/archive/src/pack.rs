@@ -4,15 +4,15 @@ use std::io::{self, BufWriter, Read, Write};
 use std::path::{Path, PathBuf};
 
 use disk::{Disk, Draft};
-use message::{Argument, Message};
+use message::say;
 use zip::write::{SimpleFileOptions, StreamWriter};
 use zip::{CompressionMethod, DateTime, ZipWriter};
 
-use crate::behind::Behind;
 use crate::limits::{LONGEST_ABOUT, LONGEST_MANIFEST, MOST_ENTRIES};
 use crate::manifest::{self, is_plain};
 use crate::sealed::Sink;
-use crate::{Entry, FORMAT, Manifest, Progress, Trouble, Unpacker};
+use crate::writer::ThreadWriter;
+use crate::{Entry, FORMAT, Failure, Manifest, Progress, Unpacker};
 
 /// What the comment of the ZIP begins with; the digits of the hash follow and end the file.
 pub(crate) const WITNESS: &str = "blake3 ";
@@ -22,7 +22,7 @@ pub(crate) const DIGITS: usize = 64;
 const LARGE: u64 = 0xF000_0000;
 
 /// The ZIP, whose bytes are, on another thread, witnessed, then sealed, then gathered, then written.
-type Zip = ZipWriter<StreamWriter<Behind<Witness<Sink<BufWriter<Draft>>>>>>;
+type Zip = ZipWriter<StreamWriter<ThreadWriter<Witness<Sink<BufWriter<Draft>>>>>>;
 
 /// A file while it is written; dropped before [`Packer::finish`], nothing is left of it.
 pub struct Packer<'a> {
@@ -40,13 +40,13 @@ impl<'a> Packer<'a> {
     /// Begins a file that shall lie at `target`, sealed if there is a passphrase.
     ///
     /// # Errors
-    /// [`Trouble::StorageFull`] or [`Trouble::Disk`].
+    /// [`Failure::StorageFull`] or [`Failure::Disk`].
     pub fn begin(
         disk: &'a Disk,
         target: &Path,
         passphrase: Option<&str>,
         progress: &'a Progress,
-    ) -> Result<Self, Trouble> {
+    ) -> Result<Self, Failure> {
         let (temporary, draft) = begun_beside(disk, target)?;
         let mut packer = Self {
             zip: None,
@@ -58,18 +58,20 @@ impl<'a> Packer<'a> {
             target: target.to_owned(),
         };
         let sink = Sink::new(BufWriter::with_capacity(256 * 1024, draft), passphrase)?;
-        packer.zip = Some(ZipWriter::new_stream(Behind::new(Witness::new(sink))?));
+        packer.zip = Some(ZipWriter::new_stream(ThreadWriter::new(Witness::new(
+            sink,
+        ))?));
         Ok(packer)
     }
 
     /// Adds an entry of about `bytes` bytes from a stream; returns its true size.
     ///
     /// # Errors
-    /// [`Trouble::Foreign`] for a name that is not plain, [`Trouble::TooMuch`],
-    /// [`Trouble::Cancelled`], [`Trouble::StorageFull`] or [`Trouble::Disk`].
-    pub fn add(&mut self, name: &str, bytes: u64, mut from: impl Read) -> Result<&Entry, Trouble> {
+    /// [`Failure::Foreign`] for a name that is not plain, [`Failure::TooMuch`],
+    /// [`Failure::Cancelled`], [`Failure::StorageFull`] or [`Failure::Disk`].
+    pub fn add(&mut self, name: &str, bytes: u64, mut from: impl Read) -> Result<&Entry, Failure> {
         if !is_plain(name) || name == manifest::NAME {
-            return Err(Trouble::Foreign(manifest::shortened(name)));
+            return Err(Failure::Foreign(manifest::shortened(name)));
         }
         // What a reader would refuse is not written; the manifest is an entry, too.
         if self.entries.len() as u64 + 2 > MOST_ENTRIES {
@@ -104,9 +106,9 @@ impl<'a> Packer<'a> {
     /// and only then gives it its name; returns its size.
     ///
     /// # Errors
-    /// [`Trouble::TooMuch`], [`Trouble::StorageFull`], [`Trouble::Damaged`] when it does not read as
-    /// it was written, or [`Trouble::Disk`]; what lay at the target is untouched then.
-    pub fn finish(mut self, kind: &str, about: serde_json::Value) -> Result<u64, Trouble> {
+    /// [`Failure::TooMuch`], [`Failure::StorageFull`], [`Failure::Damaged`] when it does not read as
+    /// it was written, or [`Failure::Disk`]; what lay at the target is untouched then.
+    pub fn finish(mut self, kind: &str, about: serde_json::Value) -> Result<u64, Failure> {
         let manifest = Manifest {
             format: FORMAT,
             kind: kind.to_owned(),
@@ -119,7 +121,7 @@ impl<'a> Packer<'a> {
             return Err(too_many());
         }
         self.begun(manifest::NAME, bytes)?.write_all(&text)?;
-        let mut zip = self.zip.take().ok_or(Trouble::NotOurs)?;
+        let mut zip = self.zip.take().ok_or(Failure::NotOurs)?;
         // The digits are put in when all that stands before them is known.
         zip.set_comment(format!("{WITNESS}{}", "0".repeat(DIGITS)))?;
         let sink = zip.finish()?.into_inner().finish()?.finish()?;
@@ -132,9 +134,7 @@ impl<'a> Packer<'a> {
         let size = std::fs::metadata(&self.temporary)?.len();
         let mut written = Unpacker::open(&self.temporary, self.passphrase.as_deref())?;
         if written.manifest() != &manifest || !written.verify(self.progress)?.is_none() {
-            return Err(Trouble::Damaged(
-                "it does not read as it was written; the disk may be failing".into(),
-            ));
+            return Err(Failure::Damaged(say!("detail-not-read-back")));
         }
         drop(written);
         // After this moment the file is there, and stopping comes too late.
@@ -143,8 +143,8 @@ impl<'a> Packer<'a> {
         Ok(size)
     }
 
-    fn begun(&mut self, name: &str, bytes: u64) -> Result<&mut Zip, Trouble> {
-        let zip = self.zip.as_mut().ok_or(Trouble::NotOurs)?;
+    fn begun(&mut self, name: &str, bytes: u64) -> Result<&mut Zip, Failure> {
+        let zip = self.zip.as_mut().ok_or(Failure::NotOurs)?;
         // The same content makes the same file, whenever it is written.
         let options = SimpleFileOptions::default()
             .compression_method(CompressionMethod::Stored)
@@ -156,17 +156,13 @@ impl<'a> Packer<'a> {
     }
 }
 
-fn too_many() -> Trouble {
-    Trouble::TooMuch(
-        Message::new("backup-too-many")
-            .with("most", Argument::count(MOST_ENTRIES))
-            .into(),
-    )
+fn too_many() -> Failure {
+    Failure::TooMuch(MOST_ENTRIES)
 }
 
 /// A file beside the target to write to. One that an interrupted run left is of no use to anyone;
 /// where its name is taken by something that cannot be removed, the next name will do.
-fn begun_beside(disk: &Disk, target: &Path) -> Result<(PathBuf, Draft), Trouble> {
+fn begun_beside(disk: &Disk, target: &Path) -> Result<(PathBuf, Draft), Failure> {
     let mut number = 1;
     loop {
         let mut name = target.file_name().unwrap_or_default().to_owned();

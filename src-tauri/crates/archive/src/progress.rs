@@ -2,7 +2,7 @@
 
 use std::sync::atomic::{AtomicBool, AtomicU64, Ordering};
 
-use crate::Trouble;
+use crate::Failure;
 
 /// Shared between the one who works and the one who watches.
 #[derive(Debug, Default)]
@@ -41,11 +41,11 @@ impl Progress {
     /// Adds to what is done.
     ///
     /// # Errors
-    /// [`Trouble::Cancelled`] once [`Progress::cancel`] was called.
-    pub fn advance(&self, bytes: u64) -> Result<(), Trouble> {
+    /// [`Failure::Cancelled`] once [`Progress::cancel`] was called.
+    pub fn advance(&self, bytes: u64) -> Result<(), Failure> {
         self.done.fetch_add(bytes, Ordering::Relaxed);
         if self.cancelled.load(Ordering::Relaxed) {
-            return Err(Trouble::Cancelled);
+            return Err(Failure::Cancelled);
         }
         Ok(())
     }

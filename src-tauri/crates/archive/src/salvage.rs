@@ -7,9 +7,9 @@
 use std::io::{BufReader, Read, Seek, SeekFrom};
 
 use crate::manifest::is_plain;
-use crate::sealed::Spring;
+use crate::sealed::Input;
 use crate::unpack::{Place, Proof};
-use crate::{Entry, Progress, Trouble, manifest};
+use crate::{Entry, Failure, Progress, manifest};
 
 /// APPNOTE 4.3.7: what an entry begins with, and the length of its header without name and extra.
 const LOCAL: &[u8] = b"PK\x03\x04";
@@ -22,11 +22,11 @@ const PIECE: usize = 1 << 20;
 
 /// Walks the file; every entry that was found with its place, in order.
 pub(crate) fn walk(
-    spring: &mut BufReader<Spring>,
+    input: &mut BufReader<Input>,
     length: u64,
     most: u64,
     progress: &Progress,
-) -> Result<Vec<(Entry, Place)>, Trouble> {
+) -> Result<Vec<(Entry, Place)>, Failure> {
     let mut found: Vec<(Entry, Place)> = Vec::new();
     progress.expect(length);
     // The entry whose end is not known yet: its name and where its bytes begin.
@@ -34,9 +34,9 @@ pub(crate) fn walk(
     let overlap = (LOCAL_LENGTH + NAMED) as u64;
     let mut from = 0;
     while from < length && (found.len() as u64) < most {
-        spring.seek(SeekFrom::Start(from))?;
+        input.seek(SeekFrom::Start(from))?;
         let mut piece = Vec::new();
-        spring
+        input
             .by_ref()
             .take(PIECE as u64 + overlap)
             .read_to_end(&mut piece)?;

@@ -5,6 +5,7 @@
 //! does not: such a chunk reads as zeros and is remembered, so that the entries in it are named as
 //! damaged and all others are whole.
 
+use message::say;
 use std::collections::BTreeSet;
 use std::fs::File;
 use std::io::{self, Read, Seek, SeekFrom, Write};
@@ -18,7 +19,7 @@ use chacha20poly1305::aead::Aead as _;
 use chacha20poly1305::{ChaCha20Poly1305, KeyInit as _};
 use unicode_normalization::UnicodeNormalization as _;
 
-use crate::Trouble;
+use crate::Failure;
 use crate::limits::LONGEST_SEALED_HEADER;
 
 /// scrypt with N = 2^17 and r = 8 takes 128 MB and about a second of a phone.
@@ -38,7 +39,7 @@ pub(crate) enum Sink<W: Write> {
 }
 
 impl<W: Write> Sink<W> {
-    pub(crate) fn new(out: W, passphrase: Option<&str>) -> Result<Self, Trouble> {
+    pub(crate) fn new(out: W, passphrase: Option<&str>) -> Result<Self, Failure> {
         let Some(passphrase) = passphrase else {
             return Ok(Self::Plain(out));
         };
@@ -48,7 +49,7 @@ impl<W: Write> Sink<W> {
         recipient.set_work_factor(WORK_FACTOR);
         let recipients = std::iter::once(&recipient as &dyn age::Recipient);
         let encryptor = Encryptor::with_recipients(recipients)
-            .map_err(|why| Trouble::Disk(io::Error::other(why.to_string())))?;
+            .map_err(|why| Failure::Disk(io::Error::other(why.to_string())))?;
         Ok(Self::Sealed(Box::new(encryptor.wrap_output(out)?)))
     }
 
@@ -77,13 +78,13 @@ impl<W: Write> Write for Sink<W> {
 }
 
 /// Where the bytes of a file come from.
-pub(crate) enum Spring {
+pub(crate) enum Input {
     Plain(File),
     Sealed(Box<Chunks>),
 }
 
-impl Spring {
-    pub(crate) fn open(mut file: File, passphrase: Option<&str>) -> Result<Self, Trouble> {
+impl Input {
+    pub(crate) fn open(mut file: File, passphrase: Option<&str>) -> Result<Self, Failure> {
         let mut head = Vec::new();
         (&mut file)
             .take(MAGIC.len() as u64)
@@ -92,16 +93,16 @@ impl Spring {
         if head != MAGIC {
             return Ok(Self::Plain(file));
         }
-        let passphrase = passphrase.ok_or(Trouble::Sealed)?;
+        let passphrase = passphrase.ok_or(Failure::Sealed)?;
         let mut refusal = None;
         for form in forms(passphrase) {
             match Chunks::open(&mut file, form) {
                 Ok(opened) => return Ok(Self::Sealed(Box::new(opened(file)))),
-                Err(Trouble::WrongPassphrase) => refusal = Some(Trouble::WrongPassphrase),
+                Err(Failure::WrongPassphrase) => refusal = Some(Failure::WrongPassphrase),
                 Err(other) => return Err(other),
             }
         }
-        Err(refusal.unwrap_or(Trouble::WrongPassphrase))
+        Err(refusal.unwrap_or(Failure::WrongPassphrase))
     }
 
     /// Whether a chunk that was read was not what it was.
@@ -160,9 +161,8 @@ impl Chunks {
     fn open(
         file: &mut File,
         passphrase: String,
-    ) -> Result<impl FnOnce(File) -> Self + use<>, Trouble> {
-        let unreadable =
-            || Trouble::Damaged("the beginning of the sealed file cannot be read".into());
+    ) -> Result<impl FnOnce(File) -> Self + use<>, Failure> {
+        let unreadable = || Failure::Damaged(say!("detail-sealed-head"));
         file.rewind()?;
         let mut head = Vec::new();
         (&mut *file)
@@ -277,19 +277,19 @@ impl Seek for Chunks {
     }
 }
 
-fn refused(why: DecryptError) -> Trouble {
+fn refused(why: DecryptError) -> Failure {
     match why {
-        DecryptError::ExcessiveWork { .. } => Trouble::TooCostly,
+        DecryptError::ExcessiveWork { .. } => Failure::TooCostly,
         DecryptError::Io(error) => error.into(),
         DecryptError::DecryptionFailed
         | DecryptError::InvalidMac
         | DecryptError::KeyDecryptionFailed
-        | DecryptError::NoMatchingKeys => Trouble::WrongPassphrase,
-        _ => Trouble::Damaged("the beginning of the sealed file cannot be read".into()),
+        | DecryptError::NoMatchingKeys => Failure::WrongPassphrase,
+        _ => Failure::Damaged(say!("detail-sealed-head")),
     }
 }
 
-impl Read for Spring {
+impl Read for Input {
     fn read(&mut self, into: &mut [u8]) -> io::Result<usize> {
         match self {
             Self::Plain(file) => file.read(into),
@@ -298,7 +298,7 @@ impl Read for Spring {
     }
 }
 
-impl Seek for Spring {
+impl Seek for Input {
     fn seek(&mut self, to: SeekFrom) -> io::Result<u64> {
         match self {
             Self::Plain(file) => file.seek(to),

@@ -10,7 +10,7 @@ use zip::write::SimpleFileOptions;
 
 use super::*;
 
-fn packed(disk: &Disk, target: &Path, passphrase: Option<&str>) -> Result<u64, Trouble> {
+fn packed(disk: &Disk, target: &Path, passphrase: Option<&str>) -> Result<u64, Failure> {
     let progress = Progress::default();
     let mut packer = Packer::begin(disk, target, passphrase, &progress)?;
     packer.add("journal.trugbook", 5000, &[7_u8; 5000][..])?;
@@ -27,7 +27,7 @@ fn sample(passphrase: Option<&str>) -> (TempDir, PathBuf, Vec<u8>) {
     (folder, path, bytes)
 }
 
-fn checked(path: &Path, passphrase: Option<&str>) -> Result<Damage, Trouble> {
+fn checked(path: &Path, passphrase: Option<&str>) -> Result<Damage, Failure> {
     Unpacker::open(path, passphrase)?.verify(&Progress::default())
 }
 
@@ -91,10 +91,10 @@ fn a_sealed_file_opens_with_its_passphrase_alone_and_shows_every_change() {
     let (folder, path, bytes) = sample(Some("eleven trugs"));
     assert!(bytes.starts_with(b"age-encryption.org/v1\n"));
     assert!(checked(&path, Some("eleven trugs")).unwrap().is_none());
-    assert!(matches!(checked(&path, None), Err(Trouble::Sealed)));
+    assert!(matches!(checked(&path, None), Err(Failure::Sealed)));
     assert!(matches!(
         checked(&path, Some("ten trugs")),
-        Err(Trouble::WrongPassphrase)
+        Err(Failure::WrongPassphrase)
     ));
     let other = folder.path().join("other.age");
     for at in [30, 100, 150, bytes.len() / 2, bytes.len() - 1] {
@@ -145,7 +145,7 @@ fn names_that_lead_out_of_a_folder_are_refused_before_anything_is_read() {
     ] {
         forged(&path, &[(name, b"x")], None);
         assert!(
-            matches!(Unpacker::open(&path, None), Err(Trouble::Foreign(_))),
+            matches!(Unpacker::open(&path, None), Err(Failure::Foreign(_))),
             "{name}"
         );
     }
@@ -165,7 +165,7 @@ fn entries_that_are_not_listed_listed_twice_or_of_a_newer_layout_are_refused() {
     forged(&path, &[("a", b"x")], Some(none));
     assert!(matches!(
         Unpacker::open(&path, None),
-        Err(Trouble::Foreign(_))
+        Err(Failure::Foreign(_))
     ));
     let hash = blake3::hash(b"x").to_hex().to_string();
     let one = json!({ "name": "a", "bytes": 1, "blake3": hash });
@@ -173,13 +173,13 @@ fn entries_that_are_not_listed_listed_twice_or_of_a_newer_layout_are_refused() {
     forged(&path, &[("a", b"x")], Some(twice));
     assert!(matches!(
         Unpacker::open(&path, None),
-        Err(Trouble::Foreign(_))
+        Err(Failure::Foreign(_))
     ));
     let newer = json!({ "format": 2, "tiles": [] });
     forged(&path, &[("a", b"x")], Some(newer));
-    assert!(matches!(Unpacker::open(&path, None), Err(Trouble::Newer)));
+    assert!(matches!(Unpacker::open(&path, None), Err(Failure::Newer)));
     std::fs::write(&path, b"not a zip at all").unwrap();
-    assert!(matches!(Unpacker::open(&path, None), Err(Trouble::NotOurs)));
+    assert!(matches!(Unpacker::open(&path, None), Err(Failure::NotOurs)));
 }
 
 #[test]
@@ -217,7 +217,7 @@ fn a_disk_that_fails_at_any_call_leaves_the_file_that_was_there() {
                     );
                     if fault != Fault::InputOutput {
                         assert!(
-                            matches!(why, Trouble::StorageFull),
+                            matches!(why, Failure::StorageFull),
                             "{fault:?} at {nth}: {why}"
                         );
                     }
@@ -239,7 +239,7 @@ fn a_stopped_backup_leaves_nothing() {
     progress.cancel();
     assert!(matches!(
         packer.add("b", 1, &b"x"[..]),
-        Err(Trouble::Cancelled)
+        Err(Failure::Cancelled)
     ));
     drop(packer);
     assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 0);
@@ -261,7 +261,7 @@ fn a_file_that_the_disk_wrote_otherwise_is_not_given_its_name() {
             // No write, so nothing was altered.
             Ok(_) => assert!(checked(&path, None).unwrap().is_none(), "call {nth}"),
             Err(why) => {
-                assert!(!matches!(why, Trouble::Disk(_)), "call {nth}: {why}");
+                assert!(!matches!(why, Failure::Disk(_)), "call {nth}: {why}");
                 assert_eq!(std::fs::read(&path).unwrap(), b"the backup of last week");
                 found += 1;
             }
@@ -285,7 +285,7 @@ fn what_is_packed_can_be_unpacked_up_to_the_last_entry_that_is_taken() {
     }
     assert!(matches!(
         packer.add("one-more", 0, std::io::empty()),
-        Err(Trouble::TooMuch(_))
+        Err(Failure::TooMuch(_))
     ));
     packer.finish("trugbook backup", json!({})).unwrap();
     let file = Unpacker::open(&path, None).unwrap();
@@ -301,7 +301,7 @@ fn what_a_reader_would_refuse_is_not_written() {
     let about = json!({ "said": "x".repeat(70_000) });
     assert!(matches!(
         packer.finish("trugbook backup", about),
-        Err(Trouble::TooMuch(_))
+        Err(Failure::TooMuch(_))
     ));
     assert_eq!(std::fs::read_dir(folder.path()).unwrap().count(), 0);
 }
@@ -350,16 +350,16 @@ fn a_sealed_file_that_the_library_reads_is_read_alike() {
         writer.write_all(&bytes).unwrap();
         writer.finish().unwrap();
         let file = std::fs::File::open(&sealed).unwrap();
-        let mut spring = crate::sealed::Spring::open(file, Some("eleven trugs")).unwrap();
+        let mut input = crate::sealed::Input::open(file, Some("eleven trugs")).unwrap();
         let mut found = Vec::new();
-        spring.read_to_end(&mut found).unwrap();
+        input.read_to_end(&mut found).unwrap();
         assert!(found == bytes, "{length} bytes");
-        assert_eq!(spring.seek(SeekFrom::End(0)).unwrap(), length as u64);
-        spring.seek(SeekFrom::Start(length as u64 / 2)).unwrap();
+        assert_eq!(input.seek(SeekFrom::End(0)).unwrap(), length as u64);
+        input.seek(SeekFrom::Start(length as u64 / 2)).unwrap();
         found.clear();
-        spring.read_to_end(&mut found).unwrap();
+        input.read_to_end(&mut found).unwrap();
         assert!(found == bytes[length / 2..], "the second half of {length}");
-        assert!(!spring.is_torn());
+        assert!(!input.is_torn());
     }
     assert!(path.is_file());
 }
@@ -375,7 +375,7 @@ fn a_header_of_a_megabyte_is_refused_at_once() {
     std::fs::write(&path, &bytes).unwrap();
     assert!(matches!(
         Unpacker::open(&path, Some("eleven trugs")),
-        Err(Trouble::Damaged(_))
+        Err(Failure::Damaged(_))
     ));
 }
 

@@ -1,5 +1,6 @@
 //! Reading the file.
 
+use message::{Argument, say};
 use std::collections::{BTreeMap, BTreeSet};
 use std::fs::File;
 use std::io::{BufReader, Read, Seek, SeekFrom};
@@ -10,8 +11,8 @@ use zip::{CompressionMethod, ZipArchive};
 use crate::limits::{LONGEST_ABOUT, LONGEST_MANIFEST, MOST_ENTRIES};
 use crate::manifest::{self, is_plain, shortened};
 use crate::pack::{DIGITS, WITNESS};
-use crate::sealed::Spring;
-use crate::{Entry, Manifest, Progress, Trouble, salvage};
+use crate::sealed::Input;
+use crate::{Entry, Failure, Manifest, Progress, salvage};
 
 /// The end of a ZIP without its comment (APPNOTE 4.3.16).
 const END: u64 = 22;
@@ -53,7 +54,7 @@ pub(crate) struct Place {
 
 /// An open file whose list of entries makes sense, or was found by walking the file.
 pub struct Unpacker {
-    spring: BufReader<Spring>,
+    input: BufReader<Input>,
     manifest: Manifest,
     places: BTreeMap<String, Place>,
     length: u64,
@@ -66,17 +67,15 @@ impl Unpacker {
     /// and no two in the same place.
     ///
     /// # Errors
-    /// What [`Trouble`] names.
-    pub fn open(path: &Path, passphrase: Option<&str>) -> Result<Self, Trouble> {
-        let mut spring =
-            BufReader::with_capacity(128 * 1024, Spring::open(File::open(path)?, passphrase)?);
-        let length = spring.seek(SeekFrom::End(0)).map_err(torn)?;
-        check_end(&mut spring, length)?;
-        let mut zip = ZipArchive::new(spring)?;
+    /// What [`Failure`] names.
+    pub fn open(path: &Path, passphrase: Option<&str>) -> Result<Self, Failure> {
+        let mut input =
+            BufReader::with_capacity(128 * 1024, Input::open(File::open(path)?, passphrase)?);
+        let length = input.seek(SeekFrom::End(0)).map_err(torn)?;
+        check_end(&mut input, length)?;
+        let mut zip = ZipArchive::new(input)?;
         if zip.len() as u64 > MOST_ENTRIES || zip.has_duplicate_names() {
-            return Err(Trouble::Damaged(
-                "its directory names an entry twice".into(),
-            ));
+            return Err(Failure::Damaged(say!("detail-twice")));
         }
         let manifest = read_manifest(&mut zip)?;
         manifest.check()?;
@@ -100,12 +99,12 @@ impl Unpacker {
             };
             let name = file.name()?.into_owned();
             if !is_plain(&name) || file.is_symlink() || file.encrypted() {
-                return Err(Trouble::Foreign(shortened(&name)));
+                return Err(Failure::Foreign(shortened(&name)));
             }
             if file.compression() != CompressionMethod::Stored
                 || file.size() != file.compressed_size()
             {
-                return Err(Trouble::Foreign(shortened(&name)));
+                return Err(Failure::Foreign(shortened(&name)));
             }
             sum = sum.saturating_add(file.size());
             let begin = file.data_start().unwrap_or(length);
@@ -117,9 +116,7 @@ impl Unpacker {
         }
         // Stored entries that do not overlap cannot be longer than the file.
         if sum > length {
-            return Err(Trouble::Damaged(
-                "its entries claim more bytes than there are".into(),
-            ));
+            return Err(Failure::Damaged(say!("detail-claims-bytes")));
         }
         let mut places = BTreeMap::new();
         for entry in &manifest.entries {
@@ -133,21 +130,22 @@ impl Unpacker {
                     places.insert(entry.name.clone(), place);
                 }
                 Some(_) => {
-                    return Err(Trouble::Damaged(format!(
-                        "{} is not as long as it was",
-                        entry.name
-                    )));
+                    let name = Argument::own(&entry.name);
+                    return Err(Failure::Damaged(say!("detail-length", name)));
                 }
                 None if headless.remove(&entry.name) => {}
-                None => return Err(Trouble::Damaged(format!("{} is missing", entry.name))),
+                None => {
+                    let name = Argument::own(&entry.name);
+                    return Err(Failure::Damaged(say!("detail-missing", name)));
+                }
             }
         }
         sizes.remove(manifest::NAME);
         if let Some(name) = sizes.into_keys().chain(headless).next() {
-            return Err(Trouble::Foreign(shortened(&name)));
+            return Err(Failure::Foreign(shortened(&name)));
         }
         Ok(Self {
-            spring: zip.into_inner(),
+            input: zip.into_inner(),
             manifest,
             places,
             length,
@@ -159,24 +157,24 @@ impl Unpacker {
     /// entries are found by walking it; it is then said to be of `kind`.
     ///
     /// # Errors
-    /// [`Trouble::NotOurs`] when nothing of ours is found; what [`Trouble`] names.
+    /// [`Failure::NotOurs`] when nothing of ours is found; what [`Failure`] names.
     pub fn salvage(
         path: &Path,
         passphrase: Option<&str>,
         kind: &str,
         progress: &Progress,
-    ) -> Result<Self, Trouble> {
-        let mut spring =
-            BufReader::with_capacity(128 * 1024, Spring::open(File::open(path)?, passphrase)?);
-        let length = spring.seek(SeekFrom::End(0))?;
-        let found = salvage::walk(&mut spring, length, MOST_ENTRIES, progress)?;
+    ) -> Result<Self, Failure> {
+        let mut input =
+            BufReader::with_capacity(128 * 1024, Input::open(File::open(path)?, passphrase)?);
+        let length = input.seek(SeekFrom::End(0))?;
+        let found = salvage::walk(&mut input, length, MOST_ENTRIES, progress)?;
         if found.is_empty() {
-            return Err(Trouble::NotOurs);
+            return Err(Failure::NotOurs);
         }
         let (entries, places): (Vec<_>, Vec<_>) = found.into_iter().unzip();
         let names = entries.iter().map(|entry: &Entry| entry.name.clone());
         Ok(Self {
-            spring,
+            input,
             places: names.zip(places).collect(),
             manifest: Manifest {
                 format: crate::FORMAT,
@@ -187,11 +185,6 @@ impl Unpacker {
             length,
             salvaged: true,
         })
-    }
-
-    /// Whether the list of entries was lost, and the entries were found by walking the file.
-    pub fn is_salvaged(&self) -> bool {
-        self.salvaged
     }
 
     /// What the file says about itself.
@@ -208,12 +201,12 @@ impl Unpacker {
     /// the entries read one by one, to name those that are damaged.
     ///
     /// # Errors
-    /// [`Trouble::Cancelled`], or [`Trouble::Disk`] when the file cannot be read.
-    pub fn verify(&mut self, progress: &Progress) -> Result<Damage, Trouble> {
+    /// [`Failure::Cancelled`], or [`Failure::Disk`] when the file cannot be read.
+    pub fn verify(&mut self, progress: &Progress) -> Result<Damage, Failure> {
         if !self.salvaged {
             match self.witness(progress) {
-                Ok(true) if !self.spring.get_ref().is_torn() => return Ok(Damage::default()),
-                Err(Trouble::Cancelled) => return Err(Trouble::Cancelled),
+                Ok(true) if !self.input.get_ref().is_torn() => return Ok(Damage::default()),
+                Err(Failure::Cancelled) => return Err(Failure::Cancelled),
                 // The entries tell where.
                 Ok(_) | Err(_) => {}
             }
@@ -230,7 +223,7 @@ impl Unpacker {
         for entry in self.manifest.entries.clone() {
             match self.copy(&entry.name, progress, |_| Ok(())) {
                 Ok(()) => {}
-                Err(Trouble::Cancelled) => return Err(Trouble::Cancelled),
+                Err(Failure::Cancelled) => return Err(Failure::Cancelled),
                 Err(_) => {
                     damage.entries.push(entry.name);
                     damage.around = false;
@@ -241,10 +234,10 @@ impl Unpacker {
     }
 
     /// The hash of all that stands before the digits, and the digits.
-    fn witness(&mut self, progress: &Progress) -> Result<bool, Trouble> {
+    fn witness(&mut self, progress: &Progress) -> Result<bool, Failure> {
         progress.expect(self.length);
-        let spring = &mut self.spring;
-        spring.seek(SeekFrom::Start(0))?;
+        let input = &mut self.input;
+        input.seek(SeekFrom::Start(0))?;
         let mut hasher = blake3::Hasher::new();
         let mut buffer = vec![0; 256 * 1024];
         let mut left = self.length - DIGITS as u64;
@@ -252,32 +245,35 @@ impl Unpacker {
             let most = usize::try_from(left)
                 .unwrap_or(usize::MAX)
                 .min(buffer.len());
-            let count = spring.read(&mut buffer[..most])?;
+            let count = input.read(&mut buffer[..most])?;
             if count == 0 {
-                return Err(Trouble::NotOurs);
+                return Err(Failure::NotOurs);
             }
             hasher.update(&buffer[..count]);
             left -= count as u64;
             progress.advance(count as u64)?;
         }
         let mut digits = Vec::with_capacity(DIGITS);
-        spring.take(DIGITS as u64).read_to_end(&mut digits)?;
+        input.take(DIGITS as u64).read_to_end(&mut digits)?;
         Ok(digits == hasher.finalize().to_hex().as_bytes())
     }
 
     /// Hands the bytes of an entry to `each`, and compares them with the manifest at the end.
     ///
     /// # Errors
-    /// [`Trouble::Damaged`] naming the entry, [`Trouble::Cancelled`], what `each` fails with.
+    /// [`Failure::Damaged`] naming the entry, [`Failure::Cancelled`], what `each` fails with.
     pub fn copy(
         &mut self,
         name: &str,
         progress: &Progress,
-        mut each: impl FnMut(&[u8]) -> Result<(), Trouble>,
-    ) -> Result<(), Trouble> {
-        let damaged = || Trouble::Damaged(format!("{} is not what it was", shortened(name)));
+        mut each: impl FnMut(&[u8]) -> Result<(), Failure>,
+    ) -> Result<(), Failure> {
+        let damaged = || {
+            let name = Argument::own(shortened(name));
+            Failure::Damaged(say!("detail-changed", name))
+        };
         let place = self.places.get(name).ok_or_else(damaged)?.clone();
-        self.spring.seek(SeekFrom::Start(place.begin))?;
+        self.input.seek(SeekFrom::Start(place.begin))?;
         let (mut hasher, mut crc) = (blake3::Hasher::new(), crc32fast::Hasher::new());
         let mut buffer = vec![0; 64 * 1024];
         let mut left = place.bytes;
@@ -286,7 +282,7 @@ impl Unpacker {
                 .unwrap_or(usize::MAX)
                 .min(buffer.len());
             let count = self
-                .spring
+                .input
                 .read(&mut buffer[..most])
                 .map_err(|_| damaged())?;
             if count == 0 {
@@ -313,15 +309,15 @@ impl Unpacker {
 /// The end of the file must be the end of a ZIP with our comment, and must not claim more entries
 /// than the memory is meant for. What the end says is believed by the reader of the ZIP, so this
 /// comes first.
-fn check_end(from: &mut (impl Read + Seek), length: u64) -> Result<(), Trouble> {
+fn check_end(from: &mut (impl Read + Seek), length: u64) -> Result<(), Failure> {
     let comment = (WITNESS.len() + DIGITS) as u64;
-    let at = length.checked_sub(END + comment).ok_or(Trouble::NotOurs)?;
+    let at = length.checked_sub(END + comment).ok_or(Failure::NotOurs)?;
     let end = bytes_at(from, at, END + comment)?;
     let plain = end.starts_with(b"PK\x05\x06")
         && u64::from(u16::from_le_bytes([end[20], end[21]])) == comment
         && end[22..].starts_with(WITNESS.as_bytes());
     if !plain {
-        return Err(Trouble::NotOurs);
+        return Err(Failure::NotOurs);
     }
     let mut count = u64::from(u16::from_le_bytes([end[10], end[11]]));
     // APPNOTE 4.3.14 and 4.3.15: the locator stands before the end and says where the long end is.
@@ -330,15 +326,13 @@ fn check_end(from: &mut (impl Read + Seek), length: u64) -> Result<(), Trouble> 
         if locator.starts_with(b"PK\x06\x07") {
             let long = bytes_at(from, number(&locator[8..16]), 56)?;
             if !long.starts_with(b"PK\x06\x06") {
-                return Err(Trouble::NotOurs);
+                return Err(Failure::NotOurs);
             }
             count = count.max(number(&long[24..32])).max(number(&long[32..40]));
         }
     }
     if count > MOST_ENTRIES {
-        return Err(Trouble::Damaged(
-            "its directory claims more entries than a journal has".into(),
-        ));
+        return Err(Failure::Damaged(say!("detail-claims-entries")));
     }
     Ok(())
 }
@@ -350,23 +344,23 @@ fn number(bytes: &[u8]) -> u64 {
         .fold(0, |number, byte| number << 8 | u64::from(*byte))
 }
 
-fn bytes_at(from: &mut (impl Read + Seek), at: u64, count: u64) -> Result<Vec<u8>, Trouble> {
+fn bytes_at(from: &mut (impl Read + Seek), at: u64, count: u64) -> Result<Vec<u8>, Failure> {
     let mut bytes = Vec::new();
     from.seek(SeekFrom::Start(at)).map_err(torn)?;
     from.take(count).read_to_end(&mut bytes).map_err(torn)?;
     if (bytes.len() as u64) < count {
-        return Err(Trouble::NotOurs);
+        return Err(Failure::NotOurs);
     }
     Ok(bytes)
 }
 
 /// A sealed file that was cut off or changed fails where it is read.
-fn torn(_: std::io::Error) -> Trouble {
-    Trouble::Damaged("it was cut off or changed after it was written".into())
+fn torn(_: std::io::Error) -> Failure {
+    Failure::Damaged(say!("detail-cut-off"))
 }
 
-fn read_manifest(zip: &mut ZipArchive<BufReader<Spring>>) -> Result<Manifest, Trouble> {
-    let unreadable = || Trouble::Damaged("its manifest cannot be read".into());
+fn read_manifest(zip: &mut ZipArchive<BufReader<Input>>) -> Result<Manifest, Failure> {
+    let unreadable = || Failure::Damaged(say!("detail-manifest"));
     let file = zip.by_name(manifest::NAME).map_err(|_| unreadable())?;
     if file.size() > LONGEST_MANIFEST || file.compression() != CompressionMethod::Stored {
         return Err(unreadable());
@@ -382,7 +376,7 @@ fn read_manifest(zip: &mut ZipArchive<BufReader<Spring>>) -> Result<Manifest, Tr
     }
     let format: Format = serde_json::from_slice(&text).map_err(|_| unreadable())?;
     if format.format > crate::FORMAT {
-        return Err(Trouble::Newer);
+        return Err(Failure::Newer);
     }
     #[derive(serde::Deserialize)]
     #[serde(deny_unknown_fields)]

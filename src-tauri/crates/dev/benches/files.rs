@@ -12,17 +12,20 @@ use std::path::{Path, PathBuf};
 use std::process::{Command, Stdio};
 use std::time::{Duration, Instant};
 
+use api::App;
 use common::{
     Row, answers, asked, beside, by_turns, median, missing, open, peak_mb, print, shown, target,
     timed, twenty_years,
 };
 use photo::Album;
-use serde_json::json;
+use serde_json::{Value, json};
 
 const VIPS: &str = "apt-get install libvips-tools";
 
 fn main() {
-    let arguments: Vec<String> = std::env::args().skip(1).collect();
+    // Cargo adds a word of its own, which names none of them.
+    let arguments = std::env::args().skip(1);
+    let arguments: Vec<String> = arguments.filter(|word| word != "--bench").collect();
     match arguments
         .iter()
         .map(String::as_str)
@@ -31,12 +34,20 @@ fn main() {
     {
         ["thumbs", files @ ..] => return thumbs(files),
         ["backup", journal, into] => return backup(Path::new(journal), Path::new(into)),
+        ["merge", backup] => return merge(Path::new(backup)),
         _ => {}
     }
-    let mut rows = photos();
-    // `cargo bench -p dev --bench files -- photos` leaves out the two gigabytes.
-    if arguments.first().is_none_or(|what| what != "photos") {
+    // `cargo bench -p dev --bench files -- photos` leaves out what takes long.
+    let only = arguments.first().map(String::as_str);
+    let mut rows = Vec::new();
+    if only.is_none_or(|only| only == "photos") {
+        rows.extend(photos());
+    }
+    if only.is_none_or(|only| only == "backups") {
         rows.extend(backed_up());
+    }
+    if only.is_none_or(|only| only == "merges") {
+        rows.extend(merged());
     }
     print(&rows);
 }
@@ -209,6 +220,17 @@ fn thumbs(files: &[&str]) {
     println!("{each} {}", peak_mb());
 }
 
+/// A row of the most memory that was held, in MB.
+fn memory(what: &str, peak: f64, most: f64) -> Row {
+    Row {
+        what: what.to_owned(),
+        ours: format!("{peak:.1} MB"),
+        peer: String::new(),
+        goal: format!("<= {most} MB"),
+        within: Some(peak <= most),
+    }
+}
+
 fn told(command: &mut Command) -> Vec<f64> {
     let output = command.stderr(Stdio::inherit()).output().unwrap();
     assert!(output.status.success());
@@ -257,23 +279,26 @@ fn thumbnail(size: &str, picture: &Path, most_mb: f64) -> [Row; 2] {
         },
     );
     let what = format!("480 px thumbnail, {size} JPEG, written durably");
-    let memory = Row {
-        what: format!("peak memory of that, {size}"),
-        ours: format!("{peak:.1} MB"),
-        peer: String::new(),
-        goal: format!("<= {most_mb} MB"),
-        within: Some(peak <= most_mb),
-    };
+    let memory = memory(&format!("peak memory of that, {size}"), peak, most_mb);
     [beside(&what, &turns, "vipsthumbnail", 0.7), memory]
 }
 
 /// In a process of its own: seconds, and the peak of memory.
 fn backup(journal: &Path, into: &Path) {
-    let app = open(journal);
+    job_of(&open(journal), "backup.make", &json!({"file": into}));
+}
+
+/// As [`backup`]: a look at what a backup brings to a book with nothing in it.
+fn merge(backup: &Path) {
+    let folder = tempfile::tempdir_in(target()).unwrap();
+    job_of(&open(folder.path()), "merge.look", &json!({"file": backup}));
+}
+
+fn job_of(app: &App, command: &str, request: &Value) {
     let start = Instant::now();
-    let job = asked(&app, "backup.make", &json!({"file": into}))["job"].clone();
+    let job = asked(app, command, request)["job"].clone();
     loop {
-        let card = asked(&app, "job.show", &json!({"job": job}));
+        let card = asked(app, "job.show", &json!({"job": job}));
         match card["state"].as_str().unwrap() {
             "running" => std::thread::sleep(Duration::from_millis(20)),
             "done" => break,
@@ -283,10 +308,43 @@ fn backup(journal: &Path, into: &Path) {
     println!("{} {}", start.elapsed().as_secs_f64(), peak_mb());
 }
 
+/// The whole journal of twenty years brought to a book with nothing in it, which is the most that can come at once.
+fn merged() -> [Row; 2] {
+    const ROUNDS: usize = 3;
+    const MOST: Duration = Duration::from_secs(20);
+    let folder = tempfile::tempdir_in(target()).unwrap();
+    let backup = folder.path().join("backup.zip");
+    told(ourselves().arg("backup").arg(twenty_years()).arg(&backup));
+    let mut peak = 0.0_f64;
+    let mut times: Vec<Duration> = (0..ROUNDS)
+        .map(|_| {
+            let said = told(ourselves().arg("merge").arg(&backup));
+            peak = peak.max(said[1]);
+            Duration::from_secs_f64(said[0])
+        })
+        .collect();
+    let ours = median(&mut times);
+    [
+        Row {
+            what: "a look at a merge of 20 years".to_owned(),
+            ours: shown(ours),
+            peer: String::new(),
+            goal: "<= 20 s".to_owned(),
+            within: Some(ours <= MOST),
+        },
+        memory("peak memory of that, the app included", peak, 200.0),
+    ]
+}
+
 fn backed_up() -> [Row; 2] {
     const PHOTOS: usize = 500;
     const BYTES: usize = 4_000_000;
     let source = target().join("bench/photos-2gb");
+    // Photos without a journal are those of a book that is missing.
+    if !source.join("journal.trugbook").is_file() {
+        let _ = std::fs::remove_dir_all(&source);
+        drop(open(&source));
+    }
     let album = Album::open(source.join("photos")).unwrap();
     for number in album.hashes().unwrap().len()..PHOTOS {
         let mut upload = album.begin().unwrap();
@@ -330,12 +388,6 @@ fn backed_up() -> [Row; 2] {
     );
     [
         beside("backup of 2 GB of photos", &turns, "cp and sync", 1.1),
-        Row {
-            what: "peak memory of that, the app included".to_owned(),
-            ours: format!("{peak:.1} MB"),
-            peer: String::new(),
-            goal: "<= 64 MB".to_owned(),
-            within: Some(peak <= 64.0),
-        },
+        memory("peak memory of that, the app included", peak, 64.0),
     ]
 }

@@ -17,6 +17,8 @@ use serde_json::{Value, json};
 
 /// What nobody notices as waiting, with the page's own share left.
 const LIMIT: Duration = Duration::from_millis(10);
+/// What seems to open at once, for a whole place that asks several things (common practice, no source).
+const PLACE: Duration = Duration::from_millis(100);
 const ROUNDS: usize = 30;
 const TIMES: usize = 10;
 
@@ -69,8 +71,38 @@ fn lists(folder: &Path) -> Vec<Row> {
         ("search", "journal.search", words.collect()),
         ("season", "season.show", years),
     ];
-    let all = lists.map(|(what, command, requests)| of(what, &app, command, &requests));
-    in_rounds(ROUNDS, TIMES, all.into())
+    let lists = lists.map(|(what, command, requests)| of(what, &app, command, &requests));
+    let all = lists.into_iter().chain([ribbon(&app)]);
+    in_rounds(ROUNDS, TIMES, all.collect())
+}
+
+/// All that the page of the last year asks: its sums, its harvests for the ribbon, and when to pick by every year.
+fn ribbon(app: &App) -> Repeated<'_> {
+    let year = &years::LAST[..4];
+    let mut picked = pages(app, "harvest.list", "harvests", "before", 200);
+    picked.retain(|request| {
+        let first = &asked(app, "harvest.list", request)["harvests"][0];
+        first["picked_at"].as_str().unwrap().starts_with(year)
+    });
+    let picked = picked.into_iter().map(|request| ("harvest.list", request));
+    let sums = json!({"year": year.parse::<i32>().unwrap()});
+    let requests = [("season.show", sums), ("herb.calendar", json!({}))].into_iter();
+    let requests: Vec<_> = requests
+        .chain(picked)
+        .map(|(command, request)| (command, request.to_string()))
+        .collect();
+    Repeated {
+        what: "ribbon of the last year with the picking calendar, 20 years".to_owned(),
+        limit: PLACE,
+        once: Box::new(move |_| {
+            let ask = || {
+                for (command, request) in &requests {
+                    api::call(app, command, request).unwrap();
+                }
+            };
+            timed(ask).0
+        }),
+    }
 }
 
 /// The requests for the first pages of a list, each after the last line of the one before.

@@ -5,6 +5,7 @@ use std::path::Path;
 use std::process::ExitCode;
 
 use api::{App, Code, Failure, Language, SystemClock};
+use message::Message;
 use serde::Deserialize;
 use serde_json::value::RawValue;
 
@@ -66,7 +67,7 @@ fn answer(app: &App, line: &str) -> String {
         .map_err(|error| {
             Failure::new(
                 Code::Invalid,
-                format!("This line is no question like {{\"command\": \"...\", \"request\": {{...}}}}: {error}."),
+                Message::own(format!("This line is no question like {{\"command\": \"...\", \"request\": {{...}}}}: {error}.")),
             )
         })
         .and_then(|question| {

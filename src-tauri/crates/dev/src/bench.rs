@@ -5,7 +5,7 @@ use std::process::ExitCode;
 
 use api::{Clock, SystemClock};
 
-use crate::check::build_page;
+use crate::check::in_chromium;
 use crate::install;
 use crate::process::{openly, quietly, root, target, words};
 
@@ -44,16 +44,7 @@ pub fn main() -> ExitCode {
 
 /// Measures long lists in the page, in the browser that the tests drive.
 fn page() -> Result<(), String> {
-    install::system(install::BROWSER)?;
-    install::npm("tests/e2e")?;
-    build_page()?;
-    quietly(&mut words("cargo build -p dev"))?;
-    openly(
-        words("node long.bench.mjs")
-            .current_dir(root().join("tests/e2e"))
-            .env("TRUGBOOK_ENGINE", "browser")
-            .env("TRUGBOOK_BUILT", target()),
-    )
+    in_chromium("node long.bench.mjs")
 }
 
 /// Installs what is compared with. What cannot be is left out, and its rows say so.

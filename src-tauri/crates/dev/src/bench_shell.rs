@@ -3,10 +3,10 @@
 mod empty;
 mod seen;
 
-use std::fs;
 use std::path::{Path, PathBuf};
-use std::process::ExitCode;
+use std::process::{Command, ExitCode};
 use std::time::Duration;
+use std::{fmt, fs};
 
 use crate::check::build_page;
 use crate::install;
@@ -52,12 +52,10 @@ fn run(journal: &Path) -> Result<(), String> {
     println!("Building an empty window and the app; the first time takes many minutes.");
     let empty = empty::build()?;
     let app = target().join("release/trugbook");
-    quietly(&mut words("cargo build --release -p trugbook"))?;
+    quietly(&mut release(""))?;
     let size = (length(&app)?, length(&empty)?);
     // What is timed differs from what ships by one line that it prints, and must never be taken for it.
-    quietly(&mut words(
-        "cargo build --release -p trugbook --features measured",
-    ))?;
+    quietly(&mut release("--features measured"))?;
     let timed = target().join("bench/trugbook-measured");
     fs::rename(&app, &timed)
         .map_err(|error| format!("{} cannot be moved: {error}.", app.display()))?;
@@ -83,33 +81,33 @@ fn run(journal: &Path) -> Result<(), String> {
             what: "cold start to the first list, 20 years, ms",
             ours: median(&ours, |seen| milliseconds(seen.stands_after)),
             theirs: median(&theirs, |seen| milliseconds(seen.stands_after)),
-            goal: 1.25,
+            goal: Goal::Times(1.25),
         },
         Row {
             what: "memory of all its processes, MB",
             ours: median(&ours, |seen| seen.memory_bytes / 1e6),
             theirs: median(&theirs, |seen| seen.memory_bytes / 1e6),
-            goal: 1.3,
+            goal: Goal::Times(1.2),
         },
         Row {
             what: "program with its page, stripped, MB",
             ours: size.0 / 1e6,
             theirs: size.1 / 1e6,
-            goal: 1.6,
+            goal: Goal::AtMost(12.0),
         },
     ];
     println!(
-        "{:44} {:>9} {:>9} {:>7} {:>7}",
+        "{:44} {:>9} {:>9} {:>7} {:>9}",
         "", "the app", "empty", "ratio", "goal"
     );
     for row in &rows {
         println!(
-            "{:44} {:>9.1} {:>9.1} {:>7.2} {:>7.2}  {}",
+            "{:44} {:>9.1} {:>9.1} {:>7.2} {:>9}  {}",
             row.what,
             row.ours,
             row.theirs,
             row.ratio(),
-            row.goal,
+            row.goal.to_string(),
             if row.holds() { "ok" } else { "MISSED" }
         );
     }
@@ -129,7 +127,32 @@ struct Row {
     what: &'static str,
     ours: f64,
     theirs: f64,
-    goal: f64,
+    goal: Goal,
+}
+
+/// The most that may be measured.
+enum Goal {
+    /// So many times what the empty window takes.
+    Times(f64),
+    /// So much, whatever an empty window takes.
+    AtMost(f64),
+}
+
+impl fmt::Display for Goal {
+    fn fmt(&self, to: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Times(most) => write!(to, "{most} times"),
+            Self::AtMost(most) => write!(to, "{most}"),
+        }
+    }
+}
+
+/// The app as its package is built, without the commands that no page may call.
+fn release(features: &str) -> Command {
+    let line = format!("cargo build --release -p trugbook {features}");
+    let mut command = words(line.trim_end());
+    command.env("REMOVE_UNUSED_COMMANDS", root().join("src-tauri"));
+    command
 }
 
 impl Row {
@@ -138,7 +161,10 @@ impl Row {
     }
 
     fn holds(&self) -> bool {
-        self.ratio() <= self.goal
+        match self.goal {
+            Goal::Times(most) => self.ratio() <= most,
+            Goal::AtMost(most) => self.ours <= most,
+        }
     }
 }
 

@@ -3,26 +3,37 @@
 use std::path::Path;
 use std::process::ExitCode;
 
+use api::Language;
+
 use crate::failed;
 use crate::flags::Flags;
 
-/// Writes `ui/src/api/bindings.ts`, or with `--check` says whether it is current.
+/// Writes the commands and the names that core and page share, or with `--check` says whether they are current.
 pub fn main(args: &[String]) -> ExitCode {
     let flags = match Flags::read(args, &[], &["--check"]) {
         Ok(flags) => flags,
         Err(why) => return failed(why),
     };
-    let file = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../../ui/src/api/bindings.ts");
-    let text = api::bindings();
-    if flags.has("--check") {
-        return match std::fs::read_to_string(&file) {
-            Ok(committed) if committed == text => ExitCode::SUCCESS,
-            _ => failed("ui/src/api/bindings.ts is not current; run `cargo dev bindings`."),
-        };
+    let page = Path::new(env!("CARGO_MANIFEST_DIR")).join("../../../ui/src");
+    let made = [
+        ("api/bindings.ts", api::bindings()),
+        ("words/en/core.ts", api::shared_names(Language::English)),
+        ("words/de/core.ts", api::shared_names(Language::German)),
+    ];
+    for (name, text) in made {
+        let file = page.join(name);
+        if flags.has("--check") {
+            if std::fs::read_to_string(&file).is_ok_and(|committed| committed == text) {
+                continue;
+            }
+            return failed(format!(
+                "ui/src/{name} is not current; run `cargo dev bindings`."
+            ));
+        }
+        let folder = file.parent().map_or(Ok(()), std::fs::create_dir_all);
+        if let Err(error) = folder.and_then(|()| std::fs::write(&file, text)) {
+            return failed(format!("{} could not be written: {error}.", file.display()));
+        }
     }
-    let folder = file.parent().map_or(Ok(()), std::fs::create_dir_all);
-    match folder.and_then(|()| std::fs::write(&file, text)) {
-        Ok(()) => ExitCode::SUCCESS,
-        Err(error) => failed(format!("{} could not be written: {error}.", file.display())),
-    }
+    ExitCode::SUCCESS
 }

@@ -1,9 +1,13 @@
 //! `cargo dev check`: everything, in order, until the first thing that fails.
 
-use std::process::ExitCode;
+use std::process::{Command, ExitCode};
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::time::{Duration, Instant};
 
+use tempfile::TempDir;
+
 use crate::check_phones;
+use crate::check_tests;
 use crate::install;
 use crate::process::{limit, openly, quietly, root, target, words};
 
@@ -43,7 +47,12 @@ const STEPS: &[Step] = &[
         180,
         tests,
     ),
-    Step::quick("page", "the page type-checks and builds", 60, page),
+    Step::quick(
+        "page",
+        "the page type-checks, keeps its arrows and its rules, and builds",
+        60,
+        page,
+    ),
     Step::quick("browser", "end to end in Chromium", 120, browser),
     Step::slow(
         "shell",
@@ -181,23 +190,34 @@ fn bindings() -> Result<(), String> {
 
 fn tests() -> Result<(), String> {
     install::system(install::READERS)?;
-    // A check says the same of the same code; a bare `cargo test` draws its cases afresh.
-    openly(words("cargo test --workspace --exclude trugbook").env("PROPTEST_RNG_SEED", "1"))
+    let memory = Memory::new();
+    check_tests::run(|tests| {
+        // A check says the same of the same code; a bare `cargo test` draws its cases afresh.
+        memory.holds(tests).env("PROPTEST_RNG_SEED", "1");
+    })
 }
 
 fn page() -> Result<(), String> {
     install::npm("ui")?;
-    quietly(words("npm run check").current_dir(root().join("ui")))?;
+    for script in ["npm run check", "npm run lint", "npm test"] {
+        quietly(words(script).current_dir(root().join("ui")))?;
+    }
     build_page()
 }
 
-/// Builds the page into ui/dist.
+/// Builds the page into ui/dist, once in a run of this program.
 ///
 /// # Errors
 /// What npm or the bundler printed.
 pub fn build_page() -> Result<(), String> {
+    static IS_BUILT: AtomicBool = AtomicBool::new(false);
+    if IS_BUILT.load(Ordering::Relaxed) {
+        return Ok(());
+    }
     install::npm("ui")?;
-    quietly(words("npm run build").current_dir(root().join("ui")))
+    quietly(words("npm run build").current_dir(root().join("ui")))?;
+    IS_BUILT.store(true, Ordering::Relaxed);
+    Ok(())
 }
 
 /// Builds the program with the window, which holds the built page.
@@ -210,15 +230,19 @@ pub fn build_shell() -> Result<(), String> {
 }
 
 fn browser() -> Result<(), String> {
+    in_chromium("npm run browser")
+}
+
+/// Builds the page and the preview, and runs what drives them in Chromium.
+///
+/// # Errors
+/// What failed, or the command line where it was shown already.
+pub fn in_chromium(script: &str) -> Result<(), String> {
     install::system(install::BROWSER)?;
     install::npm("tests/e2e")?;
     build_page()?;
     quietly(&mut words("cargo build -p dev"))?;
-    openly(
-        words("npm run browser")
-            .current_dir(root().join("tests/e2e"))
-            .env("TRUGBOOK_BUILT", target()),
-    )
+    end_to_end(script, "browser")
 }
 
 fn shell() -> Result<(), String> {
@@ -237,9 +261,50 @@ fn window() -> Result<(), String> {
     install::npm("tests/e2e")?;
     build_page()?;
     build_shell()?;
-    openly(
-        words("npm run window")
-            .current_dir(root().join("tests/e2e"))
-            .env("TRUGBOOK_BUILT", target()),
-    )
+    end_to_end("npm run window", "window")
+}
+
+/// Runs what drives the app in an engine, with the programs that Cargo built.
+fn end_to_end(script: &str, engine: &str) -> Result<(), String> {
+    let mut tests = words(script);
+    tests
+        .current_dir(root().join("tests/e2e"))
+        .env("TRUGBOOK_ENGINE", engine)
+        .env("TRUGBOOK_BUILT", target());
+    openly(Memory::new().holds(&mut tests))
+}
+
+/// A folder in memory for the journals of tests, where there is room for them: else they wait for the disk more than for
+/// anything else, at each of thousands of deeds.
+struct Memory(Option<TempDir>);
+
+impl Memory {
+    fn new() -> Self {
+        let folder = has_room(MEMORY).then(|| tempfile::tempdir_in(MEMORY).ok());
+        Self(folder.flatten())
+    }
+
+    /// Has tests put there what they would put into the folder of temporary files.
+    fn holds<'a>(&self, tests: &'a mut Command) -> &'a mut Command {
+        if let Some(folder) = &self.0 {
+            tests.env("TMPDIR", folder.path());
+        }
+        tests
+    }
+}
+
+/// Where Linux keeps files in memory.
+const MEMORY: &str = "/dev/shm";
+
+/// Whether a folder has room for all that tests write at one time, several times over.
+fn has_room(folder: &str) -> bool {
+    const LEAST_MB: u64 = 6_000;
+    let told = words("df --output=avail --block-size=1MB")
+        .arg(folder)
+        .output();
+    let told = told.map(|told| String::from_utf8_lossy(&told.stdout).into_owned());
+    let free = told
+        .ok()
+        .and_then(|told| told.lines().nth(1)?.trim().parse().ok());
+    free.is_some_and(|free: u64| free >= LEAST_MB)
 }

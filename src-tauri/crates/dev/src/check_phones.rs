@@ -2,13 +2,16 @@
 //!
 //! Another compiler from Debian builds the standard library for both targets. C code of dependencies cannot be
 //! compiled without a phone's headers and need not be for a check of types: stand-ins write empty objects and
-//! archives. Nothing is linked; Kotlin and Swift are not looked at.
+//! archives. Nothing is linked. The manifest and the resources of Android are compiled by `check_android`, Kotlin and
+//! property lists are parsed by `check_sources`.
 
 use std::fs;
 use std::os::unix::fs::PermissionsExt;
 use std::path::Path;
 
 use crate::check::build_page;
+use crate::check_android;
+use crate::check_sources;
 use crate::install;
 use crate::process::{quietly, target, words};
 
@@ -36,6 +39,8 @@ done
 /// # Errors
 /// What the compiler printed.
 pub fn run() -> Result<(), String> {
+    check_sources::run()?;
+    check_android::run()?;
     install::system(install::PHONES)?;
     build_page()?;
     // Another compiler's files must not replace ours.

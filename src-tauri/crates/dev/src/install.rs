@@ -9,11 +9,15 @@ use crate::process::{is_installed, program, quietly, root, words};
 /// What the window is built from.
 pub const WINDOW: &[&str] = &["build-essential", "pkg-config", "libwebkit2gtk-4.1-dev"];
 /// What reads labels and documents back in the tests.
-pub const READERS: &[&str] = &["poppler-utils", "zbar-tools"];
+pub const READERS: &[&str] = &["poppler-utils", "qpdf", "zbar-tools"];
 /// What the browser tests drive.
-pub const BROWSER: &[&str] = &["chromium"];
+pub const BROWSER: &[&str] = &["chromium-headless-shell"];
 /// What drives the real window without a display, watches whom it speaks to, and presses keys.
-pub const WINDOW_TESTS: &[&str] = &["webkit2gtk-driver", "xvfb", "xauth", "strace", "xdotool"];
+pub const WINDOW_TESTS: &[&str] = &["webkit2gtk-driver", "xvfb", "strace", "xdotool"];
+/// What compiles Android's manifest and resources.
+pub const ANDROID: &[&str] = &["aapt", "android-framework-res"];
+/// What lays a Debian that holds nothing yet.
+pub const CLEAN_ROOT: &[&str] = &["debootstrap"];
 /// A compiler that can build the standard library for targets that have none here.
 pub const PHONES: &[&str] = &["rustc-web", "cargo-web", "rust-web-src"];
 

@@ -8,11 +8,17 @@ mod bench;
 mod bench_shell;
 mod bindings;
 mod check;
+mod check_android;
 mod check_phones;
+mod check_sources;
+mod check_tests;
 mod demo;
 mod flags;
 mod install;
 mod opened;
+mod package;
+mod package_tried;
+mod pictures;
 mod process;
 mod run;
 mod serve;
@@ -32,6 +38,9 @@ cargo dev <what>
                                      the page in an ordinary browser, on 127.0.0.1 alone
   demo --into DIR [--years N]        fills a new journal with the demonstration season, or
                                      with N years of a large garden to measure by
+  package [--try]                    builds the .deb and the tarball, and tries the .deb in a
+                                     clean Debian
+  pictures                           makes the pictures of the README anew
   bindings [--check]                 writes (or compares) the TypeScript of the commands
 ";
 
@@ -49,6 +58,8 @@ fn main() -> ExitCode {
         "bindings" => bindings::main(&args),
         "check" => check::main(&args),
         "demo" => demo::main(&args),
+        "package" => package::main(&args),
+        "pictures" => pictures::main(&args),
         "run" => run::main(&args),
         "serve" => serve::main(&args),
         _ => {

@@ -56,10 +56,18 @@ fn until() -> MutexGuard<'static, Option<(Instant, u64)>> {
 /// # Errors
 /// The command line and everything it printed.
 pub fn quietly(command: &mut Command) -> Result<(), String> {
+    heard(command).map(drop)
+}
+
+/// As `quietly`: what the program printed, on both of its outputs.
+///
+/// # Errors
+/// The command line and everything it printed.
+pub fn heard(command: &mut Command) -> Result<String, String> {
     let said = Said::default();
     let ended = run(command, &said, is_over)?;
     if ended.is_ok() {
-        return Ok(());
+        return Ok(said.text());
     }
     Err(format!("{}\n{}", said.text(), why(command, &said, ended)))
 }

@@ -19,6 +19,7 @@ use axum::extract::{Request, State};
 use axum::http::request::Parts;
 use axum::http::{HeaderName, HeaderValue, Method, StatusCode, header};
 use axum::response::Response;
+use message::say;
 
 use crate::flags::Flags;
 use crate::opened::{self, Journal};
@@ -136,11 +137,11 @@ impl Preview {
         let path = head.uri.path();
         match head.method {
             Method::POST if path == "/photo" => {
-                let name = pages::query_value(head.uri.query().unwrap_or_default(), "name");
-                json(api::spoken(
-                    language(head),
-                    self.app.take_photo(body.as_ref(), name.as_deref()),
-                ))
+                let query = head.uri.query().unwrap_or_default();
+                let name = form_urlencoded::parse(query.as_bytes()).find(|(key, _)| key == "name");
+                let name = name.as_ref().map(|(_, name)| name.as_ref());
+                let taken = self.app.take_photo(body.as_ref(), name);
+                json(api::spoken(language(head), taken))
             }
             Method::POST => {
                 let name = path.strip_prefix("/call/").unwrap_or_default();
@@ -171,7 +172,7 @@ impl Preview {
     fn call(&self, name: &str, head: &Parts, body: &Bytes) -> Response {
         match std::str::from_utf8(body) {
             Ok(body) => json(api::call_in(&self.app, language(head), name, body)),
-            Err(_) => no_request(),
+            Err(_) => no_request(head),
         }
     }
 
@@ -219,7 +220,7 @@ impl Preview {
                 with(headers, bytes)
             }
             Ok(None) => missing(),
-            Err(failure) => plain(StatusCode::NOT_FOUND, failure.message),
+            Err(failure) => plain(StatusCode::NOT_FOUND, failure.message.to_string()),
         }
     }
 }
@@ -249,7 +250,7 @@ async fn receive(State(preview): State<Arc<Preview>>, request: Request) -> Respo
 /// What cannot be read is refused as a command refuses, where a command was asked.
 fn too_long(head: &Parts) -> Response {
     if head.uri.path().starts_with("/call/") {
-        return no_request();
+        return no_request(head);
     }
     plain(
         StatusCode::PAYLOAD_TOO_LARGE,
@@ -257,11 +258,9 @@ fn too_long(head: &Parts) -> Response {
     )
 }
 
-fn no_request() -> Response {
-    json(Err(Failure::new(
-        Code::Invalid,
-        "The request must be JSON text of at most 2 MiB.",
-    )))
+fn no_request(head: &Parts) -> Response {
+    let failure = Failure::new(Code::Invalid, say!("request-too-long"));
+    json(api::spoken(language(head), Err(failure)))
 }
 
 /// The page says which language it speaks.

@@ -23,6 +23,7 @@ fn main() {
         state,
         mass_g: 180.0,
         moisture_wet_percent: None,
+        told: None,
         identity: Default::default(),
     };
     let mut failed = false;

@@ -1,5 +1,6 @@
 //! The trade's small sums. No dose is among them, and none for a child.
 
+use message::{Unit, say};
 use physics::{
     OutOfRange, Strength, WetBasis,
     error::within,
@@ -46,13 +47,7 @@ pub fn fresh_equivalent_g_per_ml(
 ///
 /// *Source*: `mL ABV/100 0.78924`, the density of ethanol at 20 C (OIML R 22).
 pub fn ethanol_g(volume_ml: f64, strength_percent_vol: f64) -> Result<f64, OutOfRange> {
-    let ml = within(
-        "the volume",
-        volume_ml,
-        0.0,
-        1e6,
-        "between 0 and 1 000 000 mL",
-    )?;
+    let ml = within(say!("what-volume"), volume_ml, 0.0, 1e6, Unit::Millilitre)?;
     let strength = Strength::from_percent(strength_percent_vol)?;
     Ok(grams_of(ethanol::ethanol_in(millilitres(ml), strength)))
 }
@@ -65,20 +60,20 @@ pub fn ethanol_g(volume_ml: f64, strength_percent_vol: f64) -> Result<f64, OutOf
 /// *Source*: the count itself; drops of one liquid say nothing of another's (Eschbaum 1895).
 pub fn drops_per_ml(counts: &[f64]) -> Result<physics::Interval, OutOfRange> {
     within(
-        "the number of counts",
+        say!("what-number-of-counts"),
         counts.len() as f64,
         3.0,
         100.0,
-        "3 or more, each of one millilitre",
+        Unit::None,
     )?;
     let mut sorted = Vec::with_capacity(counts.len());
     for count in counts {
         sorted.push(within(
-            "the drops in a millilitre",
+            say!("what-drops-in-a-millilitre"),
             *count,
             5.0,
             120.0,
-            "between 5 and 120",
+            Unit::None,
         )?);
     }
     sorted.sort_by(f64::total_cmp);
@@ -101,28 +96,28 @@ pub fn drops_per_ml(counts: &[f64]) -> Result<physics::Interval, OutOfRange> {
 /// [`OutOfRange`] for a size of nothing, a negative price, or no bottle.
 pub fn cost_per_bottle(inputs: &[Input], bottles: u32) -> Result<f64, OutOfRange> {
     within(
-        "the number of bottles",
+        say!("what-number-of-bottles"),
         f64::from(bottles),
         1.0,
         1e6,
-        "at least 1",
+        Unit::None,
     )?;
     let mut sum = 0.0;
     for input in inputs {
         let size = within(
-            "the size bought",
+            say!("what-size-bought"),
             input.bought_ml,
             1e-3,
             1e9,
-            "more than nothing",
+            Unit::Millilitre,
         )?;
-        let price = within("the price", input.price, 0.0, 1e9, "nothing or more")?;
+        let price = within(say!("what-price"), input.price, 0.0, 1e9, Unit::None)?;
         let used = within(
-            "the amount used",
+            say!("what-amount-used"),
             input.used_ml,
             0.0,
             1e9,
-            "nothing or more",
+            Unit::None,
         )?;
         sum += used / size * price;
     }
@@ -150,11 +145,11 @@ pub struct Input {
 /// *Source*: textbook rule of alligation.
 pub fn alligation(high: f64, low: f64, target: f64) -> Result<(f64, f64), OutOfRange> {
     within(
-        "the strength wanted",
+        say!("what-strength-wanted"),
         target,
         low,
         high,
-        "between the two strengths",
+        Unit::PercentVol,
     )?;
     Ok((target - low, high - target))
 }
@@ -184,22 +179,22 @@ pub fn fresh_for_dry(
     trim_loss: f64,
 ) -> Result<f64, OutOfRange> {
     let loss = within(
-        "the share lost in trimming",
+        say!("what-share-lost-in-trimming"),
         trim_loss,
         0.0,
         0.9,
-        "between 0 and 0.9",
+        Unit::None,
     )?;
     Ok(dry_g * (1.0 - dried.get()) / (1.0 - fresh.get()) / (1.0 - loss))
 }
 
 fn ratio(ratio: f64) -> Result<f64, OutOfRange> {
     within(
-        "the ratio",
+        say!("what-ratio"),
         ratio,
         0.1,
         1000.0,
-        "between 0.1 and 1000 mL to a gram",
+        Unit::MillilitrePerGram,
     )
 }
 

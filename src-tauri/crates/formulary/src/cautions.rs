@@ -6,8 +6,9 @@ mod rules;
 
 use std::sync::LazyLock;
 
-use message::{Argument, Message};
-use serde::{Deserialize, Serialize};
+use message::{Argument, Message, say};
+use physics::mixture::IngredientKind;
+use serde::{Deserialize, Serialize, Serializer};
 
 use crate::{
     compose::PlantLine,
@@ -18,11 +19,12 @@ use crate::{
 };
 
 pub(crate) use clause::limit_of;
-pub use label::for_a_label;
+pub use label::{for_a_card, for_a_label};
 
 /// How grave a caution is.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
 #[serde(rename_all = "lowercase")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum Severity {
     /// Nobody may make it, take it or do it.
     Stop,
@@ -38,6 +40,7 @@ pub enum Severity {
 /// Where a caution is said.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[serde(rename_all = "lowercase")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum Moment {
     /// Where the plant is picked.
     Pick,
@@ -62,22 +65,30 @@ impl Moment {
 }
 
 /// One caution with how grave it is, for whom it is said, where it comes from and how sure it is.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Caution {
     /// A stable word for programs: the clause of a herb, or the rule of a jar.
     pub code: String,
     /// How grave it is.
     pub severity: Severity,
-    /// The common name of the herb that it belongs to; none where it is the jar's.
-    pub herb: Option<String>,
+    /// The herb that it belongs to, as inside a sentence; none where it is the jar's.
+    #[serde(serialize_with = "alone")]
+    pub herb: Option<Message>,
     /// Where it is said.
     pub at: Vec<Moment>,
     /// The sentence.
-    pub text: String,
+    pub text: Message,
     /// Where it comes from; none where no source was found.
     pub source: Option<String>,
     /// How sure it is.
     pub status: Status,
+}
+
+/// The name of a herb where it stands alone, as at the wire.
+fn alone<S: Serializer>(herb: &Option<Message>, serializer: S) -> Result<S::Ok, S::Error> {
+    let herb = herb.clone();
+    herb.map(|name| say!("title", name)).serialize(serializer)
 }
 
 impl Caution {
@@ -118,8 +129,8 @@ pub struct Subject<'a> {
     pub plants: &'a [PlantLine],
     /// What it is for; none for every use of the preparation.
     pub purpose: Option<Purpose>,
-    /// The kinds of liquid poured, in the words of the wire.
-    pub kinds: &'a [&'a str],
+    /// The kinds of liquid poured.
+    pub kinds: &'a [IngredientKind],
     /// The highest strength it may have at the end, % vol.
     pub strength_percent_vol: f64,
 }
@@ -131,6 +142,11 @@ pub fn for_jar(subject: &Subject<'_>) -> Vec<Caution> {
     let mut cautions = Vec::new();
     for plant in subject.plants {
         let Some(herb) = plant.known else {
+            let own = plant.own.caution().into_iter().filter(here);
+            cautions.extend(own.map(|caution| Caution {
+                herb: Some(Message::own(&plant.common)),
+                ..caution
+            }));
             cautions.push(not_looked_up(Argument::own(&plant.common)));
             continue;
         };
@@ -145,11 +161,11 @@ pub fn for_jar(subject: &Subject<'_>) -> Vec<Caution> {
             .filter(|row| !(cooked && cook_it(row)));
         cautions.extend(
             touching
-                .map(|row| row.caution(Some(&herb.common)))
+                .map(|row| row.caution(Some(herb.name())))
                 .filter(here),
         );
         if !clause::is_read(&herb.key) {
-            cautions.push(not_looked_up(Argument::herb(&herb.common)));
+            cautions.push(not_looked_up(Argument::message(herb.name())));
         }
     }
     let rules = rules::of(subject);
@@ -178,7 +194,7 @@ pub fn stops_for_jar(subject: &Subject<'_>) -> Vec<Note> {
 /// The gravest first, a herb's own before the jar's, and each sentence once.
 fn in_order(mut cautions: Vec<Caution>) -> Vec<Caution> {
     cautions.sort_by_key(|caution| (caution.severity, caution.herb.is_none()));
-    let mut seen: Vec<(Option<String>, String)> = Vec::new();
+    let mut seen: Vec<(Option<Message>, Message)> = Vec::new();
     cautions.retain(|caution| {
         let key = (caution.herb.clone(), caution.text.clone());
         let is_first = !seen.contains(&key);
@@ -200,14 +216,14 @@ fn limit(herb: &Herb) -> Option<Caution> {
         ..note
     };
     Some(Caution {
-        herb: Some(herb.common.clone()),
+        herb: Some(herb.name()),
         ..Caution::of_note(note, Severity::Stop, &[Moment::Pick, Moment::Make])
     })
 }
 
 /// Silence is said as what it is: no text was looked up.
 fn not_looked_up(herb: Argument) -> Caution {
-    let text = Message::new("caution-not-looked-up").with("herb", herb);
+    let text = say!("caution-not-looked-up", herb);
     let note = Note::new("not-looked-up", text, "", Status::Memory);
     Caution::of_note(note, Severity::Warn, &[Moment::Make])
 }
@@ -217,7 +233,7 @@ pub fn of_herb(herb: &Herb) -> Vec<Caution> {
     let mut cautions: Vec<Caution> = limit(herb).into_iter().collect();
     cautions.extend(clause::of(herb).into_iter().map(|row| row.caution(None)));
     if !clause::is_read(&herb.key) {
-        cautions.push(not_looked_up(Argument::herb(&herb.common)));
+        cautions.push(not_looked_up(Argument::message(herb.name())));
     }
     in_order(cautions)
 }
@@ -235,10 +251,12 @@ pub fn for_picking(herb: &Herb) -> Vec<Caution> {
 }
 
 fn mistaken(row: &LookAlike) -> Caution {
-    let text = Message::new("look-alike-in-words")
-        .with("name", Argument::message(row.name()))
-        .with("why", Argument::message(row.why()))
-        .with("tell", Argument::message(row.tell_apart()));
+    let text = say!(
+        "look-alike-in-words",
+        name = row.name(),
+        why = row.why(),
+        tell = row.tell_apart()
+    );
     let note = Note::new("look-alike", text, &row.source, row.status);
     Caution::of_note(note, Severity::Stop, &[Moment::Pick])
 }
@@ -246,20 +264,32 @@ fn mistaken(row: &LookAlike) -> Caution {
 #[derive(Debug, Deserialize)]
 struct Text {
     code: String,
-    text: String,
     source: String,
     status: Status,
 }
 
-static TEXTS: LazyLock<Vec<Text>> =
-    LazyLock::new(|| table::rows("texts.tsv", include_str!("../data/texts.tsv")));
+static TEXTS: LazyLock<Vec<Text>> = LazyLock::new(|| table::rows("texts.tsv"));
 
 /// The general wording: not medical advice, no dose, interactions, poison, oil, alcohol, selling.
 pub fn general() -> Vec<Note> {
     TEXTS
         .iter()
-        .map(|row| Note::new(&row.code, &row.text, &row.source, row.status))
+        .map(|row| {
+            let text = Message::of_table(row.entry());
+            Note::new(&row.code, text, &row.source, row.status)
+        })
         .collect()
+}
+
+impl Text {
+    fn entry(&self) -> String {
+        format!("general-{}", self.code)
+    }
+}
+
+/// The entries of the catalogue that the general wording implies.
+pub(crate) fn general_entries() -> impl Iterator<Item = String> {
+    TEXTS.iter().map(Text::entry)
 }
 
 #[cfg(test)]

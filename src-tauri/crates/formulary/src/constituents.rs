@@ -5,6 +5,7 @@
 
 use std::sync::LazyLock;
 
+use message::{Argument, Message, say};
 use serde::Deserialize;
 
 use crate::{
@@ -30,14 +31,14 @@ pub enum Grade {
 }
 
 impl Grade {
-    /// How much of something it takes up, in words.
-    pub fn how_much(self) -> &'static str {
+    /// How much of something it takes up, inside a sentence.
+    pub fn how_much(self) -> Message {
         match self {
-            Self::No => "nothing",
-            Self::Poor => "little",
-            Self::Fair => "some",
-            Self::Good => "much",
-            Self::VeryGood => "most",
+            Self::No => say!("takes-nothing"),
+            Self::Poor => say!("takes-little"),
+            Self::Fair => say!("takes-some"),
+            Self::Good => say!("takes-much"),
+            Self::VeryGood => say!("takes-most"),
         }
     }
 
@@ -58,8 +59,10 @@ impl Grade {
 pub struct Class {
     /// Stable key.
     pub key: String,
-    /// Name in the trade.
-    pub name: String,
+    /// Its entry in the catalogue.
+    name: String,
+    /// What the table it was taken from calls it.
+    pub printed: String,
     /// In water.
     pub water: Grade,
     /// In spirit near 25 % vol.
@@ -89,6 +92,11 @@ pub struct Class {
 }
 
 impl Class {
+    /// Its name inside a sentence.
+    pub fn name(&self) -> Message {
+        Message::of_table(self.name.clone())
+    }
+
     /// The grade in spirit of a strength, by the nearest rung of the ladder 0, 25, 45, 65, 95 % vol.
     pub fn in_spirit(&self, strength_percent_vol: f64) -> Grade {
         match strength_percent_vol {
@@ -101,8 +109,7 @@ impl Class {
     }
 }
 
-static CLASSES: LazyLock<Vec<Class>> =
-    LazyLock::new(|| table::rows("constituents.tsv", include_str!("../data/constituents.tsv")));
+static CLASSES: LazyLock<Vec<Class>> = LazyLock::new(|| table::rows("constituents.tsv"));
 
 /// All classes in the order of the table.
 pub fn all() -> &'static [Class] {
@@ -140,12 +147,11 @@ pub fn strength_for(keys: &[&str]) -> Option<(f64, Note)> {
             .total_cmp(&fit(*b))
             .then((b - middle).abs().total_cmp(&(a - middle).abs()))
     })?;
-    let named = classes
-        .iter()
-        .map(|class| class.name.to_lowercase())
-        .collect::<Vec<_>>()
-        .join("; ");
-    let text = format!("{best:.0} % vol suits its constituents best ({named})");
+    let text = say!(
+        "class-strength",
+        strength = Argument::strength(best),
+        classes = Argument::all_of(classes.iter().map(|class| class.name().into()))
+    );
     Some((
         best,
         Note::new("class-strength", text, "", Status::Practice),

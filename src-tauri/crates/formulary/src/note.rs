@@ -1,11 +1,13 @@
 //! A sentence with where it comes from and how sure it is.
 
+use message::Message;
 use serde::{Deserialize, Serialize};
 
 /// How sure a fact is.
 ///
 /// Only [`Status::Confirmed`] says that the text named as source was read.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum Status {
     /// The source was read.
     #[serde(rename = "confirmed")]
@@ -69,12 +71,13 @@ impl Status {
 }
 
 /// One finished plain sentence.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Note {
     /// A stable word for programs.
     pub code: String,
     /// The sentence.
-    pub text: String,
+    pub text: Message,
     /// Where it comes from; none where no source was found.
     pub source: Option<String>,
     /// How sure it is.
@@ -83,7 +86,7 @@ pub struct Note {
 
 impl Note {
     /// A note; an empty source is none.
-    pub fn new(code: &str, text: impl Into<String>, source: &str, status: Status) -> Self {
+    pub fn new(code: &str, text: impl Into<Message>, source: &str, status: Status) -> Self {
         Self {
             code: code.to_owned(),
             text: text.into(),
@@ -93,7 +96,7 @@ impl Note {
     }
 
     /// A note that follows by arithmetic from what was given.
-    pub fn computed(code: &str, text: impl Into<String>) -> Self {
+    pub fn computed(code: &str, text: impl Into<Message>) -> Self {
         Self::new(code, text, "", Status::Computed)
     }
 }
@@ -101,6 +104,7 @@ impl Note {
 /// Which way a reason speaks.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize)]
 #[serde(rename_all = "lowercase")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(rename = "Direction"))]
 pub enum Speaks {
     /// In favour.
     For,
@@ -109,12 +113,13 @@ pub enum Speaks {
 }
 
 /// A reason for or against a preparation.
-#[derive(Debug, Clone, PartialEq, Eq, Serialize)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(rename = "AdviceReason"))]
 pub struct Reason {
     /// For or against.
     pub speaks: Speaks,
     /// The sentence.
-    pub text: String,
+    pub text: Message,
     /// Where it comes from.
     pub source: Option<String>,
     /// How sure it is.
@@ -123,7 +128,7 @@ pub struct Reason {
 
 impl Reason {
     /// A reason; an empty source is none.
-    pub fn new(speaks: Speaks, text: impl Into<String>, source: &str, status: Status) -> Self {
+    pub fn new(speaks: Speaks, text: impl Into<Message>, source: &str, status: Status) -> Self {
         Self {
             speaks,
             text: text.into(),
@@ -133,6 +138,11 @@ impl Reason {
     }
 }
 
-pub(crate) fn source_of(source: &str) -> Option<String> {
-    (!source.is_empty()).then(|| source.to_owned())
+/// A source as a text carries it: the entry that a table names, or a citation, which is the same in every language.
+pub fn source_of(source: &str) -> Option<String> {
+    match source {
+        "" => None,
+        ours if ours.starts_with("source-") => Some(Message::of_table(ours.to_owned()).into()),
+        cited => Some(cited.to_owned()),
+    }
 }

@@ -1,16 +1,21 @@
 //! Backwards from the bottles to the plants: what to pick, pour and buy, and when to start.
 
 use chrono::{Days, NaiveDate};
-use message::Message;
-use physics::{Interval, mixture::MOST_POURED};
+use message::{Argument, Message, Refusal, Unit, say};
+use physics::{
+    Interval,
+    error::within,
+    mixture::{IngredientKind, MOST_POURED},
+};
+use serde::Serialize;
 
 use crate::{
-    cautions,
-    compose::{self, Composition, Identity, Plant, PourLine, Refusal, Stock},
-    herbs::{self, part::PartClass},
+    Failure, cautions,
+    compose::{self, Composition, Identity, Plant, Portion, Stock},
+    herbs::{self, WaterPrior, part::PartClass},
     note::{Note, Status},
-    preparations::{Measure, PlantState, Preparation, sentence},
-    words,
+    preparations::{PlantState, Preparation},
+    retention,
 };
 
 /// What is wanted.
@@ -43,12 +48,13 @@ pub struct Wish {
 }
 
 /// A liquid to buy.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(rename = "ToBuy"))]
 pub struct Buy {
-    /// Its kind in the words of the wire.
-    pub kind: &'static str,
+    /// Its kind.
+    pub kind: IngredientKind,
     /// Its name.
-    pub name: String,
+    pub name: Message,
     /// How much is missing, mL.
     pub ml: f64,
 }
@@ -61,7 +67,7 @@ pub struct Plan {
     /// Dried herb it becomes, g; none where it goes in fresh.
     pub dry_g: Option<Interval>,
     /// What to pour.
-    pub pours: Vec<PourLine>,
+    pub pours: Vec<Portion>,
     /// What the marc keeps, mL.
     pub retained_ml: Interval,
     /// When to pour at the latest.
@@ -77,15 +83,6 @@ pub struct Plan {
 /// Lost in trimming (practice, editable).
 const TRIM_LOSS: f64 = 0.10;
 
-/// Pressed at best, wrung by hand at worst, mL for each gram of dry herb.
-///
-/// *Source*: Herbal Materia Medica, 1995, computed from the strained volumes.
-const RETENTION: Interval = Interval {
-    low: 0.78,
-    value: 1.2,
-    high: 1.83,
-};
-
 /// Herb that the recipe is worked out for before it is scaled, g.
 const UNIT_G: f64 = 100.0;
 
@@ -95,28 +92,26 @@ const UNIT_G: f64 = 100.0;
 /// `bottles x size / (liquid - retained)`.
 ///
 /// # Errors
-/// [`Refusal`] for no bottle, a size outside 1 to 10 000 mL, a preparation that is not made of such
+/// [`Failure`] for no bottle, a size outside 1 to 10 000 mL, a preparation that is not made of such
 /// herb or must not be made, a marc that keeps all of the liquid, or more or less herb or liquid than a
 /// jar holds.
-pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
-    if !(1..=10_000).contains(&wish.bottles) {
-        return Err(Refusal::new(
-            "bottles",
-            format!(
-                "The bottles must number between 1 and 10 000; {} is not.",
-                wish.bottles
-            ),
-        ));
-    }
-    if !wish.bottle_ml.is_finite() || !(1.0..=10_000.0).contains(&wish.bottle_ml) {
-        return Err(Refusal::new(
-            "bottle_ml",
-            format!(
-                "A bottle must hold between 1 and 10 000 mL; {} is not.",
-                wish.bottle_ml
-            ),
-        ));
-    }
+pub fn plan(wish: &Wish) -> Result<Plan, Failure> {
+    let of_bottles = |field, what, value, unit| {
+        within(what, value, 1.0, 10_000.0, unit).map_err(|out| Refusal::new(field, out.message()))
+    };
+    let bottles = f64::from(wish.bottles);
+    of_bottles(
+        "bottles",
+        say!("what-number-of-bottles"),
+        bottles,
+        Unit::None,
+    )?;
+    of_bottles(
+        "bottle_ml",
+        say!("what-size-of-a-bottle"),
+        wish.bottle_ml,
+        Unit::Millilitre,
+    )?;
     let composition = Composition {
         // Whether there is enough is asked below, of the scaled amounts.
         stock: wish
@@ -136,6 +131,7 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
                 state: wish.state,
                 mass_g: UNIT_G,
                 moisture_wet_percent: None,
+                told: None,
                 identity: wish.identity.clone(),
             },
         )
@@ -143,18 +139,14 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
     let preparation = compose::named(&composition)?;
     let unit = compose::draft(preparation, &composition)?;
     if let Some(weak) = unit.weak_vinegar() {
-        return Err(weak);
+        return Err(weak.into());
     }
-    compose::refuse_poison(preparation, &unit.plants).map_err(|refusal| Refusal {
-        field: "herb".to_owned(),
-        ..refusal
-    })?;
-    if let Some(text) = compose::forbidden(preparation, &unit.plants) {
-        return Err(Refusal::new("preparation", text));
+    compose::refuse_poison(preparation, &unit.plants).map_err(|why| why.at("herb"))?;
+    if let Some(why) = compose::forbidden(preparation, &unit.plants) {
+        return Err(Refusal::new("preparation", say!("do-not-make", why)).into());
     }
     if wish.state == PlantState::Cooked {
-        let text = Message::new("plan-not-cooked");
-        return Err(Refusal::new("state", text));
+        return Err(Refusal::new("state", say!("plan-not-cooked")).into());
     }
 
     let (retention, note) = retention(preparation, wish.own_retention_ml_per_g);
@@ -169,7 +161,7 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
     let oil: f64 = unit
         .pours
         .iter()
-        .filter(|pour| pour.kind == "oil")
+        .filter(|pour| pour.kind == IngredientKind::Oil)
         .map(|pour| pour.ml)
         .sum();
     let liquid = if oil > 0.0 {
@@ -177,74 +169,43 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
     } else {
         unit.liquid.volume_ml
     };
-    let wanted = f64::from(wish.bottles) * wish.bottle_ml;
+    let wanted = bottles * wish.bottle_ml;
     // A damper herb gives more liquid and keeps less of it, so the ends pair up crosswise.
     let scale = |liquid: f64, kept: f64| (liquid > kept).then(|| wanted / (liquid - kept));
-    let all_kept = || {
-        Refusal::new(
-            "preparation",
-            "The marc would keep all of the liquid at this ratio; choose a preparation with more liquid to a gram.",
-        )
-    };
+    let all_kept = || Refusal::new("preparation", say!("plan-marc-keeps-all"));
     let value = scale(liquid.value, kept.value).ok_or_else(all_kept)?;
     let most = scale(liquid.low, kept.high).ok_or_else(all_kept)?;
     let least = scale(liquid.high, kept.low).ok_or_else(all_kept)?;
     let herb_g = Interval::spanning(UNIT_G * value, UNIT_G * least, UNIT_G * most);
     if herb_g.low < compose::LEAST_G || herb_g.high > compose::MOST_G {
-        return Err(Refusal::new(
-            "bottles",
-            format!(
-                "These bottles take {} g of herb; one jar holds between 0.1 and 100 000 g of it, so ask for other bottles.",
-                words::amount(herb_g.value)
-            ),
-        ));
+        let text = say!(
+            "plan-herb-out-of-range",
+            herb = Argument::grams(herb_g.value)
+        );
+        return Err(Refusal::new("bottles", text).into());
     }
     // Asked of the jar that needs the most, so that whatever the plan says can be poured.
-    let fits = |pour: &PourLine| pour.ml.max(pour.g) * most <= MOST_POURED;
+    let fits = |pour: &Portion| pour.ml.max(pour.g) * most <= MOST_POURED;
     if !unit.pours.iter().all(fits) {
-        return Err(Refusal::new(
-            "bottles",
-            format!(
-                "These bottles come to {} mL; one jar takes up to 1 000 000 mL or g of each liquid, so ask for fewer or smaller bottles.",
-                words::amount(wanted)
-            ),
-        ));
+        let text = say!(
+            "plan-too-much-liquid",
+            liquid = Argument::millilitres(wanted)
+        );
+        return Err(Refusal::new("bottles", text).into());
     }
 
-    let after_trim = |g: f64| g / (1.0 - TRIM_LOSS);
-    let water = herbs::water(&wish.herb, &wish.part);
-    let (pick_fresh_g, dry_g) = match wish.state {
-        PlantState::Fresh | PlantState::Cooked => (herb_g.map_monotone(after_trim), None),
-        PlantState::Dried => {
-            let ratio = water.ratio_fresh_per_dry;
-            let fresh = Interval {
-                low: herb_g.low * ratio.low,
-                value: herb_g.value * ratio.value,
-                high: herb_g.high * ratio.high,
-            };
-            notes.push(Note {
-                code: "dry-down".to_owned(),
-                text: sentence(&format!("fresh to dry by {}", water.reason)),
-                source: water.source.clone(),
-                status: water.status,
-            });
-            (fresh.map_monotone(after_trim), Some(herb_g))
-        }
-    };
-    notes.push(Note::new(
-        "trim-loss",
-        "A tenth is added for what trimming takes.",
-        "",
-        Status::Practice,
-    ));
+    let water = wish.identity.own.water(&wish.herb, &wish.part);
+    let (pick_fresh_g, why) = to_pick(&water, wish.state, herb_g);
+    notes.extend(why);
+    let dry_g = (wish.state == PlantState::Dried).then_some(herb_g);
 
-    let pours: Vec<PourLine> = unit
+    let pours: Vec<Portion> = unit
         .pours
         .into_iter()
-        .map(|pour| PourLine {
-            ml: pour.ml * value,
-            g: pour.g * value,
-            ..pour
+        .map(|mut pour| {
+            pour.line.ml *= value;
+            pour.line.g *= value;
+            pour
         })
         .collect();
     let buy = missing(&pours, &wish.stock);
@@ -259,15 +220,8 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
         .map_or(start_on, |(days, _)| before(start_on, *days));
     notes.extend(drying.map(|(_, note)| note));
     notes.extend(a_years_use(wish, wanted));
-    notes.extend(unit.short_of.iter().map(|missed| {
-        let text = format!(
-            "The recipe misses {}: {} wanted, {} reached.",
-            missed.target,
-            words::number(missed.wanted, 1),
-            words::number(missed.got, 1)
-        );
-        Note::computed("short-of", text)
-    }));
+    let short_of = unit.short_of.iter();
+    notes.extend(short_of.map(|missed| Note::computed("short-of", missed.text())));
     let retained_ml = kept.map_monotone(|ml| ml * value);
     Ok(Plan {
         pick_fresh_g,
@@ -281,6 +235,35 @@ pub fn plan(wish: &Wish) -> Result<Plan, Refusal> {
     })
 }
 
+/// The fresh plant to pick for so much of it in a state, and what that rests on.
+pub fn to_pick(water: &WaterPrior, state: PlantState, herb_g: Interval) -> (Interval, Vec<Note>) {
+    let mut notes = Vec::new();
+    let fresh = match state {
+        PlantState::Fresh | PlantState::Cooked => herb_g,
+        PlantState::Dried => {
+            let ratio = water.ratio_fresh_per_dry;
+            notes.push(Note {
+                code: "dry-down".to_owned(),
+                text: say!("fresh-to-dry", basis = water.reason.clone()),
+                source: water.source.clone(),
+                status: water.status,
+            });
+            Interval {
+                low: herb_g.low * ratio.low,
+                value: herb_g.value * ratio.value,
+                high: herb_g.high * ratio.high,
+            }
+        }
+    };
+    notes.push(Note::new(
+        "trim-loss",
+        say!("trim-loss"),
+        "",
+        Status::Practice,
+    ));
+    (fresh.map_monotone(|g| g / (1.0 - TRIM_LOSS)), notes)
+}
+
 /// The stops of what is planned, as its jar will say them.
 fn stops(preparation: &Preparation, unit: &compose::Draft) -> Vec<Note> {
     cautions::stops_for_jar(&cautions::Subject {
@@ -292,32 +275,15 @@ fn stops(preparation: &Preparation, unit: &compose::Draft) -> Vec<Note> {
     })
 }
 
-/// What the marc keeps, mL to a gram of dry matter, and what that rests on: the maker's own figure, the
-/// published one, else that of dried root.
+/// What the marc keeps, mL to a gram of dry matter, and what that rests on: the maker's own figure, else the
+/// printed one.
 pub fn retention(preparation: &Preparation, own: Option<Interval>) -> (Interval, Option<Note>) {
-    if let Some(own) = own {
-        let text = "What the marc keeps is counted from your own jars.";
-        let note = Note::new("retention", text, "", Status::Own);
-        return (own, Some(note));
-    }
-    if preparation.measure == Measure::MadeUpTo {
-        return (Interval::exact(0.0), None);
-    }
-    match &preparation.retention {
-        Some(figures) => {
-            let value = 0.5 * (figures.pressed + figures.wrung_high);
-            let range = Interval::spanning(value, figures.pressed, figures.wrung_high);
-            let text = "The marc keeps between what a press and what a hand leaves in it.";
-            let note = Note::new("retention", text, &figures.source, figures.status);
-            (range, Some(note))
-        }
-        None => {
-            let text = "No figure was found for what this marc keeps; that of dried root tinctures stands in until your own jars tell.";
-            let source = "Herbal Materia Medica 1995, for dried root in spirit";
-            let note = Note::new("retention", text, source, Status::Proposal);
-            (RETENTION, Some(note))
-        }
-    }
+    let Some(own) = own else {
+        let kept = retention::of(preparation);
+        return (kept.any_way(), kept.note);
+    };
+    let text = say!("retention-own");
+    (own, Some(Note::new("retention", text, "", Status::Own)))
 }
 
 /// What comes out of a jar when it is strained, mL, by what a gram of dry matter keeps.
@@ -325,7 +291,7 @@ pub fn strained_ml(jar: &compose::Proposal, retention: Interval) -> Interval {
     let oil: f64 = jar
         .pours
         .iter()
-        .filter(|pour| pour.kind == "oil")
+        .filter(|pour| pour.kind == IngredientKind::Oil)
         .map(|pour| pour.ml)
         .sum();
     // The herb's water does not come out with the oil.
@@ -348,10 +314,10 @@ pub fn strained_ml(jar: &compose::Proposal, retention: Interval) -> Interval {
     }
 }
 
-fn missing(pours: &[PourLine], stock: &[Stock]) -> Vec<Buy> {
+fn missing(pours: &[Portion], stock: &[Stock]) -> Vec<Buy> {
     pours
         .iter()
-        .filter(|pour| pour.kind != "water")
+        .filter(|pour| pour.kind != IngredientKind::Water)
         .filter_map(|pour| {
             let same = |one: &&Stock| one.ingredient == pour.ingredient;
             let unlimited = stock
@@ -376,21 +342,13 @@ fn missing(pours: &[PourLine], stock: &[Stock]) -> Vec<Buy> {
 /// Days that drying takes in the shade, the upper end.
 fn drying_days(part: &str) -> (f64, Note) {
     let (days, text, source) = match herbs::part::class_of(part) {
-        PartClass::Flower => (
-            21.0,
-            "Flowers dry in two to three weeks.",
-            "published ambient drying times",
-        ),
+        PartClass::Flower => (21.0, say!("drying-time-flowers"), "source-drying-times"),
         PartClass::Root | PartClass::Bark | PartClass::Fruit | PartClass::Seed => (
             42.0,
-            "Roots dry in three to six weeks in a room.",
-            "published drying time of ginseng root in a room",
+            say!("drying-time-roots"),
+            "source-ginseng-drying-time",
         ),
-        _ => (
-            15.0,
-            "Leaf and herb dry in six to fifteen days in the shade.",
-            "published ambient drying times",
-        ),
+        _ => (15.0, say!("drying-time-leaves"), "source-drying-times"),
     };
     (
         days,
@@ -401,7 +359,8 @@ fn drying_days(part: &str) -> (f64, Note) {
 fn a_years_use(wish: &Wish, wanted: f64) -> Option<Note> {
     let yearly = wish.yearly_use_ml.filter(|yearly| *yearly > 0.0)?;
     (!wish.gifts && wanted > yearly).then(|| {
-        let text = format!("That is more than the {} mL you use in a year: make less, or say that it is for gifts.", words::amount(yearly));
+        let yearly = Argument::millilitres(yearly);
+        let text = say!("more-than-a-year", yearly);
         Note::new("more-than-a-year", text, "", Status::Own)
     })
 }

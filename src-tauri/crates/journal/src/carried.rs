@@ -1,6 +1,6 @@
 //! What holds of every entry that comes from another file, as it holds of one that was typed.
 
-use message::{Argument, Message};
+use message::{Argument, Message, say};
 use serde_json::Value;
 
 use crate::{Act, Change, Deed, Kept, Noun, Refusal, Row, of_noun};
@@ -17,27 +17,28 @@ impl Deed {
     /// [`Refusal`] naming what of it is at fault.
     pub fn check(&self) -> Result<(), Refusal> {
         if !MILLISECONDS.contains(&self.at.milliseconds) {
-            return Err(Refusal::new(
-                "milliseconds",
-                Message::new("refused-entry-time"),
-            ));
+            return Err(Refusal::new("milliseconds", say!("refused-entry-time")));
         }
         let is_a_line = !self.text.trim().is_empty() && !self.text.contains('\n');
         if !is_a_line || self.text.chars().count() > LONGEST_LINE {
             return Err(Refusal::new(
                 "text",
-                Message::new("refused-entry-line")
-                    .with("most", Argument::count(LONGEST_LINE as u64)),
+                say!("refused-entry-line", most = LONGEST_LINE),
             ));
+        }
+        // What it says is not looked at: a later version may know more than this one.
+        let is_a_message = |json: &str| {
+            json.len() <= LONGEST_LINE && serde_json::from_str::<crate::Fields>(json).is_ok()
+        };
+        if !self.message.as_deref().is_none_or(is_a_message) {
+            let message = say!("refused-entry-message", most = LONGEST_LINE);
+            return Err(Refusal::new("message", message));
         }
         if self.revokes == Some(self.id) {
-            return Err(Refusal::new(
-                "revokes",
-                Message::new("refused-entry-itself"),
-            ));
+            return Err(Refusal::new("revokes", say!("refused-entry-itself")));
         }
         if self.changes.is_empty() == self.revokes.is_none() {
-            return Err(Refusal::new("changes", Message::new("refused-entry-empty")));
+            return Err(Refusal::new("changes", say!("refused-entry-empty")));
         }
         self.changes.iter().try_for_each(Change::check)
     }
@@ -51,7 +52,7 @@ impl Change {
     pub fn check(&self) -> Result<(), Refusal> {
         self.noun.check_id(&self.row)?;
         if self.act == Act::Strike && !self.fields.is_empty() {
-            return Err(Refusal::new("fields", Message::new("refused-entry-struck")));
+            return Err(Refusal::new("fields", say!("refused-entry-struck")));
         }
         Ok(())
     }
@@ -68,8 +69,19 @@ impl Noun {
         if written == id {
             return Ok(());
         }
-        Err(Refusal::new("id", Message::new("refused-id-spelling")))
+        Err(Refusal::new("id", say!("refused-id-spelling")))
     }
+}
+
+/// Why a row cannot be read: what a rule of ours said of a value, else what the reader of JSON says.
+pub(crate) fn unreadable(why: &serde_json::Error) -> Message {
+    let text = why.to_string();
+    let mut ours = None;
+    message::carried::each(&text, |said| {
+        ours = Some(Message::from(said));
+        String::new()
+    });
+    ours.unwrap_or_else(|| say!("refused-row-unreadable", why = Argument::own(text)))
 }
 
 impl Row {
@@ -84,7 +96,7 @@ impl Row {
         }
         of_noun!(noun, N => {
             let row: N = serde_json::from_value(Value::Object(self.fields().clone()))
-                .map_err(|why| Refusal::new("fields", Message::new("refused-row-unreadable").with("why", Argument::own(why.to_string()))))?;
+                .map_err(|why| Refusal::new("fields", unreadable(&why)))?;
             row.check()
         })
     }
@@ -108,6 +120,7 @@ mod tests {
             },
             device: DeviceId(Uuid::from_u128(2)),
             text: "Added the bed Terrace".into(),
+            message: None,
             revokes: None,
             changes: vec![Change {
                 noun: Noun::Bed,
@@ -118,10 +131,10 @@ mod tests {
         }
     }
 
-    fn refused(change: impl FnOnce(&mut Deed)) -> &'static str {
+    fn refused(change: impl FnOnce(&mut Deed)) -> String {
         let mut deed = deed();
         change(&mut deed);
-        deed.check().unwrap_err().field
+        deed.check().unwrap_err().field.into_owned()
     }
 
     #[test]
@@ -134,6 +147,12 @@ mod tests {
         assert_eq!(refused(|deed| deed.text = " ".into()), "text");
         assert_eq!(refused(|deed| deed.text = "a\nb".into()), "text");
         assert_eq!(refused(|deed| deed.text = "a".repeat(20_001)), "text");
+        for message in ["", "7", "{\"id\"", "{} {}"] {
+            let message = Some(message.to_owned());
+            assert_eq!(refused(|deed| deed.message = message), "message");
+        }
+        let long = format!("{{\"id\":\"{}\"}}", "a".repeat(20_001));
+        assert_eq!(refused(|deed| deed.message = Some(long)), "message");
         assert_eq!(refused(|deed| deed.revokes = Some(deed.id)), "revokes");
         assert_eq!(refused(|deed| deed.changes.clear()), "changes");
         assert_eq!(

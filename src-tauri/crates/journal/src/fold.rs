@@ -59,13 +59,8 @@ impl Row {
         if !self.is_present() {
             return Ok(None);
         }
-        let noun: N =
-            serde_json::from_value(Value::Object(self.fields.clone())).map_err(|why| {
-                Refusal::new(
-                    "id",
-                    format!("This {} cannot be read: {why}.", N::NOUN.as_str()),
-                )
-            })?;
+        let noun: N = serde_json::from_value(Value::Object(self.fields.clone()))
+            .map_err(|why| Refusal::new("id", crate::carried::unreadable(&why)))?;
         Ok(Some(noun))
     }
 }

@@ -1,5 +1,6 @@
 //! Ids: one type per noun, so that a tray is never taken for a jar.
 
+use message::say;
 use std::fmt::{Debug, Display};
 use std::str::FromStr;
 
@@ -12,7 +13,7 @@ use crate::Refusal;
 pub trait RowId: Clone + Ord + Debug + Display + FromStr<Err = Refusal> {}
 
 macro_rules! uuid_id {
-    ($($(#[$doc:meta])* $name:ident, $words:literal;)*) => {$(
+    ($($(#[$doc:meta])* $name:ident;)*) => {$(
         $(#[$doc])*
         #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
         #[serde(transparent)]
@@ -30,7 +31,7 @@ macro_rules! uuid_id {
             fn from_str(text: &str) -> Result<Self, Refusal> {
                 Uuid::parse_str(text)
                     .map(Self)
-                    .map_err(|_| Refusal::new("id", concat!("This does not name a ", $words, ".")))
+                    .map_err(|_| Refusal::new("id", say!("refused-id")))
             }
         }
 
@@ -40,41 +41,43 @@ macro_rules! uuid_id {
 
 uuid_id! {
     /// One batch of changes.
-    DeedId, "deed";
+    DeedId;
     /// A phone or computer that writes into a journal.
-    DeviceId, "device";
+    DeviceId;
     /// An herb of the maker's own; built-in herbs have a key only.
-    HerbId, "herb of your own";
+    HerbId;
     /// A place where plants grow.
-    BedId, "bed";
+    BedId;
     /// One picking.
-    HarvestId, "harvest";
+    HarvestId;
     /// One drying run, and the dried lot that comes of it.
-    TrayId, "tray";
+    TrayId;
     /// One weigh-in of a tray.
-    WeighingId, "weigh-in";
+    WeighingId;
     /// A bottle bought to pour from.
-    SupplyId, "supply";
+    SupplyId;
     /// A jar with plants and liquid in it.
-    JarId, "jar";
+    JarId;
     /// A part of a lot that was thrown away.
-    DiscardId, "discard";
+    DiscardId;
     /// One shaking of a jar.
-    ShakeId, "shake";
+    ShakeId;
     /// What came out of a jar.
-    StrainingId, "straining";
+    StrainingId;
     /// A bottle filled from a jar.
-    BottleId, "bottle";
+    BottleId;
     /// What was taken from a bottle.
-    UseId, "use";
+    UseId;
     /// A look at a bottle.
-    CheckId, "check";
+    CheckId;
     /// A jar worth making again.
-    RecipeId, "recipe";
+    RecipeId;
     /// A dropper whose drops were counted.
-    DropperId, "dropper";
+    DropperId;
     /// Bottles that are wanted.
-    WishId, "plan";
+    WishId;
+    /// A photo of a jar, a bottle, a bed or an own herb.
+    PortraitId;
 }
 
 /// Names an herb: the key of a built-in one, or the id of one's own as text.
@@ -104,7 +107,7 @@ impl FromStr for HerbKey {
     type Err = Refusal;
 
     fn from_str(text: &str) -> Result<Self, Refusal> {
-        crate::refusal::text("herb", "The herb", text, 80)?;
+        crate::refusal::text("herb", say!("what-herb"), text, 80)?;
         Ok(Self(text.to_owned()))
     }
 }
@@ -149,7 +152,7 @@ impl FromStr for PhotoHash {
         if text.len() == 64 && text.bytes().all(|b| matches!(b, b'0'..=b'9' | b'a'..=b'f')) {
             Ok(Self(text.to_owned()))
         } else {
-            Err(Refusal::new("photos", "This does not name a photo."))
+            Err(Refusal::new("photos", say!("refused-photo-id")))
         }
     }
 }

@@ -3,15 +3,13 @@
 use serde::Serialize;
 use serde::de::DeserializeOwned;
 
-use crate::{Draw, Noun, Refusal, RowId};
+use crate::{Draw, Listed, Noun, Refusal, RowId};
 
 /// A row that another row needs.
 pub type RowRef = (Noun, String);
 
 /// A noun whose rows the journal keeps.
-pub trait Kept: Serialize + DeserializeOwned + Clone {
-    /// Which noun this is.
-    const NOUN: Noun;
+pub trait Kept: Listed + Serialize + DeserializeOwned + Clone {
     /// What names its rows.
     type Id: RowId;
 

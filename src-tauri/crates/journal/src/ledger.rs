@@ -10,7 +10,7 @@ use std::ops::{Add, Sub};
 
 use serde::{Deserialize, Serialize};
 
-use crate::{BottleId, HarvestId, JarId, Noun, RowRef, SupplyId, TrayId};
+use crate::{BottleId, HarvestId, JarId, Noun, PlantState, RowRef, SupplyId, TrayId};
 
 /// Grams or millilitres, counted in whole thousandths so that sums are exact
 /// and do not depend on the order of their terms.
@@ -86,18 +86,6 @@ impl Unit {
             Self::Millilitre => "mL",
         }
     }
-}
-
-/// Whether plant still holds the water it grew with.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-pub enum PlantState {
-    /// As picked.
-    Fresh,
-    /// Taken down from the rack.
-    Dried,
-    /// Simmered and strained.
-    Cooked,
 }
 
 /// A lot of plant: fresh from a harvest, or dried from a tray taken down.

@@ -16,20 +16,21 @@ mod ledger;
 mod log;
 mod lot_code;
 mod noun;
+mod nouns;
 mod refusal;
-mod stock;
 mod time;
 
 pub use fold::{Row, fold, revoked};
 pub use id::{
     BedId, BottleId, CheckId, DeedId, DeviceId, DiscardId, DropperId, HarvestId, HerbId, HerbKey,
-    JarId, PhotoHash, RecipeId, RowId, ShakeId, StrainingId, SupplyId, TrayId, UseId, WeighingId,
-    WishId,
+    JarId, PhotoHash, PortraitId, RecipeId, RowId, ShakeId, StrainingId, SupplyId, TrayId, UseId,
+    WeighingId, WishId,
 };
 pub use kept::{Kept, RowRef};
-pub use ledger::{Amount, Draw, Lot, PlantState, Source, Unit, left};
-pub use log::{Act, Change, Deed, Fields, Noun};
+pub use ledger::{Amount, Draw, Lot, Source, Unit, left};
+pub use log::{Act, Change, Deed, Fields, Line};
 pub use lot_code::LotCode;
+pub use message::Refusal;
 pub use noun::bed::Bed;
 pub use noun::bottle::{Bottle, BottleState, End, EndKind};
 pub use noun::discard::Discard;
@@ -39,16 +40,19 @@ pub use noun::herb::Herb;
 pub use noun::jar::{Added, Failed, Jar, JarState, Plant, Pour, SteepDays};
 pub use noun::look::{Check, Outcome, PhRead};
 pub use noun::photo::{Photo, Place};
+pub use noun::portrait::{Pictured, Portrait};
 pub use noun::recipe::{Recipe, RecipePlant};
-pub use noun::setting::{Scheme, Setting, Units};
+pub use noun::setting::{Hemisphere, Scheme, Setting, Units};
 pub use noun::shake::Shake;
-pub use noun::straining::{How, Straining, expected_retention};
+pub use noun::straining::{How, Straining, expected_retention, student_90};
 pub use noun::supply::{Price, Supply};
 pub use noun::tray::{Air, Cooked, Lost, OvenSample, TakenDown, Tray};
 pub use noun::usage::{Use, runs_out};
 pub use noun::weighing::{Weighing, weighings_fit};
 pub use noun::wish::Wish;
+pub(crate) use nouns::listed;
+pub use nouns::{Listed, Noun};
+pub use physics::PlantState;
 pub use physics::interval::Interval;
-pub use refusal::Refusal;
-pub use stock::Stock;
+pub use physics::mixture::Item;
 pub use time::{HybridTime, days_since};

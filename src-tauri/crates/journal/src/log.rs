@@ -1,9 +1,10 @@
 //! Deeds and the changes they are made of.
 
+use message::{Message, Said};
 use serde::{Deserialize, Serialize};
 use serde_json::{Map, Value};
 
-use crate::{DeedId, DeviceId, HybridTime};
+use crate::{DeedId, DeviceId, HybridTime, Noun};
 
 /// The top-level fields of a row; fields that only make sense together are one.
 pub type Fields = Map<String, Value>;
@@ -12,6 +13,7 @@ macro_rules! worded {
     ($(#[$doc:meta])* $name:ident { $($(#[$variant_doc:meta])* $variant:ident = $word:literal,)* }) => {
         $(#[$doc])*
         #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
+        #[cfg_attr(feature = "ts", derive(ts_rs::TS))]
         pub enum $name {
             $($(#[$variant_doc])* #[serde(rename = $word)] $variant,)*
         }
@@ -33,68 +35,6 @@ macro_rules! worded {
     };
 }
 pub(crate) use worded;
-
-worded!(
-    /// What a row is about.
-    Noun {
-        /// An herb of the maker's own.
-        Herb = "herb",
-        /// A place where plants grow.
-        Bed = "bed",
-        /// One picking.
-        Harvest = "harvest",
-        /// A picture; its bytes are kept elsewhere.
-        Photo = "photo",
-        /// One drying run.
-        Tray = "tray",
-        /// One weigh-in of a tray.
-        Weighing = "weighing",
-        /// A bottle bought to pour from.
-        Supply = "supply",
-        /// Plants in liquid.
-        Jar = "jar",
-        /// A part of a lot that was thrown away.
-        Discard = "discard",
-        /// How one device shows the journal.
-        Setting = "setting",
-        /// One shaking of a jar.
-        Shake = "shake",
-        /// What came out of a jar.
-        Straining = "straining",
-        /// A bottle filled from a jar.
-        Bottle = "bottle",
-        /// What was taken from a bottle.
-        Use = "use",
-        /// A look at a bottle.
-        Check = "check",
-        /// A jar worth making again.
-        Recipe = "recipe",
-        /// A dropper whose drops were counted.
-        Dropper = "dropper",
-        /// Bottles that are wanted.
-        Plan = "plan",
-    }
-);
-
-/// Does something with the type that holds the rows of a noun: `of_noun!(noun, N => N::check_id(id))`.
-#[macro_export]
-macro_rules! of_noun {
-    ($noun:expr, $type:ident => $body:expr) => {
-        $crate::of_noun!(@ $noun, $type => $body, [
-            Herb Herb, Bed Bed, Harvest Harvest, Photo Photo, Tray Tray, Weighing Weighing, Supply Supply, Jar Jar,
-            Discard Discard, Setting Setting, Shake Shake, Straining Straining, Bottle Bottle, Use Use, Check Check,
-            Recipe Recipe, Dropper Dropper, Plan Wish,
-        ])
-    };
-    (@ $noun:expr, $type:ident => $body:expr, [$($variant:ident $row:ident,)*]) => {
-        match $noun {
-            $($crate::Noun::$variant => {
-                type $type = $crate::$row;
-                $body
-            })*
-        }
-    };
-}
 
 worded!(
     /// What a change does to its row.
@@ -121,6 +61,51 @@ pub struct Change {
     pub fields: Fields,
 }
 
+/// What a deed says.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct Line {
+    /// One line in the language in which it was said first.
+    pub text: String,
+    /// The message that it was said from, as JSON of [`message::Said`]; none where the line is all there is. It stays as
+    /// it was written, for a later version may know arguments that this one does not.
+    pub message: Option<String>,
+}
+
+impl Line {
+    /// The line of a message, said by `voice`.
+    pub fn said(message: &Message, voice: fn(&Message) -> String) -> Self {
+        Self {
+            text: voice(message),
+            // Keys are texts and numbers are finite, so nothing of it can fail.
+            message: serde_json::to_string(message.said()).ok(),
+        }
+    }
+
+    /// What it says, for whatever language it is read in; the line as it was written where no message can be read.
+    pub fn told(&self) -> Message {
+        let said = self.message.as_deref().map(serde_json::from_str::<Said>);
+        match said {
+            Some(Ok(said)) => Message::from(said).written_as(&self.text),
+            _ => Message::own(&self.text),
+        }
+    }
+}
+
+impl From<&str> for Line {
+    fn from(text: &str) -> Self {
+        text.to_owned().into()
+    }
+}
+
+impl From<String> for Line {
+    fn from(text: String) -> Self {
+        Self {
+            text,
+            message: None,
+        }
+    }
+}
+
 /// One batch of changes that came about together and is undone together.
 #[derive(Debug, Clone, PartialEq)]
 pub struct Deed {
@@ -130,8 +115,10 @@ pub struct Deed {
     pub at: HybridTime,
     /// Where it was written.
     pub device: DeviceId,
-    /// One line that tells the maker what was done.
+    /// One line that tells the maker what was done, in the language of the moment in which it was written.
     pub text: String,
+    /// The message that the line was said from, as [`Line::message`] has it.
+    pub message: Option<String>,
     /// The deed that this one takes back.
     pub revokes: Option<DeedId>,
     /// What was changed, in order.
@@ -139,8 +126,39 @@ pub struct Deed {
 }
 
 impl Deed {
+    /// What it says.
+    pub fn line(&self) -> Line {
+        Line {
+            text: self.text.clone(),
+            message: self.message.clone(),
+        }
+    }
+
     /// The place of this deed in the one order that every device agrees on.
     pub fn order(&self) -> (HybridTime, DeviceId, DeedId) {
         (self.at, self.device, self.id)
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use message::{Argument, say};
+
+    use super::*;
+
+    #[test]
+    fn a_line_is_told_by_its_message_and_else_as_it_was_written() {
+        let name = Argument::own("Terrace");
+        let message = say!("deed-bed-added", name);
+        let line = Line::said(&message, |_| "Added the bed Terrace".to_owned());
+        assert_eq!(line.text, "Added the bed Terrace");
+        assert_eq!(line.told(), message.written_as(&line.text));
+        for json in [None, Some("{}"), Some("no JSON"), Some("{\"id\":7}")] {
+            let line = Line {
+                message: json.map(str::to_owned),
+                ..line.clone()
+            };
+            assert_eq!(line.told(), Message::own("Added the bed Terrace"));
+        }
     }
 }

@@ -1,5 +1,6 @@
 //! Short codes for lots, to be written on a lid and read aloud.
 
+use message::{Argument, say};
 use std::fmt::Display;
 use std::str::FromStr;
 
@@ -20,6 +21,13 @@ const EXCLUDED: &[&str] = &[
 #[derive(Debug, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[serde(try_from = "String", into = "String")]
 pub struct LotCode(String);
+
+/// A code is the same in every language.
+impl From<&LotCode> for Argument {
+    fn from(code: &LotCode) -> Self {
+        Self::own(&code.0)
+    }
+}
 
 impl LotCode {
     /// The `attempt`-th code that an id suggests. Whoever keeps the journal asks
@@ -90,10 +98,7 @@ impl FromStr for LotCode {
         if well_formed {
             Ok(Self(format!("{}-{}", &plain[..4], &plain[4..])))
         } else {
-            Err(Refusal::new(
-                "code",
-                "A lot code is two syllables and three digits, like tavo-472.",
-            ))
+            Err(Refusal::new("code", say!("refused-lot-code")))
         }
     }
 }

@@ -1,52 +1,32 @@
 //! The one way in which a noun is refused.
 
 use chrono::Datelike;
-use message::{Argument, Message};
+use message::{Argument, Message, Refusal, Unit, say};
 use physics::error::within;
-
-/// Why something cannot be written down.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
-#[error("{message}")]
-pub struct Refusal {
-    /// The field of the request that is at fault.
-    pub field: &'static str,
-    /// A finished sentence that names the accepted range.
-    pub message: String,
-}
-
-impl Refusal {
-    /// A refusal of `field` with a finished sentence.
-    pub fn new(field: &'static str, message: impl Into<String>) -> Self {
-        Self {
-            field,
-            message: message.into(),
-        }
-    }
-}
 
 pub(crate) fn number(
     field: &'static str,
-    quantity: &'static str,
+    what: Message,
     value: f64,
     low: f64,
     high: f64,
-    allowed: &'static str,
+    unit: Unit,
 ) -> Result<(), Refusal> {
-    within(quantity, value, low, high, allowed)
+    within(what, value, low, high, unit)
         .map(|_| ())
-        .map_err(|out| Refusal::new(field, sentence(&out.to_string())))
+        .map_err(|out| Refusal::new(field, out.message()))
 }
 
 pub(crate) fn text(
     field: &'static str,
-    words: &str,
+    what: Message,
     value: &str,
     longest: usize,
 ) -> Result<(), Refusal> {
     if value.trim().is_empty() {
-        return Err(Refusal::new(field, format!("{words} must not be empty.")));
+        return Err(Refusal::new(field, say!("refused-empty", what)));
     }
-    at_most(field, words, value, longest)
+    at_most(field, what, value, longest)
 }
 
 /// A name stands on a line of a list, of a label and of the log, so it is one line itself.
@@ -55,18 +35,18 @@ pub(crate) fn one_line(field: &'static str, value: &str) -> Result<(), Refusal> 
         '\n', '\r', '\u{b}', '\u{c}', '\u{85}', '\u{2028}', '\u{2029}',
     ];
     if value.contains(breaks) {
-        return Err(Refusal::new(field, Message::new("name-one-line")));
+        return Err(Refusal::new(field, say!("name-one-line")));
     }
     Ok(())
 }
 
 pub(crate) fn note(
     field: &'static str,
-    words: &str,
+    what: Message,
     value: Option<&str>,
     longest: usize,
 ) -> Result<(), Refusal> {
-    value.map_or(Ok(()), |value| at_most(field, words, value, longest))
+    value.map_or(Ok(()), |value| at_most(field, what, value, longest))
 }
 
 /// Any day that a date with four digits for the year can name, as every version demanded it.
@@ -75,26 +55,19 @@ pub(crate) fn day(field: &'static str, day: impl Datelike) -> Result<(), Refusal
     if (0..=9999).contains(&year) {
         return Ok(());
     }
-    let message = Message::new("refused-year").with("year", Argument::figure(year.to_string()));
+    let message = say!("refused-year", year = Argument::figure(year.to_string()));
     Err(Refusal::new(field, message))
 }
 
-fn at_most(field: &'static str, words: &str, value: &str, longest: usize) -> Result<(), Refusal> {
+fn at_most(field: &'static str, what: Message, value: &str, longest: usize) -> Result<(), Refusal> {
     let count = value.chars().count();
     if count > longest {
         return Err(Refusal::new(
             field,
-            format!("{words} may have at most {longest} characters; this has {count}."),
+            say!("refused-too-long", what, longest, count),
         ));
     }
     Ok(())
-}
-
-fn sentence(phrase: &str) -> String {
-    let mut letters = phrase.chars();
-    letters.next().map_or_else(String::new, |first| {
-        first.to_uppercase().chain(letters).chain(['.']).collect()
-    })
 }
 
 #[cfg(test)]
@@ -102,20 +75,30 @@ mod tests {
     use super::*;
 
     #[test]
-    fn a_refused_number_is_a_finished_sentence() {
+    fn a_refused_number_names_its_field_and_its_range() {
         let refusal =
-            number("gross_g", "the weight", -1.0, 0.0, 5.0, "between 0 and 5 g").unwrap_err();
+            number("gross_g", say!("what-weight"), -1.0, 0.0, 5.0, Unit::Gram).unwrap_err();
+        let range = say!(
+            "range-between",
+            low = Argument::exact(0.0, Unit::None),
+            high = Argument::exact(5.0, Unit::Gram),
+        );
         assert_eq!(
             refusal.message,
-            "The weight must be between 0 and 5 g; -1 is not."
+            say!(
+                "refused-range",
+                what = say!("what-weight"),
+                range,
+                given = Argument::exact(-1.0, Unit::None),
+            )
         );
         assert_eq!(refusal.field, "gross_g");
     }
 
     #[test]
     fn blank_text_is_refused() {
-        assert!(text("name", "The name", " \t", 10).is_err());
-        assert!(text("name", "The name", "12345678901", 10).is_err());
-        assert!(text("name", "The name", "Ölberg", 6).is_ok());
+        assert!(text("name", say!("what-name"), " \t", 10).is_err());
+        assert!(text("name", say!("what-name"), "12345678901", 10).is_err());
+        assert!(text("name", say!("what-name"), "Ölberg", 6).is_ok());
     }
 }

@@ -1,6 +1,6 @@
 //! What stands in the places of a message.
 
-use chrono::NaiveDate;
+use chrono::{NaiveDate, NaiveTime};
 use serde::{Deserialize, Serialize};
 
 use crate::{Message, Said};
@@ -15,6 +15,10 @@ pub enum Unit {
     Gram,
     /// Millilitres; litres from 10,000 mL.
     Millilitre,
+    /// Avoirdupois ounces; pounds from 32 oz. Only where a reader chose US units.
+    Ounce,
+    /// US fluid ounces.
+    FluidOunce,
     /// Millimetres.
     Millimetre,
     /// Percent of whatever the sentence says.
@@ -23,8 +27,18 @@ pub enum Unit {
     PercentVol,
     /// Degrees Celsius.
     Celsius,
-    /// Acid or sugar in a liquid.
+    /// Percent of the weight.
+    PercentMass,
+    /// Acid in a liquid.
     GramPer100Ml,
+    /// Sugar in a wine.
+    GramPerLitre,
+    /// A ratio of liquid to herb.
+    MillilitrePerGram,
+    /// An area.
+    SquareMetre,
+    /// Degrees of an angle.
+    Degrees,
     /// Hours.
     Hours,
     /// Days.
@@ -36,6 +50,13 @@ pub enum Unit {
     /// Years.
     Years,
 }
+
+/// The avoirdupois ounce by definition (Refinement of Values for the Yard and the Pound; US National Bureau of
+/// Standards; 1959; from memory).
+const GRAMS_IN_AN_OUNCE: f64 = 28.349_523_125;
+/// The US fluid ounce by definition (Handbook 44, Appendix C; National Institute of Standards and Technology; 2020;
+/// from memory).
+const MILLILITRES_IN_A_FLUID_OUNCE: f64 = 29.573_529_562_5;
 
 /// A number with its unit and, where it is not certain, its interval.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
@@ -66,14 +87,14 @@ pub enum Joint {
 pub enum Argument {
     /// The maker's own words, and what is cited: never translated.
     Own(String),
-    /// A name or a phrase that the tables hold, in English as it stands inside a sentence.
-    Name(String),
     /// A figure that was rounded already, with a point as its decimal mark.
     Figure(String),
     /// A whole number, by which the catalogue chooses between singular and plural.
     Count(u64),
     /// A number with its unit.
     Amount(Amount),
+    /// A number with all its digits, as it was typed or as a rule states it.
+    Exact(f64, Unit),
     /// A day of the calendar.
     Day(NaiveDate),
     /// Several joined by commas and a word.
@@ -86,16 +107,6 @@ impl Argument {
     /// What the maker wrote, or a Latin name or a citation: it passes unchanged.
     pub fn own(text: impl Into<String>) -> Self {
         Self::Own(text.into())
-    }
-
-    /// A herb of the tables by its English common name; one that the maker named is [`Argument::own`].
-    pub fn herb(common: &str) -> Self {
-        Self::Name(crate::in_sentence(common))
-    }
-
-    /// A part, preparation, state or field as the core's tables name it in English.
-    pub fn name(english: impl Into<String>) -> Self {
-        Self::Name(english.into())
     }
 
     /// A whole number.
@@ -147,6 +158,19 @@ impl Argument {
         Self::amount(value, Unit::None)
     }
 
+    /// A number with all its digits, as it was typed or as a rule states it; what is no number is said as "?".
+    pub fn exact(value: f64, unit: Unit) -> Self {
+        match value.is_finite() {
+            true => Self::Exact(value, unit),
+            false => Self::Own("?".to_owned()),
+        }
+    }
+
+    /// A number to a tenth, as it stands beside the limit that it is held to.
+    pub fn tenths(value: f64, unit: Unit) -> Self {
+        Self::exact((value * 10.0).round() / 10.0, unit)
+    }
+
     /// Digits that were rounded by whoever knows how many they deserve, such as "0.94".
     pub fn figure(digits: impl Into<String>) -> Self {
         Self::Figure(digits.into())
@@ -155,6 +179,11 @@ impl Argument {
     /// A day.
     pub fn day(day: NaiveDate) -> Self {
         Self::Day(day)
+    }
+
+    /// An hour and a minute of the day.
+    pub fn time(time: NaiveTime) -> Self {
+        Self::Own(time.format("%H:%M").to_string())
     }
 
     /// "a, b and c".
@@ -167,11 +196,89 @@ impl Argument {
         Self::List(items.into_iter().collect(), Joint::Or)
     }
 
+    /// Grams as ounces and millilitres as US fluid ounces, whatever it stands in.
+    pub(crate) fn count_in_ounces(&mut self) {
+        let ounce = |unit: Unit| match unit {
+            Unit::Gram => Some((Unit::Ounce, GRAMS_IN_AN_OUNCE)),
+            Unit::Millilitre => Some((Unit::FluidOunce, MILLILITRES_IN_A_FLUID_OUNCE)),
+            _ => None,
+        };
+        match self {
+            Self::Amount(amount) => {
+                if let Some((unit, by)) = ounce(amount.unit) {
+                    let [value, low, high] =
+                        [amount.value, amount.low, amount.high].map(|figure| figure / by);
+                    *amount = Amount {
+                        value,
+                        low,
+                        high,
+                        unit,
+                    };
+                }
+            }
+            // What was typed or ruled with all its digits is rounded once it is counted in something else.
+            Self::Exact(value, unit) => {
+                if let Some((unit, by)) = ounce(*unit) {
+                    *self = Self::amount(*value / by, unit);
+                }
+            }
+            Self::List(items, _) => items.iter_mut().for_each(Self::count_in_ounces),
+            Self::Said(said) => said.count_in_ounces(),
+            _ => {}
+        }
+    }
+
+    pub(crate) fn keep_short(&mut self) {
+        /// Longer than any name that is kept.
+        const LONGEST: usize = 200;
+        match self {
+            Self::Own(text) if text.chars().count() > LONGEST => {
+                *text = text.chars().take(LONGEST).chain(['…']).collect();
+            }
+            Self::List(items, _) => items.iter_mut().for_each(Self::keep_short),
+            Self::Said(said) => said.keep_short(),
+            _ => {}
+        }
+    }
+
     /// A message inside a message.
     pub fn message(message: Message) -> Self {
-        match message {
-            Message::Plain(text) => Self::Name(text),
-            Message::Said(said) => Self::Said(Box::new(said)),
+        let Message(said) = message;
+        // So that a sentence that begins with it leaves its first letter as it was typed.
+        match said.own() {
+            Some(own) => Self::own(own),
+            None => Self::Said(Box::new(said)),
         }
+    }
+}
+
+impl From<u64> for Argument {
+    fn from(count: u64) -> Self {
+        Self::Count(count)
+    }
+}
+
+impl From<usize> for Argument {
+    fn from(count: usize) -> Self {
+        // No program of ours counts beyond 64 bits.
+        Self::Count(count as u64)
+    }
+}
+
+impl From<u32> for Argument {
+    fn from(count: u32) -> Self {
+        Self::Count(count.into())
+    }
+}
+
+impl From<NaiveDate> for Argument {
+    fn from(day: NaiveDate) -> Self {
+        Self::Day(day)
+    }
+}
+
+impl From<Message> for Argument {
+    fn from(message: Message) -> Self {
+        Self::message(message)
     }
 }

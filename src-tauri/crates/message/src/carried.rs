@@ -1,35 +1,51 @@
 //! Messages among the words of a text.
 //!
 //! A message is written as JSON between two characters that Unicode keeps for the inside of a program (U+FDD0 and
-//! U+FDD1 are no letters and never interchanged), so that it may stand in any text, alone or within an older sentence,
-//! until the door says it.
+//! U+FDD1 are no letters and never interchanged), so that it may stand in any text until the door says it. Behind the
+//! first stands a number that this run of the program drew and nobody else knows: what a maker typed, a file brought
+//! or another device wrote may hold the two characters, and is still no message. The maker's own words alone need no
+//! marks: they are the same in every language.
 
-use std::borrow::Cow;
+use std::collections::HashMap;
+use std::hash::{BuildHasher as _, Hasher as _, RandomState};
+use std::sync::LazyLock;
 
 use crate::Said;
 
-/// Opens a message.
+/// Opens a message where it is kept in a file.
 const OPEN: char = '\u{fdd0}';
 /// Closes it.
 const CLOSE: char = '\u{fdd1}';
 
+/// Opens a message of this run.
+static OURS: LazyLock<String> =
+    LazyLock::new(|| format!("{OPEN}{:016x}", RandomState::new().build_hasher().finish()));
+
 /// The message as a text carries it.
 pub fn written(said: &Said) -> String {
+    if let Some(own) = said.own().filter(|own| !is_in(own)) {
+        return own.to_owned();
+    }
     // Keys are texts and numbers are finite, so nothing of it can fail; an empty text would be seen at once.
     let json = serde_json::to_string(said).unwrap_or_default();
     // A maker's own words may hold anything, these two marks among it.
     let json = json.replace(OPEN, "\\ufdd0").replace(CLOSE, "\\ufdd1");
-    format!("{OPEN}{json}{CLOSE}")
+    format!("{}{json}{CLOSE}", *OURS)
 }
 
 /// Whether a text holds a message.
 pub fn is_in(text: &str) -> bool {
-    text.contains(OPEN)
+    text.contains(OURS.as_str())
 }
 
-/// Whether a text ends in a message.
-pub fn ends(text: &str) -> bool {
-    text.ends_with(CLOSE)
+/// A text of our own as it is kept in a file, for another run has another number.
+pub fn kept(text: &str) -> String {
+    text.replace(OURS.as_str(), &OPEN.to_string())
+}
+
+/// What [`kept`] wrote, to be said by this run. Nothing but a text of our own may be given to it.
+pub fn taken_up(text: &str) -> String {
+    text.replace(OPEN, &OURS)
 }
 
 /// The text with `say` in place of each message; what cannot be read stays as it is.
@@ -53,38 +69,21 @@ pub fn each_in_json(json: &str, mut say: impl FnMut(Said) -> String) -> String {
     })
 }
 
-/// The text with a token of two marks and a number in place of each message, and the messages.
-pub fn taken_out(text: &str) -> (Cow<'_, str>, Vec<Said>) {
-    if !is_in(text) {
-        return (Cow::Borrowed(text), Vec::new());
-    }
-    let mut taken = Vec::new();
-    let left = replaced(text, |inner| {
-        taken.push(serde_json::from_str(inner).ok()?);
-        Some(format!("{OPEN}{}{CLOSE}", taken.len() - 1))
-    });
-    (Cow::Owned(left), taken)
-}
-
-/// The text of [`taken_out`] with `said` in the places of its tokens.
-pub fn put_back(text: &str, said: &[String]) -> String {
-    replaced(text, |inner| {
-        said.get(inner.parse::<usize>().ok()?).cloned()
-    })
-}
-
+/// A long list says the same of many of its lines, and each of those is asked for once.
 fn replaced(text: &str, mut by: impl FnMut(&str) -> Option<String>) -> String {
     let mut out = String::with_capacity(text.len());
+    let mut known: HashMap<&str, Option<String>> = HashMap::new();
     let mut rest = text;
-    while let Some(open) = rest.find(OPEN) {
-        let inner = &rest[open + OPEN.len_utf8()..];
+    while let Some(open) = rest.find(OURS.as_str()) {
+        let inner = &rest[open + OURS.len()..];
         let Some(close) = inner.find(CLOSE) else {
             break;
         };
-        let end = open + OPEN.len_utf8() + close + CLOSE.len_utf8();
+        let end = open + OURS.len() + close + CLOSE.len_utf8();
         out.push_str(&rest[..open]);
-        match by(&inner[..close]) {
-            Some(said) => out.push_str(&said),
+        let inner = &inner[..close];
+        match known.entry(inner).or_insert_with(|| by(inner)) {
+            Some(said) => out.push_str(said),
             None => out.push_str(&rest[open..end]),
         }
         rest = &rest[end..];
@@ -103,29 +102,44 @@ mod tests {
 
     #[test]
     fn a_message_comes_out_of_a_text_as_it_went_in() {
-        let text = format!("Do not make it: {}", told());
+        let text = format!("No: {}", told());
         let mut found = Vec::new();
         let said = each(&text, |said| {
-            found.push(Message::Said(said));
+            found.push(said);
             "no.".to_owned()
         });
-        assert_eq!(said, "Do not make it: no.");
-        assert_eq!(found, [told()]);
+        assert_eq!(said, "No: no.");
+        assert_eq!(found, [told().said().clone()]);
     }
 
     #[test]
-    fn what_is_no_message_stays() {
-        for text in ["\u{fdd0}", "\u{fdd0}x\u{fdd1} y", "a\u{fdd1}b", ""] {
-            assert_eq!(each(text, |_| "said".to_owned()), text);
+    fn what_looks_like_a_message_is_none_unless_this_run_wrote_it() {
+        for own in [
+            "Bay leaf",
+            "\u{fdd0}{\"id\":\"stopped\"}\u{fdd1}",
+            "\u{fdd0}0000000000000000{\"id\":\"stopped\"}\u{fdd1}",
+        ] {
+            let text = Message::own(own).to_string();
+            assert_eq!(text, own);
+            assert!(!is_in(&text), "{own}");
+            assert_eq!(each(&text, |_| "said".to_owned()), own);
+            assert_eq!(each_in_json(&text, |_| "said".to_owned()), own);
         }
     }
 
     #[test]
-    fn tokens_are_put_back_in_their_places() {
-        let text = format!("{} and {}", Message::new("a"), Message::new("b"));
-        let (left, taken) = taken_out(&text);
-        let ids: Vec<String> = taken.iter().map(|said| said.id.to_string()).collect();
-        assert!(!left.chars().any(|it| it == '{'), "{left}");
-        assert_eq!(put_back(&left.replace("and", "und"), &ids), "a und b");
+    fn what_is_kept_in_a_file_is_said_by_another_run() {
+        let text = format!("No: {}", told());
+        let kept = kept(&text);
+        assert!(!is_in(&kept));
+        assert_eq!(taken_up(&kept), text);
+    }
+
+    #[test]
+    fn what_is_no_message_stays() {
+        let ours = OURS.as_str();
+        for text in [ours, &format!("{ours}x\u{fdd1} y"), "a\u{fdd1}b", ""] {
+            assert_eq!(each(text, |_| "said".to_owned()), text);
+        }
     }
 }

@@ -1,12 +1,16 @@
 //! What is said to the maker, before it has a language.
 //!
-//! A [`Message`] is an id of the catalogue (`words/texts/*/*.ftl`) with typed arguments, or an older English sentence.
-//! A text of the core may hold messages among its words: each stands between two marks (see [`carried`]) and becomes
-//! words at the door, in the language of the call. What lives here is the value alone; no language, no sentence.
+//! A [`Message`] is an id of the catalogue (`words/texts/*/*.ftl`) with typed arguments. A text of the core may hold
+//! messages: each stands between two marks (see [`carried`]) and becomes words at the door, in the language of the call.
+//! What lives here is the value alone; no language, no sentence.
+
+// The macro names this crate as every other does.
+extern crate self as message;
 
 mod argument;
 pub mod carried;
-mod name;
+mod failure;
+mod refusal;
 
 use std::borrow::Cow;
 use std::fmt;
@@ -14,7 +18,15 @@ use std::fmt;
 use serde::{Deserialize, Serialize, Serializer};
 
 pub use argument::{Amount, Argument, Joint, Unit};
-pub use name::in_sentence;
+pub use failure::{At, Code, Failure};
+pub use refusal::Refusal;
+pub use say::say;
+
+/// The entry that holds nothing but what the maker wrote.
+pub(crate) const OWN: &str = "own-words";
+
+/// The argument that holds the line of a message as it was written once; no entry has a place for it.
+const AS_WRITTEN: &str = "as-written";
 
 /// An id with its arguments, by name, in the order in which they were given.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -26,82 +38,115 @@ pub struct Said {
     pub arguments: Vec<(Cow<'static, str>, Argument)>,
 }
 
-/// Something that the core says.
-#[derive(Debug, Clone, PartialEq)]
-pub enum Message {
-    /// An English text of the core, which the older catalogue translates by its wording.
-    Plain(String),
-    /// An entry of the catalogue with its arguments.
-    Said(Said),
+impl Said {
+    /// The maker's words where it is nothing but those.
+    pub(crate) fn own(&self) -> Option<&str> {
+        match self.arguments.as_slice() {
+            [(_, Argument::Own(text))] if self.id == OWN => Some(text),
+            _ => None,
+        }
+    }
+
+    /// Cuts what it quotes where that is longer than anyone reads.
+    pub(crate) fn keep_short(&mut self) {
+        for (_, argument) in &mut self.arguments {
+            argument.keep_short();
+        }
+    }
+
+    pub(crate) fn count_in_ounces(&mut self) {
+        for (_, argument) in &mut self.arguments {
+            argument.count_in_ounces();
+        }
+    }
+
+    /// The line that it was once, by [`Message::written_as`].
+    pub fn as_written(&self) -> Option<&str> {
+        self.arguments.iter().find_map(|(name, it)| match it {
+            Argument::Own(line) if name == AS_WRITTEN => Some(line.as_str()),
+            _ => None,
+        })
+    }
 }
 
+/// Something that the core says.
+#[derive(Debug, Clone, PartialEq)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(type = "string"))]
+pub struct Message(Said);
+
 impl Message {
-    /// The entry `id` of the catalogue; its arguments follow by [`Message::with`] in the same chain, where the check
-    /// reads them.
+    /// The entry `id` of the catalogue; what the macro [`say!`] makes, which holds it to the catalogue.
     ///
     /// ```
-    /// use message::{Argument, Message};
-    /// let text = String::from(Message::new("dry-first").with("herb", Argument::herb("Comfrey")));
+    /// use message::{Argument, say};
+    /// let text = String::from(say!("photo-disk", detail = Argument::own("gone")));
     /// assert!(message::carried::is_in(&text));
     /// ```
     pub fn new(id: &'static str) -> Self {
-        Self::Said(Said {
-            id: Cow::Borrowed(id),
-            arguments: Vec::new(),
-        })
+        Self::of_table(id)
     }
 
     /// The entry that a table of the formulary names; a test holds the ids of tables to the catalogue.
     pub fn of_table(id: impl Into<Cow<'static, str>>) -> Self {
-        Self::Said(Said {
+        Self(Said {
             id: id.into(),
             arguments: Vec::new(),
         })
     }
 
-    /// An older English sentence as it stands.
-    pub fn plain(text: impl Into<String>) -> Self {
-        Self::Plain(text.into())
+    /// What the maker wrote, or what is cited: the same in every language.
+    pub fn own(text: impl Into<String>) -> Self {
+        Self::new(OWN).with("text", Argument::own(text))
     }
 
-    /// The same message with one more argument; a plain text has none and stays as it is.
+    /// The entry that it names.
+    pub fn id(&self) -> &str {
+        &self.0.id
+    }
+
+    /// The same message as an earlier version may have written it: `line` is said where the catalogue no longer has, or
+    /// does not have yet, what the message needs.
+    #[must_use]
+    pub fn written_as(self, line: &str) -> Self {
+        self.with(AS_WRITTEN, Argument::own(line))
+    }
+
+    /// Its entry with its arguments.
+    pub fn said(&self) -> &Said {
+        &self.0
+    }
+
+    /// The same message for a reader of US units: grams as ounces, millilitres as fluid ounces.
+    #[must_use]
+    pub fn in_us_units(mut self) -> Self {
+        self.0.count_in_ounces();
+        self
+    }
+
+    /// The same message with one more argument.
     #[must_use]
     pub fn with(mut self, name: &'static str, argument: Argument) -> Self {
-        if let Self::Said(said) = &mut self {
-            said.arguments.push((Cow::Borrowed(name), argument));
-        }
+        self.0.arguments.push((Cow::Borrowed(name), argument));
         self
     }
 }
 
-/// The message as a text carries it: words where it is plain, else what [`carried::each`] finds again.
+/// The message as a text carries it, where [`carried::each`] finds it again.
 impl fmt::Display for Message {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Plain(text) => out.write_str(text),
-            Self::Said(said) => out.write_str(&carried::written(said)),
-        }
+        out.write_str(&carried::written(&self.0))
+    }
+}
+
+impl From<Said> for Message {
+    fn from(said: Said) -> Self {
+        Self(said)
     }
 }
 
 impl From<Message> for String {
     fn from(message: Message) -> Self {
-        match message {
-            Message::Plain(text) => text,
-            Message::Said(said) => carried::written(&said),
-        }
-    }
-}
-
-impl From<String> for Message {
-    fn from(text: String) -> Self {
-        Self::Plain(text)
-    }
-}
-
-impl From<&str> for Message {
-    fn from(text: &str) -> Self {
-        Self::Plain(text.to_owned())
+        carried::written(&message.0)
     }
 }
 

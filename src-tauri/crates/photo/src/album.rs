@@ -12,7 +12,7 @@ use crate::exif::{self, Facts, Place, Taken};
 use crate::kind::HEAD;
 use crate::maker;
 use crate::preview::{self, Preview};
-use crate::{Hash, Kind, PhotoError};
+use crate::{Failure, Hash, Kind};
 
 /// The largest file that is taken in: 64 MB.
 pub const MAX_BYTES: u64 = 64_000_000;
@@ -41,7 +41,7 @@ pub struct Intake {
 
 /// An original that is safe on the disk.
 #[derive(Clone, Copy, Debug)]
-pub struct Kept {
+pub struct Original {
     /// Its name.
     pub hash: Hash,
     /// The album held these bytes already.
@@ -70,7 +70,7 @@ pub struct Photo {
 }
 
 impl Photo {
-    /// What the maker should know about the file, as a finished sentence.
+    /// What is wrong with its picture, as the word that the journal keeps; [`crate::told`] says it.
     pub fn note(&self) -> Option<String> {
         self.preview.note(self.kind)
     }
@@ -80,8 +80,8 @@ impl Album {
     /// Opens the album in `folder`, making it if need be, and clears what an interrupted upload left.
     ///
     /// # Errors
-    /// [`PhotoError::Disk`] or [`PhotoError::DiskFull`] if the folder cannot be made, listed or cleared.
-    pub fn open(folder: impl Into<PathBuf>) -> Result<Self, PhotoError> {
+    /// [`Failure::Disk`] or [`Failure::DiskFull`] if the folder cannot be made, listed or cleared.
+    pub fn open(folder: impl Into<PathBuf>) -> Result<Self, Failure> {
         Self::open_on(folder, Disk::default())
     }
 
@@ -89,7 +89,7 @@ impl Album {
     ///
     /// # Errors
     /// As [`Album::open`].
-    pub fn open_on(folder: impl Into<PathBuf>, disk: Disk) -> Result<Self, PhotoError> {
+    pub fn open_on(folder: impl Into<PathBuf>, disk: Disk) -> Result<Self, Failure> {
         let root = folder.into();
         disk::prepare(&disk, &root)?;
         Ok(Self { disk, root })
@@ -103,8 +103,8 @@ impl Album {
     /// Takes in a whole photo from a stream.
     ///
     /// # Errors
-    /// As [`Upload::write`] and [`Upload::finish`], or [`PhotoError::Disk`] if `from` fails.
-    pub fn take_in(&self, mut from: impl Read) -> Result<Intake, PhotoError> {
+    /// As [`Upload::write`] and [`Upload::finish`], or [`Failure::Disk`] if `from` fails.
+    pub fn take_in(&self, mut from: impl Read) -> Result<Intake, Failure> {
         let mut upload = self.begin()?;
         let mut buffer = vec![0; 64 * 1024];
         loop {
@@ -120,8 +120,8 @@ impl Album {
     /// Begins an upload that arrives in pieces.
     ///
     /// # Errors
-    /// [`PhotoError::Disk`] or [`PhotoError::DiskFull`].
-    pub fn begin(&self) -> Result<Upload, PhotoError> {
+    /// [`Failure::Disk`] or [`Failure::DiskFull`].
+    pub fn begin(&self) -> Result<Upload, Failure> {
         Ok(Upload {
             album: self.clone(),
             draft: Draft::new(&self.disk, &self.root)?,
@@ -135,8 +135,8 @@ impl Album {
     /// end leaves it open whether there will be a preview.
     ///
     /// # Errors
-    /// [`PhotoError::Disk`] or [`PhotoError::DiskFull`]; `None` if the album has no such photo.
-    pub fn describe(&self, hash: &Hash) -> Result<Option<Photo>, PhotoError> {
+    /// [`Failure::Disk`] or [`Failure::DiskFull`]; `None` if the album has no such photo.
+    pub fn describe(&self, hash: &Hash) -> Result<Option<Photo>, Failure> {
         self.read(hash, |kind, size, facts, file| {
             if preview::seems_whole(kind, size, file) {
                 return Ok(Preview::Whole);
@@ -150,7 +150,7 @@ impl Album {
     ///
     /// # Errors
     /// As [`Album::describe`]. That a picture cannot be unpacked is no error: [`Photo::preview`] says so.
-    pub fn look(&self, hash: &Hash) -> Result<Option<Photo>, PhotoError> {
+    pub fn look(&self, hash: &Hash) -> Result<Option<Photo>, Failure> {
         let _turn = turn();
         self.look_in_turn(hash)
     }
@@ -159,7 +159,7 @@ impl Album {
     ///
     /// # Errors
     /// As [`Album::look`].
-    pub fn shown(&self, hash: &Hash) -> Result<Option<File>, PhotoError> {
+    pub fn shown(&self, hash: &Hash) -> Result<Option<File>, Failure> {
         if let Some(thumb) = self.thumb(hash)? {
             return Ok(Some(thumb));
         }
@@ -171,7 +171,7 @@ impl Album {
         self.thumb(hash)
     }
 
-    fn look_in_turn(&self, hash: &Hash) -> Result<Option<Photo>, PhotoError> {
+    fn look_in_turn(&self, hash: &Hash) -> Result<Option<Photo>, Failure> {
         self.read(hash, |kind, size, facts, file| {
             Ok(match maker::make(kind, size, facts.orientation, file) {
                 Ok((jpeg, damaged)) => {
@@ -186,8 +186,8 @@ impl Album {
     fn read(
         &self,
         hash: &Hash,
-        preview: impl FnOnce(Kind, Option<(u32, u32)>, &Facts, &File) -> Result<Preview, PhotoError>,
-    ) -> Result<Option<Photo>, PhotoError> {
+        preview: impl FnOnce(Kind, Option<(u32, u32)>, &Facts, &File) -> Result<Preview, Failure>,
+    ) -> Result<Option<Photo>, Failure> {
         let Some(mut file) = self.original(hash)? else {
             return Ok(None);
         };
@@ -195,7 +195,7 @@ impl Album {
         let mut head = Vec::with_capacity(HEAD);
         (&mut file).take(HEAD as u64).read_to_end(&mut head)?;
         let Some(kind) = Kind::of(&head) else {
-            return Err(PhotoError::NotAPicture);
+            return Err(Failure::NotAPicture);
         };
         file.rewind()?;
         let facts = exif::read(&mut BufReader::new(&file));
@@ -224,16 +224,16 @@ impl Album {
     /// The original, byte for byte; `None` if the album has no such photo.
     ///
     /// # Errors
-    /// [`PhotoError::Disk`].
-    pub fn original(&self, hash: &Hash) -> Result<Option<File>, PhotoError> {
+    /// [`Failure::Disk`].
+    pub fn original(&self, hash: &Hash) -> Result<Option<File>, Failure> {
         Ok(disk::open(&Tree::Originals.path(&self.root, hash))?)
     }
 
     /// Whether the original is there and every byte of it is as it was kept.
     ///
     /// # Errors
-    /// [`PhotoError::Disk`].
-    pub fn is_whole(&self, hash: &Hash) -> Result<bool, PhotoError> {
+    /// [`Failure::Disk`].
+    pub fn is_whole(&self, hash: &Hash) -> Result<bool, Failure> {
         let Some(file) = self.original(hash)? else {
             return Ok(false);
         };
@@ -245,16 +245,16 @@ impl Album {
     /// The upright preview, a JPEG; `None` if it was not made, or cannot be.
     ///
     /// # Errors
-    /// [`PhotoError::Disk`].
-    pub fn thumb(&self, hash: &Hash) -> Result<Option<File>, PhotoError> {
+    /// [`Failure::Disk`].
+    pub fn thumb(&self, hash: &Hash) -> Result<Option<File>, Failure> {
         Ok(disk::open(&Tree::Thumbs.path(&self.root, hash))?)
     }
 
     /// Every original in the album, in order of its hash: those the journal does not name included.
     ///
     /// # Errors
-    /// [`PhotoError::Disk`].
-    pub fn hashes(&self) -> Result<Vec<Hash>, PhotoError> {
+    /// [`Failure::Disk`].
+    pub fn hashes(&self) -> Result<Vec<Hash>, Failure> {
         Ok(disk::hashes(&self.root)?)
     }
 }
@@ -284,17 +284,17 @@ impl Upload {
     /// Adds the next bytes.
     ///
     /// # Errors
-    /// [`PhotoError::TooLarge`] beyond [`MAX_BYTES`]; [`PhotoError::NotAPicture`] as soon as the
-    /// beginning shows it; [`PhotoError::Disk`] or [`PhotoError::DiskFull`].
-    pub fn write(&mut self, bytes: &[u8]) -> Result<(), PhotoError> {
+    /// [`Failure::TooLarge`] beyond [`MAX_BYTES`]; [`Failure::NotAPicture`] as soon as the
+    /// beginning shows it; [`Failure::Disk`] or [`Failure::DiskFull`].
+    pub fn write(&mut self, bytes: &[u8]) -> Result<(), Failure> {
         self.bytes += bytes.len() as u64;
         if self.bytes > MAX_BYTES {
-            return Err(PhotoError::TooLarge);
+            return Err(Failure::TooLarge);
         }
         let missing = HEAD.saturating_sub(self.head.len()).min(bytes.len());
         self.head.extend_from_slice(&bytes[..missing]);
         if self.head.len() == HEAD && missing > 0 && Kind::of(&self.head).is_none() {
-            return Err(PhotoError::NotAPicture);
+            return Err(Failure::NotAPicture);
         }
         self.hasher.update(bytes);
         self.draft.file.write_all(bytes)?;
@@ -304,13 +304,13 @@ impl Upload {
     /// Keeps the original durably, without looking into it.
     ///
     /// # Errors
-    /// [`PhotoError::Empty`], [`PhotoError::NotAPicture`], [`PhotoError::Disk`] or [`PhotoError::DiskFull`].
-    pub fn keep(self) -> Result<Kept, PhotoError> {
+    /// [`Failure::Empty`], [`Failure::NotAPicture`], [`Failure::Disk`] or [`Failure::DiskFull`].
+    pub fn keep(self) -> Result<Original, Failure> {
         if self.bytes == 0 {
-            return Err(PhotoError::Empty);
+            return Err(Failure::Empty);
         }
         if Kind::of(&self.head).is_none() {
-            return Err(PhotoError::NotAPicture);
+            return Err(Failure::NotAPicture);
         }
         let root = &self.album.root;
         let hash = Hash::from(self.hasher.finalize());
@@ -319,18 +319,18 @@ impl Upload {
         if !duplicate {
             self.draft.publish(root, Tree::Originals, &hash)?;
         }
-        Ok(Kept { hash, duplicate })
+        Ok(Original { hash, duplicate })
     }
 
     /// Keeps the original durably and reads what it says about itself.
     ///
     /// # Errors
     /// As [`Upload::keep`] and [`Album::describe`].
-    pub fn finish(self) -> Result<Intake, PhotoError> {
+    pub fn finish(self) -> Result<Intake, Failure> {
         let album = self.album.clone();
-        let Kept { hash, duplicate } = self.keep()?;
+        let Original { hash, duplicate } = self.keep()?;
         let photo = album.describe(&hash)?.ok_or_else(|| {
-            PhotoError::Disk(std::io::Error::new(
+            Failure::Disk(std::io::Error::new(
                 std::io::ErrorKind::NotFound,
                 "the photo just written is gone",
             ))

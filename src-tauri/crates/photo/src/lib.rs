@@ -19,8 +19,8 @@
 
 mod album;
 mod disk;
-mod error;
 mod exif;
+mod failure;
 mod hash;
 mod jpeg;
 mod kind;
@@ -28,10 +28,10 @@ mod maker;
 mod placeless;
 mod preview;
 
-pub use album::{Album, Intake, Kept, MAX_BYTES, Photo, Upload};
-pub use error::PhotoError;
+pub use album::{Album, Intake, MAX_BYTES, Original, Photo, Upload};
 pub use exif::{Place, Taken};
+pub use failure::Failure;
 pub use hash::Hash;
 pub use kind::Kind;
 pub use placeless::without_place;
-pub use preview::{MAX_PIXELS, NoPreview, Preview, THUMB_SIDE};
+pub use preview::{MAX_PIXELS, NoPreview, Preview, THUMB_SIDE, told};

@@ -1,7 +1,8 @@
 //! Upright previews, made without ever unpacking more than memory allows.
 
+use message::{Argument, Message, say};
 use std::fs::File;
-use std::io::{BufReader, Cursor, Seek};
+use std::io::{BufReader, Seek};
 
 use image::imageops::FilterType;
 use image::metadata::Orientation;
@@ -56,26 +57,32 @@ impl Preview {
         !matches!(self, Self::No(_))
     }
 
-    /// What the maker should know, as a finished sentence; `None` where all is well.
+    /// What is wrong with it, as the word that the journal keeps and [`told`] says; `None` where all is well.
     pub fn note(self, kind: Kind) -> Option<String> {
-        match self {
-            Self::Whole => None,
-            Self::Part => Some(
-                "Kept as it is. The file is damaged, so part of the picture may be missing."
-                    .to_owned(),
-            ),
-            Self::No(NoPreview::Damaged) => {
-                Some("Kept as it is, without a preview: the file is damaged.".to_owned())
-            }
-            Self::No(NoPreview::TooLarge) => Some(
-                "Kept as it is, without a preview: the picture is too large to unpack on a phone."
-                    .to_owned(),
-            ),
-            Self::No(NoPreview::Unsupported) => Some(format!(
-                "Kept as it is, without a preview: this kind of {} cannot be shown here.",
-                kind.name()
-            )),
-        }
+        let word = match self {
+            Self::Whole => return None,
+            Self::Part => "part-missing",
+            Self::No(NoPreview::Damaged) => "damaged",
+            Self::No(NoPreview::TooLarge) => "too-many-pixels",
+            Self::No(NoPreview::Unsupported) => return Some(format!("{OF_A_KIND}{}", kind.name())),
+        };
+        Some(word.to_owned())
+    }
+}
+
+/// Leads the kind of a picture that is not shown.
+const OF_A_KIND: &str = "of-a-kind: ";
+
+/// What the maker should know by the word of [`Preview::note`]; what an earlier version wrote in its place stays.
+pub fn told(note: &str) -> Message {
+    match note {
+        "part-missing" => say!("photo-part-missing"),
+        "damaged" => say!("photo-damaged"),
+        "too-many-pixels" => say!("photo-too-many-pixels"),
+        other => match other.strip_prefix(OF_A_KIND) {
+            Some(kind) => say!("photo-of-a-kind", kind = Argument::own(kind)),
+            None => Message::own(other),
+        },
     }
 }
 
@@ -145,16 +152,10 @@ fn reader(kind: Kind, file: &File) -> Option<ImageReader<BufReader<&File>>> {
 
 /// What the picture itself is coded in is not unpacked here, but many cameras put a small JPEG beside it.
 fn embedded(file: &File) -> Option<DynamicImage> {
-    const MOST_SIDE: u32 = 2048;
+    const MOST_SIDE: u16 = 2048;
     let mut from = BufReader::new(file);
     from.rewind().ok()?;
-    let jpeg = exif::thumbnail(&mut from)?;
-    let mut reader = ImageReader::with_format(Cursor::new(jpeg), ImageFormat::Jpeg);
-    let mut limits = Limits::default();
-    (limits.max_image_width, limits.max_image_height) = (Some(MOST_SIDE), Some(MOST_SIDE));
-    limits.max_alloc = Some(MAX_WEBP_BYTES);
-    reader.limits(limits);
-    reader.decode().ok()
+    jpeg::decode_small(&exif::thumbnail(&mut from)?, MOST_SIDE)
 }
 
 fn decode_whole(kind: Kind, file: &File) -> Result<DynamicImage, NoPreview> {

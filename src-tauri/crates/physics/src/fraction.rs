@@ -1,9 +1,10 @@
 //! Fractions that must never be taken for one another.
 
 use crate::error::{OutOfRange, within};
+use message::{Unit, say};
 
 macro_rules! fraction {
-    ($(#[$doc:meta])* $name:ident, $words:literal, $low:literal ..= $high:literal, $allowed:literal) => {
+    ($(#[$doc:meta])* $name:ident, $what:literal, $low:literal ..= $high:literal, $unit:ident) => {
         $(#[$doc])*
         #[derive(Debug, Clone, Copy, PartialEq, PartialOrd)]
         pub struct $name(f64);
@@ -14,7 +15,7 @@ macro_rules! fraction {
             /// # Errors
             /// [`OutOfRange`] when the value is not finite or outside the range.
             pub fn new(fraction: f64) -> Result<Self, OutOfRange> {
-                within($words, 100.0 * fraction, 100.0 * $low, 100.0 * $high, $allowed)
+                within(say!($what), 100.0 * fraction, 100.0 * $low, 100.0 * $high, Unit::$unit)
                     .map(|_| Self(fraction))
             }
 
@@ -23,7 +24,7 @@ macro_rules! fraction {
             /// # Errors
             /// [`OutOfRange`] when the value is not finite or outside the range.
             pub fn from_percent(percent: f64) -> Result<Self, OutOfRange> {
-                within($words, percent, 100.0 * $low, 100.0 * $high, $allowed)
+                within(say!($what), percent, 100.0 * $low, 100.0 * $high, Unit::$unit)
                     .map(|percent| Self(percent / 100.0))
             }
 
@@ -42,32 +43,25 @@ macro_rules! fraction {
 
 fraction!(
     /// Mass of one component over the mass of the whole.
-    MassFraction, "the share by mass", 0.0..=1.0, "between 0 and 100 %"
+    MassFraction, "what-share-by-mass", 0.0..=1.0, Percent
 );
 fraction!(
     /// Volume of pure ethanol at the reference temperature over the volume of
     /// the liquid at the same temperature, as on a label (% vol).
-    Strength, "the strength", 0.0..=1.0, "between 0 and 100 % vol"
+    Strength, "what-strength", 0.0..=1.0, PercentVol
 );
 fraction!(
     /// Water over the whole plant (wet basis, w.b.).
-    WetBasis, "the moisture", 0.0..=0.999, "between 0 and 99.9 % of the weight"
+    WetBasis, "what-moisture", 0.0..=0.999, PercentMass
 );
 fraction!(
     /// Water over dry matter (dry basis, d.b.).
-    DryBasis, "the moisture on dry basis", 0.0..=999.0, "between 0 and 99900 % of the dry weight"
+    DryBasis, "what-moisture-on-dry-basis", 0.0..=999.0, PercentMass
 );
 
 impl WetBasis {
     /// The same moisture on dry basis: `M = m / (1 - m)`.
     pub fn dry_basis(self) -> DryBasis {
         DryBasis(self.0 / (1.0 - self.0))
-    }
-}
-
-impl DryBasis {
-    /// The same moisture on wet basis: `m = M / (1 + M)`.
-    pub fn wet_basis(self) -> WetBasis {
-        WetBasis(self.0 / (1.0 + self.0))
     }
 }

@@ -4,6 +4,8 @@
 ///
 /// Invariant: `low <= value <= high`, all finite.
 #[derive(Debug, Clone, Copy, PartialEq, serde::Serialize, serde::Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Interval {
     /// Lower end of the 90 % interval.
     pub low: f64,

@@ -1,8 +1,9 @@
 //! Whether a journal is whole.
 
 use journal::{Amount, Noun, Source};
+use message::{Argument, Message, say};
 
-use crate::name::{capitalised, name_of};
+use crate::name::{amount_of, name_of};
 use crate::sql::quoted;
 use crate::{Failure, Store, ledger, log, noun, project, search};
 
@@ -14,14 +15,14 @@ impl Store {
     ///
     /// # Errors
     /// A failure to read.
-    pub fn audit(&self) -> Result<Vec<String>, Failure> {
+    pub fn audit(&self) -> Result<Vec<Message>, Failure> {
         let mut faults = Vec::new();
         let mut check = self.conn.prepare("PRAGMA quick_check")?;
         let mut lines = check.query([])?;
         while let Some(line) = lines.next()? {
             let line: String = line.get(0)?;
             if line != "ok" {
-                faults.push(format!("The file is damaged: {line}."));
+                faults.push(say!("file-damaged", detail = Argument::own(line)));
             }
         }
         faults.extend(self.uneven()?);
@@ -33,7 +34,7 @@ impl Store {
     ///
     /// # Errors
     /// A failure to read.
-    pub fn uneven(&self) -> Result<Vec<String>, Failure> {
+    pub fn uneven(&self) -> Result<Vec<Message>, Failure> {
         let conn = &self.conn;
         let mut faults = Vec::new();
         let mut keys = conn.prepare(
@@ -48,20 +49,16 @@ impl Store {
             };
             let counted = ledger::counted(conn, source)?;
             if ledger::noted(conn, source)? != counted {
-                faults.push(format!(
-                    "What is left of {} was miscounted.",
-                    name_of(conn, noun, &id)?
-                ));
+                faults.push(say!("miscounted", name = name_of(conn, noun, &id)?));
             }
             if let Some(holding) = counted
                 .filter(|holding| holding.left + source.allowance(holding.came_in) < Amount::ZERO)
                 && !noun::is_ended_bottle(conn, noun, &id)?
             {
-                faults.push(format!(
-                    "{} has given {} {} more than came in.",
-                    capitalised(&name_of(conn, noun, &id)?),
-                    -holding.left.get(),
-                    source.unit().symbol()
+                faults.push(say!(
+                    "gave-too-much",
+                    name = name_of(conn, noun, &id)?,
+                    amount = amount_of(source, Amount::ZERO - holding.left),
                 ));
             }
         }
@@ -69,16 +66,12 @@ impl Store {
             for (id, needs, unlike_typed) in noun::needs_of_all(conn, *noun)? {
                 for (needed, row) in needs {
                     if !noun::is_present(conn, needed, &row)? {
-                        faults.push(format!(
-                            "{} needs a {} that is not in the journal.",
-                            capitalised(&name_of(conn, *noun, &id)?),
-                            needed.as_str()
-                        ));
+                        faults.push(say!("needs-another", name = name_of(conn, *noun, &id)?));
                     }
                 }
                 if let Some(why) = unlike_typed {
-                    let name = capitalised(&name_of(conn, *noun, &id)?);
-                    faults.push(format!("{name}: {}", why.message));
+                    let name = name_of(conn, *noun, &id)?;
+                    faults.push(say!("name-and-why", name, why = why.message));
                 }
             }
         }
@@ -92,10 +85,7 @@ impl Store {
     /// A failure to read or write; the tables are then as before.
     pub fn rebuild(&mut self) -> Result<(), Failure> {
         let tx = self.conn.transaction()?;
-        for table in noun::MADE {
-            tx.execute_batch(&format!("DELETE FROM {}", quoted(table)))?;
-        }
-        project::rebuild(&tx)?;
+        project::rebuild(&tx, None)?;
         tx.commit()?;
         Ok(())
     }
@@ -109,9 +99,9 @@ impl Store {
         search::follow(&self.conn)?;
         let mut lines = Vec::new();
         // By the number of its arrival, the list of revoked deeds differs from phone to phone.
-        for table in noun::MADE.iter().filter(|table| **table != "revoked") {
+        for table in noun::made().filter(|table| *table != "revoked") {
             // A page is numbered by its arrival too.
-            let columns = if *table == "page" {
+            let columns = if table == "page" {
                 "noun, id, words, links, at_ms"
             } else {
                 "*"
@@ -122,7 +112,7 @@ impl Store {
             let columns = statement.column_count();
             let mut rows = statement.query([])?;
             while let Some(row) = rows.next()? {
-                let mut line = (*table).to_owned();
+                let mut line = table.to_owned();
                 for column in 0..columns {
                     line.push_str(&format!(" | {:?}", row.get_ref(column)?));
                 }

@@ -25,6 +25,14 @@ pub enum Fault {
 }
 
 impl Fault {
+    /// What SQLite says, without the sentence that a failure puts around it.
+    fn of(failure: Failure) -> Self {
+        Self::File(match failure {
+            Failure::Damaged(why) | Failure::Storage(why) => why,
+            other => other.to_string(),
+        })
+    }
+
     /// Whether the log itself is at fault: then nothing may be made anew from it, for the tables may
     /// still hold what the log lost.
     pub fn is_of_the_log(&self) -> bool {
@@ -45,12 +53,12 @@ impl Store {
         match self.unsound() {
             Ok(lines) => faults.extend(lines.into_iter().take(20).map(Fault::File)),
             Err(Failure::Stopped) => return Err(Failure::Stopped),
-            Err(failure) => faults.push(Fault::File(failure.to_string())),
+            Err(failure) => faults.push(Fault::of(failure)),
         }
         if let Err(failure) = self.check_deeds(&mut faults) {
             match failure {
                 Failure::Stopped => return Err(Failure::Stopped),
-                other => faults.push(Fault::File(other.to_string())),
+                other => faults.push(Fault::of(other)),
             }
         }
         faults.truncate(MOST);
@@ -114,8 +122,8 @@ impl Store {
     /// not depend on their order.
     fn prints(&self) -> Result<BTreeMap<&'static str, (u64, u128)>, Failure> {
         let mut prints = BTreeMap::new();
-        for table in noun::MADE {
-            let columns = if *table == "page" {
+        for table in noun::made() {
+            let columns = if table == "page" {
                 // A page is numbered by its arrival.
                 "noun, id, words, links, at_ms"
             } else {
@@ -136,7 +144,7 @@ impl Store {
                 sum = sum.wrapping_add(u128::from_le_bytes(half));
                 count += 1;
             }
-            prints.insert(*table, (count, sum));
+            prints.insert(table, (count, sum));
         }
         Ok(prints)
     }
@@ -179,7 +187,7 @@ mod tests {
             store
                 .perform(DeedId(id), now, |w| {
                     w.record(&BedId(id), &bed)?;
-                    Ok::<_, Failure>((format!("Added the bed {number}"), ()))
+                    Ok::<_, Failure>((format!("Added the bed {number}").into(), ()))
                 })
                 .unwrap();
         }

@@ -1,89 +1,75 @@
 //! What can go wrong, in finished sentences.
 
+use std::borrow::Cow;
+use std::fmt;
+
 use journal::{Amount, Deed, Noun, Refusal, Source};
-use message::{Argument, Message};
+use message::{Argument, Message, say};
 use rusqlite::ErrorCode;
 
 /// Why the journal could not do something. Nothing was written.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq)]
 #[non_exhaustive]
 pub enum Failure {
     /// A noun was refused.
-    #[error(transparent)]
-    Refused(#[from] Refusal),
+    Refused(Refusal),
     /// A lot or supply does not hold as much.
-    #[error("{message}")]
     NotEnough {
         /// Which one.
         from: Source,
         /// What is left of it.
         left: Amount,
         /// A finished sentence.
-        message: String,
+        message: Message,
     },
     /// Something later needs what was to be taken back or struck.
-    #[error("{message}")]
     RestedOn {
         /// A finished sentence that names what rests on it.
-        message: String,
+        message: Message,
     },
     /// There is no such row.
-    #[error("{message}")]
     NotFound {
         /// What was looked for.
         noun: Noun,
         /// A finished sentence.
-        message: String,
+        message: Message,
     },
     /// There is no such deed.
-    #[error("There is nothing here that could be taken back.")]
     NoSuchDeed,
     /// The deed was taken back before.
-    #[error("“{0}” was taken back already.")]
-    AlreadyUndone(String),
+    AlreadyUndone(Message),
     /// Nothing would change.
-    #[error("Nothing was changed.")]
     Unchanged,
     /// Something that came from another file is not what any version could have written.
-    #[error("{message}")]
     Unfit {
         /// What the entry says was done.
         deed: String,
         /// The field that is at fault.
-        field: &'static str,
+        field: Cow<'static, str>,
         /// A finished sentence.
-        message: String,
+        message: Message,
     },
     /// The maker stopped it.
-    #[error("This was stopped; nothing was changed.")]
     Stopped,
     /// The file was written by a later version.
-    #[error("This journal was written by a newer version of Trugbook; update the app to open it.")]
     NewerFile,
     /// The file is something else.
-    #[error("This file is not a Trugbook journal.")]
     NotAJournal,
     /// The file is broken.
-    #[error("This journal is damaged and was left as it is: {0}.")]
     Damaged(String),
     /// No room.
-    #[error(
-        "The storage of this device is full, so nothing was saved; free some space and try again."
-    )]
     StorageFull,
     /// Another program holds the file.
-    #[error("Another program is writing to this journal; try again in a moment.")]
     Busy,
     /// Anything else.
-    #[error("The journal could not be read or written: {0}.")]
     Storage(String),
 }
 
 impl Failure {
     /// The field of the request that is at fault, if one is.
-    pub fn field(&self) -> Option<&'static str> {
+    pub fn field(&self) -> Option<&str> {
         match self {
-            Self::Refused(refusal) => Some(refusal.field),
+            Self::Refused(refusal) => Some(&refusal.field),
             Self::NotEnough {
                 from: Source::Supply(_),
                 ..
@@ -109,39 +95,49 @@ impl Failure {
         let text: String = deed.text.chars().take(200).collect();
         Self::Unfit {
             field: why.field,
-            message: Message::new("entry-unfit")
-                .with("deed", Argument::own(&text))
-                .with("why", Argument::message(Message::plain(why.message)))
-                .into(),
+            message: say!(
+                "entry-unfit",
+                deed = Argument::own(&text),
+                why = why.message
+            ),
             deed: text,
         }
     }
 
-    pub(crate) fn not_found(noun: Noun) -> Self {
-        let what = match noun {
-            Noun::Herb => "This herb",
-            Noun::Bed => "This bed",
-            Noun::Harvest => "This harvest",
-            Noun::Photo => "This photo",
-            Noun::Tray => "This tray",
-            Noun::Weighing => "This weigh-in",
-            Noun::Supply => "This supply",
-            Noun::Jar => "This jar",
-            Noun::Discard => "This entry",
-            Noun::Setting => "This setting",
-            Noun::Shake => "This shake",
-            Noun::Straining => "This straining",
-            Noun::Bottle => "This bottle",
-            Noun::Use => "This use",
-            Noun::Check => "This check",
-            Noun::Recipe => "This recipe",
-            Noun::Dropper => "This dropper",
-            Noun::Plan => "This plan",
-        };
-        Self::NotFound {
-            noun,
-            message: format!("{what} is not in the journal."),
+    /// A finished sentence.
+    pub fn message(&self) -> Message {
+        let detail = |detail: &str| Argument::own(detail.trim_end_matches('.'));
+        match self {
+            Self::Refused(refusal) => refusal.message.clone(),
+            Self::NotEnough { message, .. }
+            | Self::RestedOn { message }
+            | Self::NotFound { message, .. }
+            | Self::Unfit { message, .. } => message.clone(),
+            Self::NoSuchDeed => say!("nothing-to-undo"),
+            Self::AlreadyUndone(deed) => say!("undone-already", deed = deed.clone()),
+            Self::Unchanged => say!("nothing-changed"),
+            Self::Stopped => say!("stopped"),
+            Self::NewerFile => say!("newer-file"),
+            Self::NotAJournal => say!("not-a-book"),
+            Self::Damaged(why) => say!("book-damaged", detail = detail(why)),
+            Self::StorageFull => say!("storage-full"),
+            Self::Busy => say!("storage-busy"),
+            Self::Storage(why) => say!("storage-failed", detail = detail(why)),
         }
+    }
+}
+
+impl fmt::Display for Failure {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.message().fmt(out)
+    }
+}
+
+impl std::error::Error for Failure {}
+
+impl From<Refusal> for Failure {
+    fn from(refusal: Refusal) -> Self {
+        Self::Refused(refusal)
     }
 }
 
@@ -168,5 +164,28 @@ impl From<rusqlite::Error> for Failure {
 impl From<serde_json::Error> for Failure {
     fn from(error: serde_json::Error) -> Self {
         Self::Damaged(error.to_string())
+    }
+}
+
+impl From<Failure> for message::Failure {
+    fn from(failure: Failure) -> Self {
+        use Failure as Stored;
+        let code = match &failure {
+            Stored::NotEnough { .. } => message::Code::NotEnough,
+            Stored::NotFound { .. } | Stored::NoSuchDeed => message::Code::NotFound,
+            Stored::Refused(_)
+            | Stored::RestedOn { .. }
+            | Stored::Unfit { .. }
+            | Stored::AlreadyUndone(_)
+            | Stored::Unchanged => message::Code::Invalid,
+            Stored::Damaged(_) | Stored::NotAJournal => message::Code::Damaged,
+            _ => message::Code::Storage,
+        };
+        let field = failure.field().map(str::to_owned);
+        Self {
+            code,
+            field,
+            message: failure.message(),
+        }
     }
 }

@@ -2,7 +2,7 @@
 //! counts: a deed may be sensible by itself and yet make nonsense of a row, here or there.
 
 use journal::{Noun, Refusal, Row};
-use message::Message;
+use message::say;
 use rusqlite::Connection;
 
 use crate::{Failure, log};
@@ -22,23 +22,8 @@ pub(crate) fn undo_links(conn: &Connection, first: i64) -> Result<(), Failure> {
         return Ok(());
     };
     let deed = log::deed(conn, row.get(0)?)?;
-    let why = Refusal::new("revokes", Message::new("refused-entry-later"));
+    let why = Refusal::new("revokes", say!("refused-entry-later"));
     Err(Failure::unfit(&deed, why))
-}
-
-/// As [`row`], of a journal all of which arrived.
-pub(crate) fn every_row(conn: &Connection) -> Result<(), Failure> {
-    let mut statement = conn.prepare("SELECT DISTINCT noun, row FROM change")?;
-    let mut rows = statement.query([])?;
-    while let Some(found) = rows.next()? {
-        row(
-            conn,
-            log::noun(log::text(found, 0)?)?,
-            log::text(found, 1)?,
-            0,
-        )?;
-    }
-    Ok(())
 }
 
 /// Goes through everything that was ever written about a row, what was taken back too, since that
@@ -53,16 +38,26 @@ pub(crate) fn row(conn: &Connection, noun: Noun, id: &str, first: i64) -> Result
     let mut rows = statement.query([noun.as_str(), id])?;
     let mut state = Row::default();
     while let Some(change) = rows.next()? {
-        state.apply(
-            log::act(log::text(change, 0)?)?,
-            &log::fields(log::text(change, 1)?)?,
-        );
-        let number: i64 = change.get(2)?;
-        if number >= first
-            && let Err(why) = state.check(noun)
-        {
-            return Err(Failure::unfit(&log::deed(conn, number)?, why));
-        }
+        let act = log::act(log::text(change, 0)?)?;
+        let fields = log::fields(log::text(change, 1)?)?;
+        state.apply(act, &fields);
+        left(conn, noun, &state, change.get(2)?, first)?;
+    }
+    Ok(())
+}
+
+/// Refuses the deed of this number if it arrived and leaves a row that makes no sense.
+pub(crate) fn left(
+    conn: &Connection,
+    noun: Noun,
+    state: &Row,
+    number: i64,
+    first: i64,
+) -> Result<(), Failure> {
+    if number >= first
+        && let Err(why) = state.check(noun)
+    {
+        return Err(Failure::unfit(&log::deed(conn, number)?, why));
     }
     Ok(())
 }

@@ -19,7 +19,7 @@
 //!     Ok::<_, Failure>(("Added the bed Lower bank".into(), ()))
 //! })?;
 //! assert_eq!(store.read(|r| r.get::<Bed>(&id))?, bed);
-//! store.undo(DeedId(Uuid::from_u128(4)), now, done.deed)?;
+//! store.undo(DeedId(Uuid::from_u128(4)), now, done.deed, |line| line.to_string())?;
 //! assert_eq!(store.read(|r| r.find::<Bed>(&id))?, None);
 //! # Ok::<(), Failure>(())
 //! ```
@@ -39,6 +39,8 @@ mod open;
 mod project;
 mod read;
 mod rescue;
+#[cfg(test)]
+mod sample;
 mod seal;
 mod search;
 mod settle;
@@ -56,7 +58,9 @@ pub use foreign::Foreign;
 pub use log::DeedRow;
 pub use merge::{Absorbed, RowTally};
 pub use noun::bottle::BottleRow;
-pub use noun::harvest::{HarvestFilter, HarvestPage, HarvestRow, HerbUse, JarUse, YieldSum};
+pub use noun::harvest::{
+    HarvestFilter, HarvestPage, HarvestRow, HerbUse, JarUse, PickingDay, YieldSum,
+};
 pub use noun::jar::{JarFilter, JarRow, JarSum};
 pub use noun::kind::{Kind, KindSum};
 pub use noun::lot::{FreshLeft, LotFilter, LotRow, Overdrawn};
@@ -64,7 +68,8 @@ pub use noun::shelf::{BottleDue, BottleFilter};
 pub use noun::straining::MarcKept;
 pub use noun::supply::SupplyRow;
 pub use noun::tray::{OwnBatch, OwnDry, TrayRow};
-pub use open::Store;
+pub use noun::{Table, counted};
+pub use open::{Store, Voice};
 pub use read::{Counts, Page, Reading};
 pub use rescue::{Rescued, rescue};
 pub use search::Sought;

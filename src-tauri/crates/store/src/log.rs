@@ -1,8 +1,8 @@
 //! Deeds and changes in the file.
 
 use chrono::{DateTime, FixedOffset};
-use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Noun, Row, RowRef};
-use rusqlite::{Connection, OptionalExtension, params};
+use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Line, Noun, Row, RowRef};
+use rusqlite::{CachedStatement, Connection, OptionalExtension, params};
 
 use crate::seal::{Sealing, Written};
 use crate::{Failure, Reading, Store};
@@ -17,7 +17,7 @@ pub struct DeedRow {
     /// Where it was written.
     pub device: DeviceId,
     /// What was done.
-    pub text: String,
+    pub line: Line,
     /// The deed that it took back.
     pub revokes: Option<DeedId>,
     /// Whether it was itself taken back.
@@ -33,7 +33,7 @@ impl Reading<'_> {
     pub fn deeds(&self, limit: usize) -> Result<Vec<DeedRow>, Failure> {
         let mut statement = self.conn.prepare_cached(
             "SELECT id, milliseconds, counter, device, text, revokes,
-                    EXISTS (SELECT 1 FROM revoked WHERE revoked.deed = deed.number)
+                    EXISTS (SELECT 1 FROM revoked WHERE revoked.deed = deed.number), message
              FROM deed ORDER BY number DESC LIMIT ?1",
         )?;
         let mut rows = statement.query([limit as i64])?;
@@ -46,7 +46,10 @@ impl Reading<'_> {
                     counter: row.get(2)?,
                 },
                 device: row.get::<_, String>(3)?.parse()?,
-                text: row.get(4)?,
+                line: Line {
+                    text: row.get(4)?,
+                    message: row.get(7)?,
+                },
                 revokes: row
                     .get::<_, Option<String>>(5)?
                     .map(|id| id.parse())
@@ -78,11 +81,20 @@ impl Store {
     }
 }
 
+/// The columns of a deed by its number: id, milliseconds, counter, device, text, revokes and message, which a file of an
+/// earlier format has not.
+pub(crate) fn columns(conn: &Connection) -> Result<CachedStatement<'_>, Failure> {
+    const SINCE_MESSAGES: &str = "SELECT id, milliseconds, counter, device, text, revokes, message
+         FROM deed WHERE number = ?1";
+    const BEFORE: &str = "SELECT id, milliseconds, counter, device, text, revokes, NULL
+         FROM deed WHERE number = ?1";
+    let found = conn.prepare_cached(SINCE_MESSAGES);
+    Ok(found.or_else(|_| conn.prepare_cached(BEFORE))?)
+}
+
 /// The deed of this number.
 pub(crate) fn deed(conn: &Connection, number: i64) -> Result<Deed, Failure> {
-    let mut statement = conn.prepare_cached(
-        "SELECT id, milliseconds, counter, device, text, revokes FROM deed WHERE number = ?1",
-    )?;
+    let mut statement = columns(conn)?;
     let mut rows = statement.query([number])?;
     let row = rows.next()?.ok_or(Failure::NoSuchDeed)?;
     Ok(Deed {
@@ -97,6 +109,7 @@ pub(crate) fn deed(conn: &Connection, number: i64) -> Result<Deed, Failure> {
             .get::<_, Option<String>>(5)?
             .map(|id| id.parse())
             .transpose()?,
+        message: row.get(6)?,
         changes: changes(conn, number)?,
     })
 }
@@ -203,6 +216,7 @@ pub(crate) fn append(conn: &Connection, deed: &Deed) -> Result<i64, Failure> {
         counter: deed.at.counter,
         device: &device,
         text: &deed.text,
+        message: deed.message.as_deref(),
         revokes: revokes.as_deref(),
     });
     let mut all_fields = Vec::with_capacity(deed.changes.len());
@@ -217,8 +231,8 @@ pub(crate) fn append(conn: &Connection, deed: &Deed) -> Result<i64, Failure> {
         all_fields.push(fields);
     }
     conn.prepare_cached(
-        "INSERT INTO deed (id, milliseconds, counter, device, text, revokes, sum)
-         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7)",
+        "INSERT INTO deed (id, milliseconds, counter, device, text, revokes, sum, message)
+         VALUES (?1, ?2, ?3, ?4, ?5, ?6, ?7, ?8)",
     )?
     .execute(params![
         id,
@@ -228,6 +242,7 @@ pub(crate) fn append(conn: &Connection, deed: &Deed) -> Result<i64, Failure> {
         deed.text,
         revokes,
         sealing.finish(),
+        deed.message,
     ])?;
     let number = conn.last_insert_rowid();
     let mut insert = conn.prepare_cached(
@@ -309,24 +324,18 @@ pub(crate) fn fields(text: &str) -> Result<Fields, Failure> {
 
 #[cfg(test)]
 mod tests {
-    use journal::{Bed, BedId};
+    use journal::BedId;
     use uuid::Uuid;
 
     use super::*;
+    use crate::sample::{bed, now, store};
 
     #[test]
     fn what_was_logged_can_be_neither_changed_nor_erased() {
-        let mut store = Store::in_memory(DeviceId(Uuid::from_u128(1))).unwrap();
-        let bed = Bed {
-            name: "Terrace".into(),
-            wild: false,
-            area_m2: None,
-            note: None,
-        };
-        let now = chrono::DateTime::parse_from_rfc3339("2025-06-01T08:00:00Z").unwrap();
+        let mut store = store();
         store
-            .perform(DeedId(Uuid::from_u128(2)), now, |w| {
-                w.record(&BedId(Uuid::from_u128(3)), &bed)?;
+            .perform(DeedId(Uuid::from_u128(2)), now(), |w| {
+                w.record(&BedId(Uuid::from_u128(3)), &bed("Terrace"))?;
                 Ok::<_, Failure>(("Added a bed".into(), ()))
             })
             .unwrap();

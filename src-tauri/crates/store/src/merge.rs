@@ -4,14 +4,15 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use chrono::{DateTime, FixedOffset};
 use journal::{Deed, HybridTime, Noun};
+use message::Message;
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
-use crate::project::{Touched, project, settle_revocations};
+use crate::project::{Touched, project, rebuild, settle_revocations};
 use crate::sql::quoted;
 use crate::{Failure, Foreign, Store, gate, log, migrate, seal, search};
 
 /// What came in.
-#[derive(Debug, Clone, PartialEq, Eq)]
+#[derive(Debug, Clone, PartialEq)]
 pub struct Absorbed {
     /// Deeds that were not known here.
     pub deeds: usize,
@@ -20,7 +21,7 @@ pub struct Absorbed {
     /// How many rows of each noun came, changed or went.
     pub rows: BTreeMap<Noun, RowTally>,
     /// What the first of them say, in their order.
-    pub told: Vec<String>,
+    pub told: Vec<Message>,
     /// The latest time that one of them claims.
     pub latest: Option<HybridTime>,
 }
@@ -42,6 +43,17 @@ pub struct RowTally {
     pub changed: u64,
     /// Rows that are gone.
     pub gone: u64,
+}
+
+impl RowTally {
+    fn count(&mut self, before: Option<&str>, after: Option<&str>) {
+        match (before, after) {
+            (None, Some(_)) => self.new += 1,
+            (Some(_), None) => self.gone += 1,
+            (before, after) if before != after => self.changed += 1,
+            _ => {}
+        }
+    }
 }
 
 /// More lines than anyone reads.
@@ -124,7 +136,7 @@ impl Store {
                 latest = latest.max(Some(deed.at));
                 arrived.push(log::append(&tx, &deed)?);
                 if told.len() < TOLD {
-                    told.push(deed.text);
+                    told.push(deed.line().told());
                 }
             }
         }
@@ -132,35 +144,19 @@ impl Store {
             gate::undo_links(&tx, last + 1)?;
         }
         seal::recount(&tx)?;
-        let mut changed = BTreeSet::new();
-        let mut rows: BTreeMap<Noun, RowTally> = BTreeMap::new();
-        for (noun, id) in settle_revocations(&tx, &arrived)? {
-            if trust == Trust::Foreign {
-                gate::row(&tx, noun, &id, last + 1)?;
-            }
-            let before = body(&tx, noun, &id)?;
-            let row = log::folded(&tx, noun, &id)?;
-            // Let go of row by row: a journal of many years may come in at once.
-            let mut touched = Touched::default();
-            project(&tx, noun, &id, &row, &mut touched)?;
-            changed.extend(touched.nouns());
-            let tally = rows.entry(noun).or_default();
-            match (before, body(&tx, noun, &id)?) {
-                (None, Some(_)) => tally.new += 1,
-                (Some(_), None) => tally.gone += 1,
-                (before, after) if before != after => tally.changed += 1,
-                _ => {}
-            }
-        }
-        search::follow(&tx)?;
-        rows.retain(|_, tally| *tally != RowTally::default());
+        let first = (trust == Trust::Foreign).then_some(last + 1);
+        let (changed, rows) = if arrived.len() as i64 > last {
+            at_once(&tx, first)?
+        } else {
+            row_by_row(&tx, &arrived, first)?
+        };
         if let Some(aside) = aside.filter(|_| !arrived.is_empty()) {
             migrate::tell(&tx, crate::whole::ASIDE, aside)?;
         }
         tx.commit()?;
         Ok(Absorbed {
             deeds: arrived.len(),
-            changed: changed.into_iter().collect(),
+            changed,
             rows,
             told,
             latest,
@@ -180,12 +176,84 @@ impl Store {
             log::append(&tx, &deed?)?;
         }
         gate::undo_links(&tx, 0)?;
-        gate::every_row(&tx)?;
         seal::recount(&tx)?;
-        crate::project::rebuild(&tx)?;
+        rebuild(&tx, Some(0))?;
         tx.commit()?;
         Ok(())
     }
+}
+
+/// The nouns of which some row reads differently, and how many rows of each noun do.
+type Followed = (Vec<Noun>, BTreeMap<Noun, RowTally>);
+
+/// Lets the tables follow what arrived, one row after the other. `first` is the number of the first deed from outside.
+fn row_by_row(conn: &Connection, arrived: &[i64], first: Option<i64>) -> Result<Followed, Failure> {
+    let mut changed = BTreeSet::new();
+    let mut rows: BTreeMap<Noun, RowTally> = BTreeMap::new();
+    for (noun, id) in settle_revocations(conn, arrived)? {
+        if let Some(first) = first {
+            gate::row(conn, noun, &id, first)?;
+        }
+        let before = body(conn, noun, &id)?;
+        let row = log::folded(conn, noun, &id)?;
+        // Let go of row by row: a journal of many years may come in at once.
+        let mut touched = Touched::default();
+        project(conn, noun, &id, &row, &mut touched)?;
+        changed.extend(touched.nouns());
+        let after = body(conn, noun, &id)?;
+        rows.entry(noun)
+            .or_default()
+            .count(before.as_deref(), after.as_deref());
+    }
+    search::follow(conn)?;
+    rows.retain(|_, tally| *tally != RowTally::default());
+    Ok((changed.into_iter().collect(), rows))
+}
+
+/// As [`row_by_row`], by making all tables anew: where more arrives than was there, that takes a part of the time.
+fn at_once(conn: &Connection, first: Option<i64>) -> Result<Followed, Failure> {
+    let mut before: BTreeMap<Noun, BTreeMap<String, blake3::Hash>> = BTreeMap::new();
+    for &noun in Noun::ALL {
+        each_body(conn, noun, |id, body| {
+            let hash = blake3::hash(body.as_bytes());
+            before.entry(noun).or_default().insert(id.to_owned(), hash);
+        })?;
+    }
+    rebuild(conn, first)?;
+    let mut rows: BTreeMap<Noun, RowTally> = BTreeMap::new();
+    for &noun in Noun::ALL {
+        let mut there = before.remove(&noun).unwrap_or_default();
+        let mut tally = RowTally::default();
+        each_body(conn, noun, |id, body| match there.remove(id) {
+            None => tally.new += 1,
+            Some(before) if before != blake3::hash(body.as_bytes()) => tally.changed += 1,
+            Some(_) => {}
+        })?;
+        tally.gone = there.len() as u64;
+        if tally != RowTally::default() {
+            rows.insert(noun, tally);
+        }
+    }
+    // What is left of a lot changes with any row that draws from it.
+    let changed = Noun::ALL
+        .iter()
+        .copied()
+        .filter(|noun| *noun != Noun::Discard);
+    Ok((changed.collect(), rows))
+}
+
+fn each_body(
+    conn: &Connection,
+    noun: Noun,
+    mut each: impl FnMut(&str, &str),
+) -> Result<(), Failure> {
+    let sql = format!("SELECT id, body FROM {}", quoted(noun.as_str()));
+    let mut statement = conn.prepare(&sql)?;
+    let mut rows = statement.query([])?;
+    while let Some(row) = rows.next()? {
+        each(log::text(row, 0)?, log::text(row, 1)?);
+    }
+    Ok(())
 }
 
 /// Where deeds come from.
@@ -205,4 +273,89 @@ pub(crate) fn body(conn: &Connection, noun: Noun, id: &str) -> Result<Option<Str
         ))?
         .query_row([id], |row| row.get(0))
         .optional()?)
+}
+
+#[cfg(test)]
+mod tests {
+    use journal::{Bed, BedId, DeedId};
+    use uuid::Uuid;
+
+    use super::*;
+    use crate::sample::{bed, now, store};
+
+    /// Three beds; later one more, one of another name, one struck, and one that is as before since that was taken back.
+    fn history() -> (Vec<Deed>, Vec<Deed>) {
+        let mut store = store();
+        let now = now();
+        let mut number = 100;
+        let mut deed = || {
+            number += 1;
+            DeedId(Uuid::from_u128(number))
+        };
+        let id = |number| BedId(Uuid::from_u128(number));
+        let done = |it| Ok::<_, Failure>((journal::Line::from(it), ()));
+        for number in 1..=3 {
+            let bed = bed(&format!("Terrace {number}"));
+            let write = |w: &mut crate::Writing<'_>| w.record(&id(number), &bed);
+            let written =
+                store.perform(deed(), now, |w| write(w).and_then(|()| done("Added a bed")));
+            written.unwrap();
+        }
+        let mut first = Vec::new();
+        store
+            .each_deed(|deed| {
+                first.push(deed);
+                Ok(())
+            })
+            .unwrap();
+        let mut perform = |write: &dyn Fn(&mut crate::Writing<'_>) -> Result<(), Failure>| {
+            let deed = deed();
+            let written =
+                store.perform(deed, now, |w| write(w).and_then(|()| done("Changed a bed")));
+            written.unwrap();
+            deed
+        };
+        perform(&|w| w.record(&id(4), &bed("Slope")));
+        perform(&|w| w.correct(&id(1), &bed("Wall")));
+        perform(&|w| w.strike::<Bed>(&id(2)));
+        let undone = perform(&|w| w.correct(&id(3), &bed("Ditch")));
+        store
+            .undo(deed(), now, undone, |line| line.to_string())
+            .unwrap();
+        let mut all = Vec::new();
+        store
+            .each_deed(|deed| {
+                all.push(deed);
+                Ok(())
+            })
+            .unwrap();
+        (first.clone(), all.split_off(first.len()))
+    }
+
+    #[test]
+    fn both_ways_to_follow_tell_the_same_and_leave_the_same() {
+        let (first, later) = history();
+        let followed = [at_once, |conn: &Connection, _| {
+            let last: i64 = conn.query_row("SELECT max(number) FROM deed", [], |row| row.get(0))?;
+            row_by_row(conn, &(4..=last).collect::<Vec<_>>(), None)
+        }]
+        .map(
+            |follow: fn(&Connection, Option<i64>) -> Result<Followed, Failure>| {
+                let mut store = store();
+                store.absorb(first.clone()).unwrap();
+                for deed in &later {
+                    log::append(&store.conn, deed).unwrap();
+                }
+                let (_, rows) = follow(&store.conn, None).unwrap();
+                (rows, store.tables().unwrap())
+            },
+        );
+        let expected = RowTally {
+            new: 1,
+            changed: 1,
+            gone: 1,
+        };
+        assert_eq!(followed[0].0, BTreeMap::from([(Noun::Bed, expected)]));
+        assert_eq!(followed[0], followed[1]);
+    }
 }

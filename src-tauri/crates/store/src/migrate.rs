@@ -16,6 +16,9 @@ const MIGRATIONS: &[&str] = &[
     include_str!("../migrations/0002_pantry.sql"),
     include_str!("../migrations/0003_ph_and_lost.sql"),
     include_str!("../migrations/0004_sums.sql"),
+    include_str!("../migrations/0005_messages.sql"),
+    include_str!("../migrations/0006_portraits.sql"),
+    include_str!("../migrations/0007_pictured_herbs.sql"),
 ];
 
 /// The format from which every deed carries its checksum.
@@ -37,9 +40,11 @@ pub(crate) fn number(conn: &Connection, pragma: &str) -> Result<i32, Failure> {
 }
 
 /// The tables of the log alone, in the pages in which every journal has them: they are the first
-/// that are made, and no page is ever moved.
+/// that are made, and no page is ever moved. Columns that came later are empty where a deed has none.
 pub(crate) fn log_alone(conn: &Connection) -> Result<(), Failure> {
-    Ok(conn.execute_batch(MIGRATIONS[0])?)
+    conn.execute_batch(MIGRATIONS[0])?;
+    let later = "ALTER TABLE deed ADD COLUMN sum BLOB; ALTER TABLE deed ADD COLUMN message TEXT;";
+    Ok(conn.execute_batch(later)?)
 }
 
 /// Refuses a file that is no journal, or that a newer version wrote.
@@ -87,10 +92,8 @@ pub(crate) fn bring_up_to_date(
     let stamp = stamp();
     if about(conn, "tables")?.as_deref() != Some(&stamp) {
         drop_made_tables(conn)?;
-        for sql in noun::TABLES {
-            conn.execute_batch(sql)?;
-        }
-        project::rebuild(conn)?;
+        conn.execute_batch(&noun::tables())?;
+        project::rebuild(conn, None)?;
         tell(conn, "tables", &stamp)?;
     }
     match about(conn, "device")? {
@@ -163,10 +166,11 @@ fn drop_made_tables(conn: &Connection) -> Result<(), Failure> {
 /// Stands for the SQL of the tables made from the log (64-bit FNV-1a), so that
 /// an edit of theirs can never be forgotten here.
 fn stamp() -> String {
-    let bytes = noun::TABLES.iter().flat_map(|sql| sql.bytes());
-    let hash = bytes.fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| {
-        (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3)
-    });
+    let hash = noun::tables()
+        .bytes()
+        .fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| {
+            (hash ^ u64::from(byte)).wrapping_mul(0x0000_0100_0000_01b3)
+        });
     format!("{hash:016x}-{FILLING}")
 }
 
@@ -174,11 +178,12 @@ fn stamp() -> String {
 mod tests {
     use std::path::Path;
 
-    use journal::{Bed, BedId, DeedId};
+    use journal::{BedId, DeedId};
     use uuid::Uuid;
 
     use super::*;
     use crate::Store;
+    use crate::sample::{bed, now};
 
     fn open(path: &Path) -> Store {
         Store::open(path, DeviceId(Uuid::from_u128(1))).unwrap()
@@ -189,13 +194,7 @@ mod tests {
         let folder = tempfile::tempdir().unwrap();
         let path = folder.path().join("journal.sqlite");
         let mut store = open(&path);
-        let bed = Bed {
-            name: "Terrace".into(),
-            wild: false,
-            area_m2: None,
-            note: None,
-        };
-        let now = chrono::DateTime::parse_from_rfc3339("2025-06-01T08:00:00Z").unwrap();
+        let (bed, now) = (bed("Terrace"), now());
         for number in 0..3 {
             store
                 .perform(DeedId(Uuid::from_u128(10 + number)), now, |w| {
@@ -209,6 +208,7 @@ mod tests {
                 DeedId(Uuid::from_u128(30)),
                 now,
                 DeedId(Uuid::from_u128(11)),
+                |line| line.to_string(),
             )
             .unwrap();
         let tables = store.tables().unwrap();
@@ -240,7 +240,7 @@ mod tests {
         drop(open(&path));
         // SQLite file format 1.3: user version at 60, application id at 68, both big-endian.
         let bytes = std::fs::read(&path).unwrap();
-        assert_eq!(bytes[60..64], 4_u32.to_be_bytes());
+        assert_eq!(bytes[60..64], 7_u32.to_be_bytes());
         assert_eq!(&bytes[68..72], b"TRUG");
     }
 }

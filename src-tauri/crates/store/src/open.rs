@@ -4,6 +4,7 @@ use std::path::Path;
 use std::time::Duration;
 
 use journal::{DeviceId, HybridTime};
+use message::Message;
 use rusqlite::config::DbConfig;
 use rusqlite::limits::Limit;
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
@@ -20,6 +21,9 @@ pub struct Store {
     pub(crate) device: DeviceId,
 }
 
+/// How the line of a deed is said, in the language of the moment.
+pub type Voice = fn(&Message) -> String;
+
 impl Store {
     /// Opens the journal at `path`, making it if there is none, bringing it to
     /// the present format, and finishing what a kill left half written.
@@ -32,6 +36,20 @@ impl Store {
     /// [`Failure::StorageFull`], [`Failure::Busy`]; the file is then as before.
     pub fn open(path: &Path, new_device: DeviceId) -> Result<Self, Failure> {
         Self::with(Connection::open(path)?, new_device)
+    }
+
+    /// A copy of a journal at `path` that is thrown away after it was looked at: what is written to it need not outlast a
+    /// loss of power, and what fails cannot be taken back.
+    ///
+    /// # Errors
+    /// As [`Store::open`].
+    pub fn scratch(path: &Path, device: DeviceId) -> Result<Self, Failure> {
+        let store = Self::open(path, device)?;
+        store.conn.pragma_update(None, "journal_mode", "OFF")?;
+        store.conn.pragma_update(None, "synchronous", "OFF")?;
+        // Twenty years come in and go through the indexes in no order.
+        store.conn.pragma_update(None, "cache_size", -65_536)?;
+        Ok(store)
     }
 
     /// A journal that is gone when it is dropped.

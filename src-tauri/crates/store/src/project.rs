@@ -7,8 +7,9 @@ use journal::{Noun, Row, RowRef, Source, of_noun};
 use rusqlite::{Connection, params};
 
 use crate::ledger::{self, Holding};
-use crate::noun::Table;
-use crate::{Failure, log, search, shelf};
+use crate::noun::{self, Table};
+use crate::sql::quoted;
+use crate::{Failure, gate, log, search, shelf};
 
 /// What a deed has touched so far.
 #[derive(Debug, Default)]
@@ -148,39 +149,54 @@ pub(crate) fn settle_revocations(
     Ok(affected)
 }
 
-/// Fills empty tables from the log.
-pub(crate) fn rebuild(conn: &Connection) -> Result<(), Failure> {
+/// Empties the tables and fills them from the log. With `first`, the number of the first deed that came from another file, a
+/// deed from there on that leaves a row that makes no sense is refused.
+pub(crate) fn rebuild(conn: &Connection, first: Option<i64>) -> Result<(), Failure> {
+    for table in noun::made() {
+        conn.execute(&format!("DELETE FROM {}", quoted(table)), [])?;
+    }
     let mut all = conn.prepare("SELECT number FROM deed WHERE revokes IS NOT NULL")?;
     let undoing: Vec<i64> = all
         .query_map([], |row| row.get(0))?
         .collect::<Result<_, _>>()?;
     settle_revocations(conn, &undoing)?;
     let mut changes = conn.prepare(
-        "SELECT change.noun, change.row, change.act, change.fields
+        "SELECT change.noun, change.row, change.act, change.fields, change.deed,
+                change.deed IN (SELECT deed FROM revoked)
          FROM change JOIN deed ON deed.number = change.deed
-         WHERE change.deed NOT IN (SELECT deed FROM revoked)
          ORDER BY change.noun, change.row, milliseconds, counter, device, id, position",
     )?;
     let mut found = changes.query([])?;
-    let mut current: Option<(RowRef, Row)> = None;
+    let mut current: Option<Folding> = None;
     while let Some(change) = found.next()? {
-        let key = (
-            log::noun(&change.get::<_, String>(0)?)?,
-            change.get::<_, String>(1)?,
-        );
-        if current.as_ref().is_none_or(|(present, _)| *present != key) {
-            if let Some(((noun, id), row)) = current.take() {
-                place(conn, noun, &id, &row)?;
+        let (noun, id) = (log::noun(log::text(change, 0)?)?, log::text(change, 1)?);
+        if current
+            .as_ref()
+            .is_none_or(|row| (row.noun, row.id.as_str()) != (noun, id))
+        {
+            let begun = Folding {
+                noun,
+                id: id.to_owned(),
+                counts: Row::default(),
+                written: Row::default(),
+            };
+            if let Some(done) = current.replace(begun) {
+                place(conn, done.noun, &done.id, &done.counts)?;
             }
-            current = Some((key, Row::default()));
         }
-        if let Some((_, row)) = &mut current {
-            let act = log::act(&change.get::<_, String>(2)?)?;
-            row.apply(act, &log::fields(&change.get::<_, String>(3)?)?);
+        let Some(row) = &mut current else { continue };
+        let act = log::act(log::text(change, 2)?)?;
+        let fields = log::fields(log::text(change, 3)?)?;
+        if let Some(first) = first {
+            row.written.apply(act, &fields);
+            gate::left(conn, noun, &row.written, change.get(4)?, first)?;
+        }
+        if !change.get(5)? {
+            row.counts.apply(act, &fields);
         }
     }
-    if let Some(((noun, id), row)) = current {
-        place(conn, noun, &id, &row)?;
+    if let Some(done) = current {
+        place(conn, done.noun, &done.id, &done.counts)?;
     }
     conn.execute(
         "INSERT INTO lot (noun, id, came_in, remains, picked_ms, herb)
@@ -199,4 +215,14 @@ pub(crate) fn rebuild(conn: &Connection) -> Result<(), Failure> {
     )?;
     shelf::rebuild(conn)?;
     search::rebuild(conn)
+}
+
+/// A row while its changes are gone through.
+struct Folding {
+    noun: Noun,
+    id: String,
+    /// By what counts.
+    counts: Row,
+    /// By everything that was ever written, what was taken back too, since that may count again.
+    written: Row,
 }

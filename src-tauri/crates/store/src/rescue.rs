@@ -6,10 +6,11 @@ use std::io::Write as _;
 use std::path::Path;
 
 use chrono::{DateTime, FixedOffset};
-use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, Noun};
+use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, Line, Noun};
+use message::say;
 use rusqlite::Connection;
 
-use crate::open::about;
+use crate::open::{Voice, about};
 use crate::sql::quoted;
 use crate::whole::only_to_read;
 use crate::{Failure, Store, log, merge, migrate};
@@ -35,7 +36,7 @@ const PAGE: usize = 4096;
 
 /// Reads what can be read of the journal at `damaged`, which is only read, into a new journal at
 /// `fresh`. Rows whose deeds are lost are recorded as they stood by one deed that says so. What the
-/// device noted under the keys of `notes` is taken along.
+/// device noted under the keys of `notes` is taken along; `voice` says the line of that deed.
 ///
 /// # Errors
 /// A failure to write the new journal. What cannot be read is no error; [`Rescued`] counts it.
@@ -46,6 +47,7 @@ pub fn rescue(
     new_device: DeviceId,
     deed: DeedId,
     now: DateTime<FixedOffset>,
+    voice: Voice,
 ) -> Result<Rescued, Failure> {
     let mut rescued = Rescued::default();
     let pages = fresh.with_extension("pages");
@@ -91,15 +93,13 @@ pub fn rescue(
     rescued.deeds += take_in(&mut store, whole, &mut rescued.lost)?;
     let changes = standing(&conn, &store, &mut rescued)?;
     if !changes.is_empty() {
-        let text = format!(
-            "Saved {} entries of a damaged journal as they stood",
-            changes.len()
-        );
+        let line = Line::said(&say!("deed-rescued", count = changes.len()), voice);
         let rescue = Deed {
             id: deed,
             at: log::next_time(&store.conn, now, &changes, None)?,
             device: store.device,
-            text,
+            text: line.text,
+            message: line.message,
             revokes: None,
             changes,
         };

@@ -1,6 +1,7 @@
 //! The checksum that every deed carries, and the count of every device's deeds: so a digit that
 //! changed in the log is found, and so is a deed that is gone.
 
+use rusqlite::types::ValueRef;
 use rusqlite::{Connection, OptionalExtension};
 
 use crate::{Failure, log};
@@ -15,6 +16,7 @@ pub(crate) struct Written<'a> {
     pub counter: u32,
     pub device: &'a str,
     pub text: &'a str,
+    pub message: Option<&'a str>,
     pub revokes: Option<&'a str>,
 }
 
@@ -31,6 +33,10 @@ impl Sealing {
         sealing.part(deed.device.as_bytes());
         sealing.part(deed.text.as_bytes());
         sealing.part(deed.revokes.unwrap_or_default().as_bytes());
+        // The sums of older deeds know of none.
+        if let Some(message) = deed.message {
+            sealing.part(message.as_bytes());
+        }
         sealing
     }
 
@@ -55,22 +61,22 @@ impl Sealing {
 
 /// The checksum of a deed as the file holds it now.
 pub(crate) fn sum_of(conn: &Connection, number: i64) -> Result<[u8; BYTES], Failure> {
-    let mut statement = conn.prepare_cached(
-        "SELECT id, milliseconds, counter, device, text, revokes FROM deed WHERE number = ?1",
-    )?;
+    let mut statement = log::columns(conn)?;
     let mut rows = statement.query([number])?;
     let row = rows.next()?.ok_or(Failure::NoSuchDeed)?;
     let text = |place: usize| log::text(row, place);
+    let text_or_none = |place: usize| match row.get_ref(place)? {
+        ValueRef::Null => Ok(None),
+        _ => text(place).map(Some),
+    };
     let mut sealing = Sealing::of(&Written {
         id: text(0)?,
         milliseconds: row.get(1)?,
         counter: row.get(2)?,
         device: text(3)?,
         text: text(4)?,
-        revokes: match row.get_ref(5)? {
-            rusqlite::types::ValueRef::Null => None,
-            _ => Some(text(5)?),
-        },
+        revokes: text_or_none(5)?,
+        message: text_or_none(6)?,
     });
     let mut statement = conn.prepare_cached(
         "SELECT noun, row, act, fields FROM change WHERE deed = ?1 ORDER BY position",

@@ -3,7 +3,7 @@
 //! What was done becomes searchable when something is looked for, or by the [`BATCH`]: an index of
 //! words takes several deeds at once for little more than one, and a deed need not wait for it.
 
-use journal::{Bed, Bottle, Harvest, Herb, Jar, Noun, Recipe, Supply, Tray};
+use journal::{Noun, of_noun};
 use rusqlite::{Connection, OptionalExtension, params};
 
 use crate::migrate::tell;
@@ -13,14 +13,14 @@ use crate::{Failure, Reading, log};
 
 /// What a row is found by.
 #[derive(Debug, Default)]
-pub(crate) struct Words {
+pub struct Words {
     text: String,
     links: String,
     at_ms: i64,
 }
 
 impl Words {
-    fn of(texts: &[Option<&str>]) -> Self {
+    pub(crate) fn of(texts: &[Option<&str>]) -> Self {
         let text: Vec<&str> = texts.iter().flatten().copied().collect();
         Self {
             text: text.join(" "),
@@ -28,7 +28,7 @@ impl Words {
         }
     }
 
-    fn linked<'a>(mut self, keys: impl IntoIterator<Item = &'a str>) -> Self {
+    pub(crate) fn linked<'a>(mut self, keys: impl IntoIterator<Item = &'a str>) -> Self {
         for key in keys {
             self.links.push_str(&letters(key));
             self.links.push(' ');
@@ -36,7 +36,7 @@ impl Words {
         self
     }
 
-    fn at(mut self, ms: i64) -> Self {
+    pub(crate) fn at(mut self, ms: i64) -> Self {
         self.at_ms = ms;
         self
     }
@@ -45,99 +45,6 @@ impl Words {
 /// A key as one word: dashes would split it.
 fn letters(key: &str) -> String {
     key.chars().filter(|c| c.is_alphanumeric()).collect()
-}
-
-/// What a noun is found by.
-trait Worded {
-    fn words(&self) -> Words;
-}
-
-impl Worded for Herb {
-    fn words(&self) -> Words {
-        Words::of(&[
-            Some(&self.common),
-            self.latin.as_deref(),
-            self.note.as_deref(),
-        ])
-    }
-}
-
-impl Worded for Bed {
-    fn words(&self) -> Words {
-        Words::of(&[Some(&self.name), self.note.as_deref()])
-    }
-}
-
-impl Worded for Harvest {
-    fn words(&self) -> Words {
-        let bed = self.bed.map(|id| id.to_string());
-        Words::of(&[
-            Some(self.code.as_str()),
-            Some(&self.part),
-            self.stage.as_deref(),
-            self.note.as_deref(),
-        ])
-        .linked([self.herb.as_str()].into_iter().chain(bed.as_deref()))
-        .at(self.picked_at.timestamp_millis())
-    }
-}
-
-impl Worded for Tray {
-    fn words(&self) -> Words {
-        Words::of(&[
-            Some(self.code.as_str()),
-            Some(&self.name),
-            self.note.as_deref(),
-        ])
-        .at(self.started_at.timestamp_millis())
-    }
-}
-
-impl Worded for Supply {
-    fn words(&self) -> Words {
-        Words::of(&[Some(&self.name)])
-    }
-}
-
-impl Worded for Jar {
-    fn words(&self) -> Words {
-        let failed = self.failed.as_ref().map(|failed| failed.reason.as_str());
-        Words::of(&[
-            Some(self.code.as_str()),
-            Some(&self.name),
-            Some(&self.preparation),
-            self.place.as_deref(),
-            self.note.as_deref(),
-            failed,
-        ])
-        .linked(self.plants.iter().map(|plant| plant.herb.as_str()))
-        .at(self.poured_at.timestamp_millis())
-    }
-}
-
-impl Worded for Bottle {
-    fn words(&self) -> Words {
-        let end = self.end.as_ref();
-        Words::of(&[
-            Some(self.code.as_str()),
-            self.place.as_deref(),
-            self.note.as_deref(),
-            end.and_then(|end| end.to.as_deref()),
-            end.and_then(|end| end.reason.as_deref()),
-        ])
-        .at(self.filled_at.timestamp_millis())
-    }
-}
-
-impl Worded for Recipe {
-    fn words(&self) -> Words {
-        Words::of(&[
-            Some(&self.name),
-            Some(&self.preparation),
-            self.note.as_deref(),
-        ])
-        .linked(self.plants.iter().map(|plant| plant.herb.as_str()))
-    }
 }
 
 /// Where a page stands among all, so that those found come out latest first without being sorted:
@@ -245,29 +152,10 @@ fn put(conn: &Connection, rows: &[(Noun, String)]) -> Result<(), Failure> {
 
 /// What a row says now; nothing of one that is gone, or is found through what it belongs to.
 fn words(conn: &Connection, noun: Noun, id: &str) -> Result<Option<Words>, Failure> {
-    fn of<N: Worded + Table>(conn: &Connection, id: &str) -> Result<Option<Words>, Failure> {
-        Ok(find::<N>(conn, id)?.map(|row| row.words()))
-    }
-    match noun {
-        Noun::Herb => of::<Herb>(conn, id),
-        Noun::Bed => of::<Bed>(conn, id),
-        Noun::Harvest => of::<Harvest>(conn, id),
-        Noun::Tray => of::<Tray>(conn, id),
-        Noun::Supply => of::<Supply>(conn, id),
-        Noun::Jar => of::<Jar>(conn, id),
-        Noun::Bottle => of::<Bottle>(conn, id),
-        Noun::Recipe => of::<Recipe>(conn, id),
-        Noun::Photo
-        | Noun::Weighing
-        | Noun::Discard
-        | Noun::Setting
-        | Noun::Shake
-        | Noun::Straining
-        | Noun::Use
-        | Noun::Check
-        | Noun::Dropper
-        | Noun::Plan => Ok(None),
-    }
+    of_noun!(noun, N => match N::WORDS {
+        Some(words) => Ok(find::<N>(conn, id)?.map(|row| words(&row))),
+        None => Ok(None),
+    })
 }
 
 fn removed(conn: &Connection, noun: Noun, id: &str) -> Result<Option<Line>, Failure> {

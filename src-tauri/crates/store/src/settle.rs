@@ -2,10 +2,11 @@
 
 use chrono::DateTime;
 use journal::{Amount, Noun, Source, Tray, weighings_fit};
+use message::{Message, say};
 use rusqlite::Connection;
 
 use crate::ledger;
-use crate::name::{capitalised, joined, name_of, resting_on};
+use crate::name::{amount_of, joined, name_of, resting_on};
 use crate::noun::find;
 use crate::project::Touched;
 use crate::{Failure, log};
@@ -14,8 +15,8 @@ use crate::{Failure, log};
 pub(crate) enum Occasion<'a> {
     /// A new deed.
     Performed,
-    /// The taking back of the deed with this text.
-    TakenBack(&'a str),
+    /// The taking back of the deed that says this.
+    TakenBack(&'a Message),
 }
 
 /// Refuses a state in which a row needs another that does not exist, or a lot
@@ -76,22 +77,20 @@ fn nothing_rests_on(
 ) -> Result<(), Failure> {
     let mut names = resting_on(conn, noun, id)?;
     if names.is_empty() && log::folded(conn, noun, id)?.is_orphan() {
-        names.push("a later correction of it".into());
+        names.push(say!("row-later-correction"));
     }
     if names.is_empty() {
         return Ok(());
     }
-    let (names, rest) = (
-        joined(&names),
-        if names.len() == 1 { "rests" } else { "rest" },
-    );
-    let message = match occasion {
-        Occasion::Performed => format!("This cannot be struck while {names} {rest} on it."),
-        Occasion::TakenBack(text) => format!(
-            "“{text}” cannot be taken back while {names} {rest} on it; take that back first."
-        ),
-    };
-    Err(Failure::RestedOn { message })
+    let (count, names) = (names.len(), joined(&names));
+    Err(Failure::RestedOn {
+        message: match occasion {
+            Occasion::Performed => say!("delete-rested", names, count),
+            Occasion::TakenBack(what) => {
+                say!("undo-rested", deed = (*what).clone(), names, count)
+            }
+        },
+    })
 }
 
 fn overdrawn(
@@ -103,46 +102,42 @@ fn overdrawn(
 ) -> Result<Failure, Failure> {
     let (noun, id) = source.row();
     let name = name_of(conn, noun, &id)?;
-    let unit = source.unit().symbol();
+    let amount = |amount| amount_of(source, amount);
     let drawn = now.came_in - now.left;
     let drawn_before = before.came_in - before.left;
     let shrank = now.came_in < before.came_in;
-    if let (Occasion::TakenBack(text), true) = (occasion, shrank) {
-        let names = resting_on(conn, noun, &id)?;
+    if let (Occasion::TakenBack(what), true) = (occasion, shrank) {
         return Ok(Failure::RestedOn {
-            message: format!(
-                "“{text}” cannot be taken back: {name} would hold {} {unit}, but {} took {} {unit} from it; take that back first.",
-                now.came_in.get(),
-                joined(&names),
-                drawn.get()
+            message: say!(
+                "undo-overdrawn",
+                deed = (*what).clone(),
+                name,
+                has = amount(now.came_in),
+                names = joined(&resting_on(conn, noun, &id)?),
+                taken = amount(drawn),
             ),
         });
     }
     let message = if shrank {
-        format!(
-            "{} has already given {} {unit}, so it cannot have been {} {unit}.",
-            capitalised(&name),
-            drawn.get(),
-            now.came_in.get()
+        say!(
+            "given-already",
+            name,
+            taken = amount(drawn),
+            has = amount(now.came_in)
         )
     } else if noun == Noun::Jar && now.came_in == Amount::ZERO {
-        format!(
-            "{} is not strained yet; strain it before bottles are filled from it.",
-            capitalised(&name)
-        )
+        say!("not-strained-yet", name)
     } else if noun == Noun::Tray && now.came_in == Amount::ZERO {
-        let name = capitalised(&name);
-        if find::<Tray>(conn, &id)?.is_some_and(|tray| tray.lost.is_some()) {
-            format!("{name} was thrown away while it was drying; nothing can be taken from it.")
-        } else {
-            format!("{name} is still drying; take it down before its plant is used.")
+        match find::<Tray>(conn, &id)?.is_some_and(|tray| tray.lost.is_some()) {
+            true => say!("thrown-away-while-drying", name),
+            false => say!("still-drying", name),
         }
     } else {
-        format!(
-            "{} has {} {unit} left; {} {unit} cannot be taken from it.",
-            capitalised(&name),
-            before.left.get(),
-            (drawn - drawn_before).get()
+        say!(
+            "not-enough-left",
+            name,
+            left = amount(before.left),
+            wanted = amount(drawn - drawn_before),
         )
     };
     Ok(Failure::NotEnough {

@@ -3,15 +3,17 @@
 use std::collections::BTreeSet;
 
 use chrono::{DateTime, FixedOffset};
-use journal::{Deed, DeedId};
+use journal::{Deed, DeedId, Line};
+use message::say;
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
+use crate::open::Voice;
 use crate::project::{Touched, project, settle_revocations};
 use crate::settle::{Occasion, settle};
 use crate::{Done, Failure, Store, log, seal, search};
 
 impl Store {
-    /// Takes a deed back, and says so in one line. Taking back the taking back
+    /// Takes a deed back, and says so in one line, said by `voice`. Taking back the taking back
     /// does it again.
     ///
     /// # Errors
@@ -23,33 +25,34 @@ impl Store {
         deed: DeedId,
         now: DateTime<FixedOffset>,
         target: DeedId,
-    ) -> Result<(Done, String), Failure> {
+        voice: Voice,
+    ) -> Result<(Done, Line), Failure> {
         let device = self.device;
         let tx = self
             .conn
             .transaction_with_behavior(TransactionBehavior::Immediate)?;
-        let found: Option<(String, Option<String>, bool)> = tx
+        let found: Option<(Line, Option<String>, bool)> = tx
             .prepare_cached(
-                "SELECT text, revokes, EXISTS (SELECT 1 FROM revoked WHERE deed = number)
+                "SELECT text, message, revokes, EXISTS (SELECT 1 FROM revoked WHERE deed = number)
                  FROM deed WHERE id = ?1",
             )?
             .query_row([target.to_string()], |row| {
-                Ok((row.get(0)?, row.get(1)?, row.get(2)?))
+                Ok((line(row)?, row.get(2)?, row.get(3)?))
             })
             .optional()?;
         let Some((text, revokes, is_undone)) = found else {
             return Err(Failure::NoSuchDeed);
         };
         if is_undone {
-            return Err(Failure::AlreadyUndone(text));
+            return Err(Failure::AlreadyUndone(text.told()));
         }
-        let (what, depth) = origin(&tx, text, revokes)?;
-        let told = if depth % 2 == 0 {
-            "Took back"
-        } else {
-            "Did again"
+        let (origin, depth) = origin(&tx, text, revokes)?;
+        let what = origin.told();
+        let message = match depth % 2 {
+            0 => say!("deed-undone", what = what.clone()),
+            _ => say!("deed-redone", what = what.clone()),
         };
-        let line = format!("{told}: {what}");
+        let line = Line::said(&message, voice);
         seal::count(&tx, &device.to_string())?;
         let number = log::append(
             &tx,
@@ -57,7 +60,8 @@ impl Store {
                 id: deed,
                 at: log::next_time(&tx, now, &[], Some(target))?,
                 device,
-                text: line.clone(),
+                text: line.text.clone(),
+                message: line.message.clone(),
                 revokes: Some(target),
                 changes: Vec::new(),
             },
@@ -74,20 +78,24 @@ impl Store {
     }
 }
 
-/// The text of the deed at the end of a chain of taking back, and how many
+/// What a deed says, by its columns `text` and `message`.
+fn line(row: &rusqlite::Row<'_>) -> rusqlite::Result<Line> {
+    Ok(Line {
+        text: row.get(0)?,
+        message: row.get(1)?,
+    })
+}
+
+/// What the deed at the end of a chain of taking back says, and how many
 /// links lead to it.
-fn origin(
-    conn: &Connection,
-    text: String,
-    revokes: Option<String>,
-) -> Result<(String, u32), Failure> {
-    let (mut words, mut next, mut depth) = (text, revokes, 0);
+fn origin(conn: &Connection, first: Line, revokes: Option<String>) -> Result<(Line, u32), Failure> {
+    let (mut words, mut next, mut depth) = (first, revokes, 0);
     let mut seen = BTreeSet::new();
     // A log that was damaged may lead back to where it came from.
     while let Some(id) = next.filter(|id| seen.insert(id.clone())) {
-        let found: Option<(String, Option<String>)> = conn
-            .prepare_cached("SELECT text, revokes FROM deed WHERE id = ?1")?
-            .query_row([id], |row| Ok((row.get(0)?, row.get(1)?)))
+        let found: Option<(Line, Option<String>)> = conn
+            .prepare_cached("SELECT text, message, revokes FROM deed WHERE id = ?1")?
+            .query_row([id], |row| Ok((line(row)?, row.get(2)?)))
             .optional()?;
         let Some(found) = found else { break };
         (words, next) = found;

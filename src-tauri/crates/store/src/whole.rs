@@ -193,7 +193,7 @@ impl Store {
     /// # Errors
     /// [`Failure::Damaged`] or a failure to read.
     pub fn glance(&self) -> Result<(), Failure> {
-        for table in noun::MADE {
+        for table in noun::made() {
             let sql = format!("SELECT EXISTS (SELECT 1 FROM {})", quoted(table));
             self.conn.query_row(&sql, [], |_| Ok(()))?;
         }

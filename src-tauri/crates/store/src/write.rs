@@ -3,7 +3,7 @@
 use std::ops::Deref;
 
 use chrono::{DateTime, FixedOffset};
-use journal::{Act, Change, Deed, DeedId, Fields, Noun, RowRef};
+use journal::{Act, Change, Deed, DeedId, Fields, Line, Noun, RowRef};
 use rusqlite::{Connection, TransactionBehavior};
 use serde_json::Value;
 
@@ -142,7 +142,7 @@ impl Store {
         &mut self,
         deed: DeedId,
         now: DateTime<FixedOffset>,
-        body: impl FnOnce(&mut Writing<'_>) -> Result<(String, T), E>,
+        body: impl FnOnce(&mut Writing<'_>) -> Result<(Line, T), E>,
     ) -> Result<(Done, T), E> {
         let device = self.device;
         let tx = self
@@ -154,7 +154,7 @@ impl Store {
             changes: Vec::new(),
             touched: Touched::default(),
         };
-        let (text, value) = body(&mut writing)?;
+        let (line, value) = body(&mut writing)?;
         let Writing {
             changes, touched, ..
         } = writing;
@@ -169,7 +169,8 @@ impl Store {
                 id: deed,
                 at,
                 device,
-                text,
+                text: line.text,
+                message: line.message,
                 revokes: None,
                 changes,
             },

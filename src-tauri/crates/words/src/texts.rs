@@ -1,23 +1,22 @@
 //! The catalogue of messages: Fluent files, one folder a language, one file a subject.
 
+use std::borrow::Cow;
 use std::collections::{BTreeMap, BTreeSet};
 use std::sync::LazyLock;
 
 use fluent_bundle::concurrent::FluentBundle;
 use fluent_bundle::{FluentArgs, FluentResource, FluentValue};
 use fluent_syntax::ast;
-use message::Said;
 use unic_langid::LanguageIdentifier;
 
 use crate::Language;
+use crate::places::places_of;
+use crate::strange::strange;
 
-/// The files of a folder; each stands in every language.
-macro_rules! files {
-    ($folder:literal) => {
-        files!($folder: "units", "poison", "cautions", "clauses", "look_alikes", "stages", "keeping", "drying", "journal", "safe")
-    };
-    ($folder:literal: $($file:literal),*) => {
-        [$(include_str!(concat!("../texts/", $folder, "/", $file, ".ftl"))),*]
+/// The files of a language, one after the other, as `build.rs` packed them: a language that nobody reads stays small.
+macro_rules! packed {
+    ($language:literal) => {
+        include_bytes!(concat!(env!("OUT_DIR"), "/", $language, ".ftl.deflate"))
     };
 }
 
@@ -25,68 +24,56 @@ macro_rules! files {
 pub(crate) struct Texts {
     bundle: FluentBundle<FluentResource>,
     places: BTreeMap<String, BTreeSet<String>>,
-    /// Ids of entries that begin with a name, which begins large where a sentence begins with it.
-    open: BTreeSet<String>,
 }
 
-static ENGLISH: LazyLock<Texts> = LazyLock::new(|| Texts::read("en", &files!("en")));
-static GERMAN: LazyLock<Texts> = LazyLock::new(|| Texts::read("de", &files!("de")));
+static ENGLISH: LazyLock<Texts> = LazyLock::new(|| Texts::read("en", packed!("en"), None));
+static GERMAN: LazyLock<Texts> = LazyLock::new(|| Texts::read("de", packed!("de"), None));
+static STRANGE: LazyLock<Texts> = LazyLock::new(|| Texts::read("en", packed!("en"), Some(strange)));
 
 impl Texts {
     pub(crate) fn of(language: Language) -> &'static Self {
         match language {
             Language::English => &ENGLISH,
             Language::German => &GERMAN,
+            Language::Strange => &STRANGE,
         }
     }
 
     /// # Panics
     /// Where a file is no Fluent or an id stands twice; the files are part of the program and held by a test.
-    fn read(tag: &str, files: &[&'static str]) -> Self {
+    fn read(tag: &str, packed: &[u8], turned: Option<fn(&str) -> Cow<'_, str>>) -> Self {
         let language: LanguageIdentifier = tag.parse().unwrap_or_default();
         let mut bundle = FluentBundle::new_concurrent(vec![language]);
         // The marks would stand in labels, files and tests, and our languages run the same way.
         bundle.set_use_isolating(false);
-        let (mut places, mut open) = (BTreeMap::new(), BTreeSet::new());
-        for file in files {
-            let resource = FluentResource::try_new((*file).to_owned())
-                .unwrap_or_else(|(_, faults)| panic!("no Fluent: {faults:?} in {file}"));
-            for entry in resource.entries() {
-                let ast::Entry::Message(entry) = entry else {
-                    continue;
-                };
-                let id = entry.id.name.to_owned();
-                let mut names = BTreeSet::new();
-                if let Some(pattern) = &entry.value {
-                    variables(pattern, &mut names);
-                    if matches!(
-                        pattern.elements.first(),
-                        Some(ast::PatternElement::Placeable { .. })
-                    ) {
-                        open.insert(id.clone());
-                    }
-                }
-                places.insert(id, names);
-            }
-            if let Err(faults) = bundle.add_resource(resource) {
-                panic!("{faults:?}");
-            }
+        bundle.set_transform(turned);
+        if let Err(faults) = bundle.add_function("CAPITAL", capital) {
+            panic!("{faults:?}");
         }
-        Self {
-            bundle,
-            places,
-            open,
+        let text = miniz_oxide::inflate::decompress_to_vec(packed).map(String::from_utf8);
+        let Ok(Ok(text)) = text else {
+            panic!("the texts of {tag} cannot be unpacked");
+        };
+        let resource = FluentResource::try_new(text)
+            .unwrap_or_else(|(_, faults)| panic!("no Fluent in {tag}: {faults:?}"));
+        let mut places = BTreeMap::new();
+        for entry in resource.entries() {
+            let ast::Entry::Message(entry) = entry else {
+                continue;
+            };
+            let id = entry.id.name.to_owned();
+            let names = entry.value.as_ref().map(places_of).unwrap_or_default();
+            places.insert(id, names);
         }
+        if let Err(faults) = bundle.add_resource(resource) {
+            panic!("{faults:?}");
+        }
+        Self { bundle, places }
     }
 
     /// Every id with the names of its arguments.
     pub(crate) fn places(&self) -> &BTreeMap<String, BTreeSet<String>> {
         &self.places
-    }
-
-    /// Whether the entry begins with one of its arguments.
-    pub(crate) fn opens_with_a_place(&self, id: &str) -> bool {
-        self.open.contains(id)
     }
 
     /// The entry `id` filled with values; nothing where there is none or where a value is missing.
@@ -103,47 +90,17 @@ impl Texts {
             .into_owned();
         faults.is_empty().then_some(text)
     }
-
-    /// What of a message this language lacks: its id, or an argument by `id.name`.
-    pub(crate) fn gaps(&self, said: &Said) -> Vec<String> {
-        let Some(places) = self.places.get(said.id.as_ref()) else {
-            return vec![said.id.to_string()];
-        };
-        places
-            .iter()
-            .filter(|place| !said.arguments.iter().any(|(name, _)| name == *place))
-            .map(|place| format!("{}.{place}", said.id))
-            .collect()
-    }
 }
 
-/// The names of the arguments of a pattern, those of its variants too.
-fn variables(pattern: &ast::Pattern<&str>, names: &mut BTreeSet<String>) {
-    for element in &pattern.elements {
-        if let ast::PatternElement::Placeable { expression } = element {
-            of_expression(expression, names);
+/// `CAPITAL($name)`: as it begins a sentence or stands alone. What the maker wrote begins as the maker wrote it.
+fn capital<'a>(given: &[FluentValue<'a>], _: &FluentArgs<'_>) -> FluentValue<'a> {
+    match given {
+        [FluentValue::String(text)] => {
+            let mut letters = text.chars();
+            let first = letters.next().into_iter().flat_map(char::to_uppercase);
+            FluentValue::from(first.chain(letters).collect::<String>())
         }
-    }
-}
-
-fn of_expression(expression: &ast::Expression<&str>, names: &mut BTreeSet<String>) {
-    match expression {
-        ast::Expression::Inline(inline) => of_inline(inline, names),
-        ast::Expression::Select { selector, variants } => {
-            of_inline(selector, names);
-            for variant in variants {
-                variables(&variant.value, names);
-            }
-        }
-    }
-}
-
-fn of_inline(inline: &ast::InlineExpression<&str>, names: &mut BTreeSet<String>) {
-    match inline {
-        ast::InlineExpression::VariableReference { id } => {
-            names.insert(id.name.to_owned());
-        }
-        ast::InlineExpression::Placeable { expression } => of_expression(expression, names),
-        _ => {}
+        [other] => other.clone(),
+        _ => FluentValue::Error,
     }
 }

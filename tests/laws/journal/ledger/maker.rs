@@ -3,9 +3,9 @@
 use chrono::{DateTime, Duration, FixedOffset};
 use journal::{
     Added, Bottle, BottleId, DeedId, DeviceId, Discard, DiscardId, End, EndKind, Harvest,
-    HarvestId, How, Interval, Jar, JarId, Lost, Lot, Plant, PlantState, Pour, Source, SteepDays,
-    Stock, Straining, StrainingId, Supply, SupplyId, Surface, TakenDown, TimeFrom, Tray, TrayId,
-    Use, UseId, Weighed, Weighing, WeighingId,
+    HarvestId, How, Interval, Item, Jar, JarId, Lost, Lot, Plant, PlantState, Pour, Source,
+    SteepDays, Straining, StrainingId, Supply, SupplyId, Surface, TakenDown, TimeFrom, Tray,
+    TrayId, Use, UseId, Weighed, Weighing, WeighingId,
 };
 use physics::mixture::ph::PhReading;
 use store::{Failure, Store, Writing};
@@ -110,7 +110,7 @@ impl Maker {
                 self.supplies.push(SupplyId(id));
                 let supply = Supply {
                     name: "Grain spirit".into(),
-                    item: Stock::Spirit {
+                    item: Item::Spirit {
                         strength_percent_vol: 96.0,
                     },
                     size_ml,
@@ -319,7 +319,8 @@ impl Maker {
             }
             Act::Undo(n) => {
                 let target = pick(&self.deeds, n)?;
-                self.store.undo(DeedId(id), now, target)?;
+                self.store
+                    .undo(DeedId(id), now, target, |line| line.to_string())?;
                 self.deeds.push(DeedId(id));
                 Ok(())
             }
@@ -353,7 +354,7 @@ impl Maker {
             });
         }
         let pours = vec![Pour {
-            item: Stock::Spirit {
+            item: Item::Spirit {
                 strength_percent_vol: 96.0,
             },
             name: "Grain spirit".into(),

@@ -23,7 +23,7 @@ proptest! {
             match maker.act(act.clone()) {
                 Ok(()) => performed += 1,
                 Err(failure) => {
-                    let sentence = failure.to_string();
+                    let sentence = api::Language::English.tell(&failure.message());
                     prop_assert!(sentence.ends_with('.'), "{act:?} failed with {sentence:?}");
                     prop_assert!(!matches!(failure, Failure::Storage(_) | Failure::Damaged(_)), "{act:?}: {sentence}");
                     prop_assert_eq!(maker.store.tables().unwrap(), before, "a refused {:?} left something", act);
@@ -35,7 +35,7 @@ proptest! {
                 prop_assert_eq!(told.thousandths(), left, "{:?}", source);
             }
         }
-        prop_assert_eq!(maker.store.audit().unwrap(), Vec::<String>::new());
+        prop_assert_eq!(maker.store.audit().unwrap(), []);
         let incremental = maker.store.tables().unwrap();
         maker.store.rebuild().unwrap();
         prop_assert_eq!(maker.store.tables().unwrap(), incremental);
@@ -58,14 +58,14 @@ proptest! {
         let mut undoing = Vec::new();
         for deed in deeds.iter().rev() {
             let id = DeedId(maker.uuid());
-            let undone = maker.store.undo(id, maker.now, *deed);
+            let undone = maker.store.undo(id, maker.now, *deed, |line| line.to_string());
             prop_assert!(undone.is_ok(), "nothing rests on the last deed that counts: {undone:?}");
             undoing.push(id);
         }
         prop_assert_eq!(maker.store.tables().unwrap(), empty);
         for deed in undoing.iter().rev() {
             let id = DeedId(maker.uuid());
-            let done_again = maker.store.undo(id, maker.now, *deed);
+            let done_again = maker.store.undo(id, maker.now, *deed, |line| line.to_string());
             prop_assert!(done_again.is_ok(), "{done_again:?}");
         }
         prop_assert_eq!(maker.store.tables().unwrap(), full);
@@ -101,7 +101,7 @@ fn ten_thousand_acts_with_undo_leave_a_ledger_that_balances() {
             }
         }
     }
-    assert_eq!(maker.store.audit().unwrap(), Vec::<String>::new());
+    assert_eq!(maker.store.audit().unwrap(), []);
     let tables = maker.store.tables().unwrap();
     maker.store.rebuild().unwrap();
     assert_eq!(maker.store.tables().unwrap(), tables);

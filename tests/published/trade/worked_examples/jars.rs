@@ -212,12 +212,12 @@ pub(super) fn hold(example: &Example, verdict: &mut Verdict) -> bool {
             example.is(verdict, elixir.liquid.strength_percent_vol.value, 0);
         }
         "W54" => {
-            // Data without a formula: the double maceration carries the printed shares.
+            // Data without a formula: what the double maceration rests on carries the printed shares.
             let note = &preparations::all()
                 .iter()
                 .find(|one| one.key == "tincture-double")
                 .unwrap()
-                .retention_note;
+                .method_source;
             for share in ["61-78 %", "71-84 %"] {
                 verdict.holds(&example.id, note.contains(share), note);
             }
@@ -248,7 +248,7 @@ pub(super) fn hold(example: &Example, verdict: &mut Verdict) -> bool {
                 .iter()
                 .find(|note| note.code == "soak")
                 .expect("the soak is said");
-            let text = api::Language::English.say(&soak.text);
+            let text = api::Language::English.tell(&soak.text);
             // Chopped to 6 mm, then the herb and its acid.
             let said = numbers(&text);
             verdict.holds("W56 herb", said[1] == 47.0, &text);

@@ -1,12 +1,50 @@
 //! `bottle.fill`: never more than came out of the jar.
 
 use journal::{Bottle, BottleId, Jar, JarId, Source};
+use message::{Argument, Code, Failure, Unit, say};
+use reckon::asked;
+use reckon::bottle::card::{BottleCard, cards_of};
+use reckon::jar::allowed::refuse_failed;
+use reckon::jar::judged::Judged;
+use serde::{Deserialize, Serialize};
 use store::Writing;
 
-use super::list::cards_of;
-use super::wire::{BottleSize, BottlesFilled, FillBottles};
-use crate::jar::{Judged, refuse_failed};
-use crate::{App, Code, Command, Failure, asked, words};
+use crate::changed::Changed;
+use crate::open::Open;
+use crate::request::Command;
+
+/// So many bottles of one size.
+#[derive(Debug, Clone, Copy, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct BottleSize {
+    pub ml: f64,
+    pub count: u32,
+}
+
+/// Bottles were filled from a strained jar.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct FillBottles {
+    pub jar: String,
+    pub bottles: Vec<BottleSize>,
+    pub place: Option<String>,
+    pub filled_at: Option<String>,
+    pub note: Option<String>,
+    /// How warm an oil stands, for the date by which it is used up.
+    pub stored_at_c: Option<f64>,
+}
+
+/// Bottles were filled.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct BottlesFilled {
+    #[serde(flatten)]
+    pub done: Changed,
+    pub bottles: Vec<BottleCard>,
+    pub rest_ml: f64,
+}
 
 /// More than anybody fills in one go.
 const MOST: u32 = 500;
@@ -15,7 +53,7 @@ impl Command for FillBottles {
     const NAME: &'static str = "bottle.fill";
     type Reply = BottlesFilled;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let jar_id: JarId = asked::id("jar", &self.jar)?;
         let filled_at = asked::past("filled_at", self.filled_at.as_deref(), app.now())?;
         let sizes = sizes(&self.bottles)?;
@@ -26,10 +64,10 @@ impl Command for FillBottles {
                 .jar(&jar_id)
                 .map_err(|why| Failure::from(why).renamed("jar"))?;
             let jar = row.jar;
-            refuse_failed(&jar, "bottled")?;
+            refuse_failed(&jar)?;
             let strainings = writing.strainings(&jar_id)?;
             let Some((_, first)) = strainings.first() else {
-                let message = format!("{} is not strained yet; strain it first.", jar.name);
+                let message = say!("jar-strain-first", name = Argument::own(jar.name));
                 return Err(Failure::invalid("jar", message));
             };
             refuse_more_than_came_out(writing, &jar_id, &sizes)?;
@@ -40,9 +78,7 @@ impl Command for FillBottles {
                 && judged.only_the_date_counts
                 && filled_at.date_naive() > last
             {
-                let message = format!(
-                    "Fresh herb in oil is not kept beyond {last}: botulism cannot be seen, smelt or tasted, so throw it away."
-                );
+                let message = say!("oil-not-bottled-after", day = last);
                 return Err(Failure::invalid("jar", message));
             }
             for (id, size_ml) in ids.iter().zip(&sizes) {
@@ -60,12 +96,14 @@ impl Command for FillBottles {
                 };
                 writing.record(id, &bottle)?;
             }
-            let count = sizes.len();
-            let bottles = if count == 1 { "bottle" } else { "bottles" };
-            Ok((
-                format!("Filled {count} {bottles} from {} ({})", jar.name, jar.code),
-                jar,
-            ))
+            let name = Argument::own(&jar.name);
+            let line = say!(
+                "deed-bottles-filled",
+                count = sizes.len(),
+                name,
+                code = &jar.code
+            );
+            Ok((line, jar))
         })?;
         app.read_back(|reading| {
             let filled: Vec<String> = ids.iter().map(ToString::to_string).collect();
@@ -87,23 +125,18 @@ fn sizes(asked: &[BottleSize]) -> Result<Vec<f64>, Failure> {
     for (at, size) in asked.iter().enumerate() {
         let field = |name: &str| format!("bottles[{at}].{name}");
         if !size.ml.is_finite() || !(1.0..=10_000.0).contains(&size.ml) {
-            let message = format!(
-                "A bottle must hold between 1 and 10000 mL; {} is not.",
-                size.ml
-            );
+            let given = Argument::exact(size.ml, Unit::None);
+            let message = say!("bottle-size-range", given);
             return Err(Failure::invalid(&field("ml"), message));
         }
         if !(1..=MOST).contains(&size.count) {
-            let message = format!(
-                "The bottles must number between 1 and {MOST}; {} is not.",
-                size.count
-            );
+            let message = say!("bottle-count-range", most = MOST, given = size.count);
             return Err(Failure::invalid(&field("count"), message));
         }
         sizes.extend(std::iter::repeat_n(size.ml, size.count as usize));
     }
     if sizes.is_empty() || sizes.len() > MOST as usize {
-        let message = format!("Fill between 1 and {MOST} bottles at a time.");
+        let message = say!("bottles-at-a-time", most = MOST);
         return Err(Failure::invalid("bottles", message));
     }
     Ok(sizes)
@@ -127,11 +160,11 @@ fn refuse_more_than_came_out(
     let asked: f64 = sizes.iter().sum();
     if asked > left + allowance + 1e-9 {
         let jar: Jar = writing.get(jar)?;
-        let message = format!(
-            "{} mL would be filled, but {} mL are left of what came out of {} (2 % is allowed for reading the jug).",
-            words::figure(asked),
-            words::figure(left.max(0.0)),
-            jar.name
+        let message = say!(
+            "bottles-more-than-came-out",
+            wanted = Argument::tenths(asked, Unit::Millilitre),
+            left = Argument::tenths(left.max(0.0), Unit::Millilitre),
+            name = Argument::own(jar.name)
         );
         let field = Some("bottles".to_owned());
         return Err(Failure {

@@ -3,28 +3,93 @@
 use chrono::{DateTime, FixedOffset};
 use formulary::arithmetic;
 use journal::{
-    Bottle, BottleId, Check, CheckId, Dropper, DropperId, End, EndKind, Jar, Use, UseId,
+    Bottle, BottleId, Check, CheckId, Dropper, DropperId, End, EndKind, Jar, Outcome, Use, UseId,
 };
+use message::{Argument, At, Code, Failure, Unit, say};
+use physics::mixture::ph::ReadWith;
+use reckon::asked;
+use reckon::jar::judged::preparation_of;
+use serde::Deserialize;
 use store::{Reading, Writing};
 
-use super::page::page;
-use super::wire::{
-    BinBottle, BottleWritten, CheckBottle, CorrectBottle, FinishBottle, GiveBottle, Outcome,
-    UseBottle,
-};
-use crate::failure::At;
-use crate::jar::preparation_of;
-use crate::wire::Changed;
-use crate::{App, Code, Command, Failure, asked, ph, words};
+use crate::bottle::page::{BottleWritten, written};
+use crate::open::Open;
+use crate::ph;
+use crate::request::Command;
+
+/// Some was used: exactly one of the measures. A dropper is one that was counted.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct UseBottle {
+    pub bottle: String,
+    pub ml: Option<f64>,
+    pub teaspoons: Option<f64>,
+    pub tablespoons: Option<f64>,
+    pub droppers: Option<f64>,
+    pub drops: Option<f64>,
+    pub dropper: Option<String>,
+    pub at: Option<String>,
+    pub note: Option<String>,
+}
+
+/// Somebody was given it.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct GiveBottle {
+    pub bottle: String,
+    pub to: String,
+    pub at: Option<String>,
+    pub note: Option<String>,
+}
+
+/// It was looked at. A pH is taken of what acid keeps; `read_with` is what it was read with.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct CheckBottle {
+    pub bottle: String,
+    pub outcome: Outcome,
+    pub ph: Option<f64>,
+    pub read_with: Option<ReadWith>,
+    pub note: Option<String>,
+    pub at: Option<String>,
+}
+
+/// The rest was thrown away.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct BinBottle {
+    pub bottle: String,
+    pub reason: String,
+    pub at: Option<String>,
+}
+
+/// The rest was used up.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct FinishBottle {
+    pub bottle: String,
+    pub at: Option<String>,
+}
+
+/// A change to a bottle; what is left out stays.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct CorrectBottle {
+    pub id: String,
+    pub place: Option<String>,
+    pub note: Option<String>,
+    pub size_ml: Option<f64>,
+}
 
 /// A teaspoon and a tablespoon of a label, mL: 21 CFR 101.9(b)(5)(viii).
 const TEASPOON_ML: f64 = 5.0;
 const TABLESPOON_ML: f64 = 15.0;
-
-fn written(app: &App, done: Changed, id: &BottleId) -> Result<BottleWritten, Failure> {
-    let bottle = app.read_back(|reading| page(app, reading, id))?;
-    Ok(BottleWritten { done, bottle })
-}
 
 fn here(why: store::Failure) -> Failure {
     Failure::from(why).renamed("bottle")
@@ -34,16 +99,12 @@ fn here(why: store::Failure) -> Failure {
 fn on_the_shelf(writing: &Writing<'_>, id: &BottleId) -> Result<Bottle, Failure> {
     let bottle = writing.bottle(id).map_err(here)?.bottle;
     if let Some(end) = &bottle.end {
-        let what = match end.kind {
-            EndKind::Finished => "is finished",
-            EndKind::Binned => "was thrown away",
-            EndKind::Given => "was given away",
+        let (code, day) = (&bottle.code, end.at.date_naive());
+        let message = match end.kind {
+            EndKind::Finished => say!("bottle-emptied-on", code, day),
+            EndKind::Binned => say!("bottle-thrown-away-on", code, day),
+            EndKind::Given => say!("bottle-given-on", code, day),
         };
-        let message = format!(
-            "The bottle {} {what} on {}.",
-            bottle.code,
-            end.at.date_naive()
-        );
         return Err(Failure::invalid("bottle", message));
     }
     Ok(bottle)
@@ -60,28 +121,24 @@ fn refuse_bad(
     if !bottle.is_to_be_binned(last.as_ref(), at.date_naive()) {
         return Ok(());
     }
-    let why = if bottle.only_the_date_counts {
-        "fresh herb in oil is not kept beyond its date, for botulism cannot be seen, smelt or tasted"
-    } else {
-        "it was found bad"
+    let code = &bottle.code;
+    let message = match bottle.only_the_date_counts {
+        true => say!("bottle-past-its-date", code),
+        false => say!("bottle-found-bad", code),
     };
-    let message = format!(
-        "The bottle {} must not be used: {why}; throw it away.",
-        bottle.code
-    );
     Err(Failure::invalid("bottle", message))
 }
 
-fn called(reading: &Reading<'_>, bottle: &Bottle) -> Result<String, Failure> {
-    let jar = reading.get::<Jar>(&bottle.jar)?;
-    Ok(format!("{} ({})", jar.name, bottle.code))
+/// What the jar is called that it was filled from.
+fn called(reading: &Reading<'_>, bottle: &Bottle) -> Result<Argument, Failure> {
+    Ok(Argument::own(reading.get::<Jar>(&bottle.jar)?.name))
 }
 
 impl Command for UseBottle {
     const NAME: &'static str = "bottle.use";
     type Reply = BottleWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let bottle_id: BottleId = asked::id("bottle", &self.bottle)?;
         let at = asked::past("at", self.at.as_deref(), app.now())?;
         let id = UseId(app.new_id());
@@ -93,19 +150,32 @@ impl Command for UseBottle {
             let left = writing.bottle(&bottle_id)?.left_ml.max(0.0);
             // A thousandth is lost in a spoon.
             if ml > left + 0.001 {
-                let message = format!(
-                    "The bottle {} has {} mL left; {} mL cannot be taken from it. If it is empty, finish it.",
-                    bottle.code,
-                    words::figure(left),
-                    words::figure(ml)
+                let message = say!(
+                    "bottle-not-enough",
+                    code = &bottle.code,
+                    left = Argument::tenths(left, Unit::Millilitre),
+                    wanted = Argument::tenths(ml, Unit::Millilitre)
                 );
                 let field = Some(field.to_owned());
-                return Err(Failure { field, ..Failure::new(Code::NotEnough, message) });
+                return Err(Failure {
+                    field,
+                    ..Failure::new(Code::NotEnough, message)
+                });
             }
-            let usage = Use { bottle: bottle_id, at, ml: ml.min(left), note: asked::text(self.note) };
-            writing.record(&id, &usage).map_err(|why| Failure::from(why).renamed(field))?;
-            let name = called(writing, &bottle)?;
-            Ok((format!("Used {} mL of {name}", words::figure(ml)), ()))
+            let usage = Use {
+                bottle: bottle_id,
+                at,
+                ml: ml.min(left),
+                note: asked::text(self.note),
+            };
+            writing
+                .record(&id, &usage)
+                .map_err(|why| Failure::from(why).renamed(field))?;
+            let (volume, name) = (Argument::millilitres(ml), called(writing, &bottle)?);
+            Ok((
+                say!("deed-liquid-used", volume, name, code = &bottle.code),
+                (),
+            ))
         })?;
         written(app, done, &bottle_id)
     }
@@ -124,11 +194,11 @@ fn measured(reading: &Reading<'_>, asked: &UseBottle) -> Result<(&'static str, f
         .into_iter()
         .filter_map(|(field, value)| value.map(|value| (field, value)));
     let (Some((field, value)), None) = (given.next(), given.next()) else {
-        let message = "Say how much was used in one measure: mL, spoons, droppers or drops.";
-        return Err(Failure::invalid("ml", message));
+        return Err(Failure::invalid("ml", say!("used-in-one-measure")));
     };
     if !value.is_finite() || value <= 0.0 {
-        let message = format!("How much was used must be more than 0; {value} is not.");
+        let given = Argument::exact(value, Unit::None);
+        let message = say!("used-more-than-nothing", given);
         return Err(Failure::invalid(field, message));
     }
     let ml = match field {
@@ -137,10 +207,7 @@ fn measured(reading: &Reading<'_>, asked: &UseBottle) -> Result<(&'static str, f
         "droppers" => {
             let dropper = dropper(reading, asked)?;
             let holds = dropper.holds_ml.ok_or_else(|| {
-                let message = format!(
-                    "What {} holds was never measured; count it again and say how much one filling is.",
-                    dropper.name
-                );
+                let message = say!("dropper-never-measured", name = Argument::own(dropper.name));
                 Failure::invalid("dropper", message)
             })?;
             value * holds
@@ -156,8 +223,7 @@ fn measured(reading: &Reading<'_>, asked: &UseBottle) -> Result<(&'static str, f
 
 fn dropper(reading: &Reading<'_>, asked: &UseBottle) -> Result<Dropper, Failure> {
     let Some(text) = &asked.dropper else {
-        let message = "Say which dropper; no two give the same drops, so count yours first.";
-        return Err(Failure::invalid("dropper", message));
+        return Err(Failure::invalid("dropper", say!("dropper-which")));
     };
     let id: DropperId = asked::id("dropper", text)?;
     reading
@@ -169,32 +235,54 @@ impl Command for CheckBottle {
     const NAME: &'static str = "bottle.check";
     type Reply = BottleWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let bottle_id: BottleId = asked::id("bottle", &self.bottle)?;
         let at = asked::past("at", self.at.as_deref(), app.now())?;
         let id = CheckId(app.new_id());
         let (done, ()) = app.perform(|writing| {
             let bottle = on_the_shelf(writing, &bottle_id)?;
             if bottle.only_the_date_counts && self.outcome != Outcome::Bad {
-                let message = "No look, smell or taste can tell whether fresh herb in oil is safe; only its date counts.";
-                return Err(Failure::invalid("outcome", message));
+                return Err(Failure::invalid(
+                    "outcome",
+                    say!("oil-only-the-date-counts"),
+                ));
             }
             let jar = writing.get::<Jar>(&bottle.jar)?;
             let ph = ph::asked(self.ph, self.read_with, preparation_of(&jar))?;
-            let check = Check { bottle: bottle_id, at, outcome: self.outcome.into(), ph, note: asked::text(self.note) };
+            let check = Check {
+                bottle: bottle_id,
+                at,
+                outcome: self.outcome,
+                ph,
+                note: asked::text(self.note),
+            };
             writing.record(&id, &check)?;
-            let (name, outcome) = (called(writing, &bottle)?, check.outcome.as_str());
-            Ok((format!("Looked at {name}: {outcome}{}", ph::added(ph)), ()))
+            let outcome = match self.outcome {
+                Outcome::Good => say!("outcome-good"),
+                Outcome::Doubtful => say!("outcome-doubtful"),
+                Outcome::Bad => say!("outcome-bad"),
+            };
+            let (name, code) = (called(writing, &bottle)?, &bottle.code);
+            let line = match ph {
+                Some(ph) => say!(
+                    "deed-bottle-checked-ph",
+                    name,
+                    code,
+                    outcome,
+                    ph = ph::told(ph)
+                ),
+                None => say!("deed-bottle-checked", name, code, outcome),
+            };
+            Ok((line, ()))
         })?;
         written(app, done, &bottle_id)
     }
 }
 
 fn end(
-    app: &App,
+    app: &Open,
     id: &str,
     at: Option<&str>,
-    line: &str,
     end: impl FnOnce(DateTime<FixedOffset>) -> End,
 ) -> Result<BottleWritten, Failure> {
     let id: BottleId = asked::id("bottle", id)?;
@@ -202,12 +290,19 @@ fn end(
     let (done, ()) = app.perform(|writing| {
         let mut bottle = on_the_shelf(writing, &id)?;
         let end = end(at);
-        if end.kind == EndKind::Given {
+        let kind = end.kind;
+        if kind == EndKind::Given {
             refuse_bad(writing, &id, &bottle, at)?;
         }
         bottle.end = Some(end);
         writing.correct(&id, &bottle)?;
-        Ok((format!("{line} {}", called(writing, &bottle)?), ()))
+        let (name, code) = (called(writing, &bottle)?, &bottle.code);
+        let line = match kind {
+            EndKind::Finished => say!("deed-bottle-emptied", name, code),
+            EndKind::Binned => say!("deed-bottle-thrown-away", name, code),
+            EndKind::Given => say!("deed-bottle-given", name, code),
+        };
+        Ok((line, ()))
     })?;
     written(app, done, &id)
 }
@@ -216,15 +311,13 @@ impl Command for GiveBottle {
     const NAME: &'static str = "bottle.give";
     type Reply = BottleWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let (to, reason) = (self.to.trim().to_owned(), asked::text(self.note));
-        end(app, &self.bottle, self.at.as_deref(), "Gave away", |at| {
-            End {
-                kind: EndKind::Given,
-                at,
-                to: Some(to),
-                reason,
-            }
+        end(app, &self.bottle, self.at.as_deref(), |at| End {
+            kind: EndKind::Given,
+            at,
+            to: Some(to),
+            reason,
         })
     }
 }
@@ -233,17 +326,15 @@ impl Command for BinBottle {
     const NAME: &'static str = "bottle.bin";
     type Reply = BottleWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let Some(reason) = asked::text(Some(self.reason)) else {
-            return Err(Failure::invalid("reason", "Say why it is thrown away."));
+            return Err(Failure::invalid("reason", say!("thrown-away-why")));
         };
-        end(app, &self.bottle, self.at.as_deref(), "Threw away", |at| {
-            End {
-                kind: EndKind::Binned,
-                at,
-                to: None,
-                reason: Some(reason),
-            }
+        end(app, &self.bottle, self.at.as_deref(), |at| End {
+            kind: EndKind::Binned,
+            at,
+            to: None,
+            reason: Some(reason),
         })
     }
 }
@@ -252,14 +343,12 @@ impl Command for FinishBottle {
     const NAME: &'static str = "bottle.finish";
     type Reply = BottleWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        end(app, &self.bottle, self.at.as_deref(), "Finished", |at| {
-            End {
-                kind: EndKind::Finished,
-                at,
-                to: None,
-                reason: None,
-            }
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
+        end(app, &self.bottle, self.at.as_deref(), |at| End {
+            kind: EndKind::Finished,
+            at,
+            to: None,
+            reason: None,
         })
     }
 }
@@ -268,15 +357,14 @@ impl Command for CorrectBottle {
     const NAME: &'static str = "bottle.correct";
     type Reply = BottleWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id: BottleId = asked::id("id", &self.id)?;
-        let (done, ()) = app.perform(|writing| {
-            let mut bottle = writing.get::<Bottle>(&id)?;
+        let (done, _) = app.correct::<Bottle>("id", &id, |writing, bottle| {
             asked::corrected(&mut bottle.place, self.place);
             asked::corrected(&mut bottle.note, self.note);
-            bottle.size_ml = self.size_ml.unwrap_or(bottle.size_ml);
-            writing.correct(&id, &bottle)?;
-            Ok((format!("Corrected {}", called(writing, &bottle)?), ()))
+            asked::set(&mut bottle.size_ml, self.size_ml);
+            let name = called(writing, bottle)?;
+            Ok(say!("deed-lot-edited", name, code = &bottle.code))
         })?;
         written(app, done, &id)
     }

@@ -7,11 +7,15 @@
 use std::collections::BTreeMap;
 use std::io::Read;
 
+use ::words::Language;
 use chrono::{DateTime, FixedOffset};
 use serde::Deserialize;
 use serde_json::Value;
 
-use crate::{App, StandingClock};
+use crate::clock::StandingClock;
+use crate::command;
+use crate::open::Open;
+use crate::reply::answered_in;
 
 const SEASON: &str = include_str!("../../../../../demo-data/season.json");
 
@@ -47,14 +51,11 @@ impl Season {
         self.begins_at
     }
 
-    /// Tells the season to `app`, whose clock `clock` is, and returns how many deeds it was.
+    /// Tells the season to a journal, whose clock `clock` is, and returns how many deeds it was.
     /// `picture` opens a photo by its name, or says that it is to be left out.
-    ///
-    /// # Errors
-    /// A sentence that names the deed that was refused.
-    pub fn tell<R: Read>(
+    pub(crate) fn tell_to<R: Read>(
         &self,
-        app: &App,
+        app: &Open,
         clock: &StandingClock,
         picture: impl Fn(&str) -> Result<Option<R>, String>,
     ) -> Result<usize, String> {
@@ -66,8 +67,10 @@ impl Season {
                 |why: String| format!("Deed {} ({}, {}): {why}", number + 1, deed.at, deed.command);
             let mut request = deed.request.clone();
             fill_in(&mut request, app, &saved, &picture).map_err(told)?;
-            let reply = crate::call(app, &deed.command, &request.to_string())
-                .map_err(|failure| told(failure.message))?;
+            let reply = answered_in(Language::English, || {
+                command::carried(app, &deed.command, &request.to_string())
+            })
+            .map_err(|failure| told(failure.message.to_string()))?;
             if let Some(name) = &deed.save {
                 let reply =
                     serde_json::from_str(&reply).map_err(|error| told(error.to_string()))?;
@@ -80,7 +83,7 @@ impl Season {
 
 fn fill_in<R: Read>(
     value: &mut Value,
-    app: &App,
+    app: &Open,
     saved: &BTreeMap<String, Value>,
     picture: &impl Fn(&str) -> Result<Option<R>, String>,
 ) -> Result<(), String> {
@@ -130,7 +133,7 @@ fn recalled(path: &str, saved: &BTreeMap<String, Value>) -> Result<Value, String
 
 fn keep<R: Read>(
     photo: &Value,
-    app: &App,
+    app: &Open,
     picture: &impl Fn(&str) -> Result<Option<R>, String>,
 ) -> Result<Option<Value>, String> {
     let name = photo.as_str().ok_or("a photo is named by its file.")?;

@@ -1,15 +1,15 @@
 //! `drying.estimate`: the bare question, without a journal.
 
 use formulary::herbs;
-use physics::drying::{self, Air, DryMatterPrior, Lot, OvenSample, RelativeHumidity, Weighing};
-use physics::quantity::{celsius, grams, hours};
-use physics::{Interval, WetBasis};
+use message::{At, Failure, say};
+use physics::WetBasis;
+use physics::drying::{self, Basis, DryMatterPrior, Lot, OvenSample, Weighing};
+use physics::quantity::{grams, hours};
+use reckon::drying::expected::{Expected, noted, pace_of};
 
-use super::expected::{Expected, pace_of};
-use super::wire::{self, Basis, DryingEstimated, EstimateDrying};
-use crate::failure::At;
-use crate::wire::{Note, Status};
-use crate::{App, Command, Failure};
+use crate::drying::request::{self, DryingEstimated, EstimateDrying};
+use crate::open::Open;
+use crate::request::Command;
 
 /// A weigh-in a minute for two months is more than any rack sees.
 const MOST_WEIGHINGS: usize = 100_000;
@@ -18,7 +18,7 @@ impl Command for EstimateDrying {
     const NAME: &'static str = "drying.estimate";
     type Reply = DryingEstimated;
 
-    fn run(self, _: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, _: &Open) -> Result<Self::Reply, Failure> {
         let mut notes = Vec::new();
         let own = self.own_dry_matter_fractions.as_deref().unwrap_or_default();
         let (prior, is_own, pace) = match (&self.prior, &self.herb) {
@@ -35,7 +35,8 @@ impl Command for EstimateDrying {
                     .part
                     .as_deref()
                     .or_else(|| Some(herbs::find(herb)?.first_part()));
-                let expected = Expected::of(herb, part.unwrap_or("herb"), own).at(OWN)?;
+                let part = part.unwrap_or("herb");
+                let expected = Expected::of(herbs::water(herb, part), part, own).at(OWN)?;
                 notes.push(expected.note());
                 (
                     expected.prior,
@@ -44,7 +45,7 @@ impl Command for EstimateDrying {
                 )
             }
             (None, None) => {
-                return Err(Failure::invalid("herb", "Name the herb, or give a prior."));
+                return Err(Failure::invalid("herb", say!("drying-herb-or-prior")));
             }
         };
         let mut lot = Lot::new(grams(self.fresh_mass_g), prior)
@@ -68,7 +69,9 @@ impl Command for EstimateDrying {
         }
         lot = lot.weighings(weighings);
         if let Some(air) = &self.air {
-            lot = lot.air(Some(self::air(air).map_err(|why| why.within("air"))?));
+            lot = lot.air(Some(
+                reckon::drying::expected::air(air).map_err(|why| why.within("air"))?,
+            ));
         }
         if let Some(sample) = &self.sample {
             lot = lot.sample(self::sample(sample, step).map_err(|why| why.within("sample"))?);
@@ -76,12 +79,12 @@ impl Command for EstimateDrying {
         let estimate = drying::estimate(&lot);
         notes.extend(noted(&estimate));
         Ok(DryingEstimated {
-            dry_matter_g: estimate.dry_matter_g.into(),
-            target_mass_g: estimate.target_mass_g.into(),
-            moisture_now_wet_percent: estimate.moisture_now_wet_percent.map(Interval::into),
-            hours_left: estimate.hours_left.map(Interval::into),
+            dry_matter_g: estimate.dry_matter_g,
+            target_mass_g: estimate.target_mass_g,
+            moisture_now_wet_percent: estimate.moisture_now_wet_percent,
+            hours_left: estimate.hours_left,
             is_dry: estimate.is_dry,
-            basis: estimate.basis.into(),
+            basis: estimate.basis,
             notes,
         })
     }
@@ -89,7 +92,7 @@ impl Command for EstimateDrying {
 
 const OWN: &str = "own_dry_matter_fractions";
 
-fn stated_prior(stated: &wire::DryMatterPrior) -> Result<DryMatterPrior, Failure> {
+fn stated_prior(stated: &request::DryMatterPrior) -> Result<DryMatterPrior, Failure> {
     const MEAN: &str = "prior.ln_dry_matter_fraction_mean";
     const SD: &str = "prior.ln_dry_matter_fraction_sd";
     let (mean, sd) = (
@@ -101,17 +104,18 @@ fn stated_prior(stated: &wire::DryMatterPrior) -> Result<DryMatterPrior, Failure
     DryMatterPrior::new(mean, sd).at(SD)
 }
 
-fn weighings(given: &[wire::WeighingFigure]) -> Result<Vec<Weighing>, Failure> {
+fn weighings(given: &[request::WeighingFigure]) -> Result<Vec<Weighing>, Failure> {
     if given.len() > MOST_WEIGHINGS {
         return Err(Failure::invalid(
             "weighings",
-            format!(
-                "At most {MOST_WEIGHINGS} weigh-ins are taken; these are {}.",
-                given.len()
+            say!(
+                "drying-too-many-weights",
+                most = MOST_WEIGHINGS,
+                count = given.len()
             ),
         ));
     }
-    let one = |weighing: &wire::WeighingFigure| {
+    let one = |weighing: &request::WeighingFigure| {
         let since_fresh = hours(weighing.hours);
         Weighing::new(since_fresh, grams(0.0)).at("hours")?;
         Weighing::new(since_fresh, grams(weighing.mass_g)).at("mass_g")
@@ -122,46 +126,10 @@ fn weighings(given: &[wire::WeighingFigure]) -> Result<Vec<Weighing>, Failure> {
         .collect()
 }
 
-/// The air of a drying room.
-pub(crate) fn air(air: &crate::wire::Air) -> Result<Air, Failure> {
-    Ok(Air {
-        temperature: celsius(
-            physics::error::within(
-                "the temperature",
-                air.temperature_c,
-                -20.0,
-                90.0,
-                "between -20 and 90 C",
-            )
-            .at("temperature_c")?,
-        ),
-        humidity: RelativeHumidity::from_percent(air.relative_humidity_percent)
-            .at("relative_humidity_percent")?,
-    })
-}
-
 /// A sample of the lot dried to constant weight.
-fn sample(sample: &wire::OvenSample, step: physics::quantity::Mass) -> Result<OvenSample, Failure> {
+fn sample(
+    sample: &request::OvenSample,
+    step: physics::quantity::Mass,
+) -> Result<OvenSample, Failure> {
     OvenSample::new(grams(sample.fresh_g), grams(sample.dry_g), step).at("dry_g")
-}
-
-/// Why an estimate is no better than it is.
-pub(crate) fn noted(estimate: &drying::Estimate) -> impl Iterator<Item = Note> {
-    estimate.reasons.iter().map(|reason| Note {
-        code: reason.code().to_owned(),
-        text: super::reason::said(*reason).into(),
-        source: None,
-        status: Status::Computed,
-    })
-}
-
-impl From<drying::Basis> for Basis {
-    fn from(basis: drying::Basis) -> Self {
-        match basis {
-            drying::Basis::Table => Self::Table,
-            drying::Basis::OwnBatches => Self::OwnBatches,
-            drying::Basis::WeighIns => Self::WeighIns,
-            drying::Basis::Sample => Self::Sample,
-        }
-    }
 }

@@ -1,13 +1,15 @@
 //! `harvest.bin`: part of a harvest, still fresh, was used or thrown away.
 
 use journal::{Harvest, HarvestId, Source};
+use message::{Failure, say};
+use reckon::herb::Known;
+use reckon::{asked, told};
 use serde::Deserialize;
 
-use super::record::written;
-use super::wire::HarvestWritten;
 use crate::discard::{Bin, WentTo};
-use crate::herb::Known;
-use crate::{App, Command, Failure, asked};
+use crate::harvest::card::{HarvestWritten, written};
+use crate::open::Open;
+use crate::request::Command;
 
 /// Fresh plant was used in another way than in a jar or on a tray, or thrown away: all that is left of it unless `mass_g` says less.
 #[derive(Debug, Clone, Deserialize)]
@@ -27,7 +29,7 @@ impl Command for BinHarvest {
     const NAME: &'static str = "harvest.bin";
     type Reply = HarvestWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id: HarvestId = asked::id("id", &self.id)?;
         let bin = Bin::asked(
             app,
@@ -38,10 +40,14 @@ impl Command for BinHarvest {
         )?;
         let (done, ()) = app.perform(|writing| {
             let harvest = writing.get::<Harvest>(&id)?;
-            let known = Known::written(writing, &harvest.herb)?;
-            let done = bin.of(writing, Source::Harvest(id), harvest.picked_at)?;
-            let (name, code) = (known.common, harvest.code);
-            Ok((format!("{done} of {name} ({code})"), ()))
+            let herb = told::herb(&Known::written(writing, &harvest.herb)?);
+            let (went_to, mass) = bin.of(writing, Source::Harvest(id), harvest.picked_at)?;
+            let code = &harvest.code;
+            let line = match went_to {
+                WentTo::Used => say!("deed-harvest-used", mass, herb, code),
+                WentTo::ThrownAway => say!("deed-harvest-thrown-away", mass, herb, code),
+            };
+            Ok((line, ()))
         })?;
         written(app, done, &id)
     }

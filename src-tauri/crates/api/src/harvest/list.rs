@@ -1,35 +1,43 @@
 //! `harvest.list`: what was picked lately.
 
+use message::Failure;
+use reckon::asked;
+use serde::{Deserialize, Serialize};
 use store::HarvestFilter;
 
-use super::page::card;
-use super::wire::{Harvests, ListHarvests};
-use crate::herb::Known;
-use crate::{App, Command, Failure, asked};
+use crate::harvest::card::{HarvestCard, card};
+use crate::open::Open;
+use crate::request::Command;
+
+/// Harvests, the latest first; `before` is the id of the last one seen.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct ListHarvests {
+    pub before: Option<String>,
+    pub limit: Option<u32>,
+    pub herb: Option<String>,
+    pub bed: Option<String>,
+}
+
+/// The answer to [`ListHarvests`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Harvests {
+    pub harvests: Vec<HarvestCard>,
+    pub more: bool,
+}
 
 impl Command for ListHarvests {
     const NAME: &'static str = "harvest.list";
     type Reply = Harvests;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let before = self
-            .before
-            .as_deref()
-            .map(|id| asked::id("before", id))
-            .transpose()?;
-        let bed = self
-            .bed
-            .as_deref()
-            .map(|id| asked::id("bed", id))
-            .transpose()?;
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
+        let before = asked::id_if_any("before", self.before.as_deref())?;
+        let bed = asked::id_if_any("bed", self.bed.as_deref())?;
         let limit = asked::limit(self.limit, 50)?;
         app.read(|reading| {
-            let herb = self
-                .herb
-                .as_deref()
-                .map(|herb| Known::asked(reading, herb))
-                .transpose()?;
-            let herb = herb.map(|known| known.key);
+            let herb = asked::herb_if_any(reading, self.herb.as_deref())?;
             let page = reading.harvests(&HarvestFilter {
                 before,
                 limit,

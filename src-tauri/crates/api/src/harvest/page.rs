@@ -1,25 +1,71 @@
 //! `harvest.show`: a harvest with everything that came of it.
 
-use journal::{HarvestId, Source, Surface as Outside};
-use store::{HarvestRow, JarUse, Reading};
+use journal::{HarvestId, Place, PlantState, Source, Surface, TimeFrom};
+use message::Failure;
+use reckon::asked;
+use reckon::drying::weight::{DryWeight, dry_weight};
+use reckon::herb::Known;
+use reckon::tray::card::{self, TrayCard};
+use serde::{Deserialize, Serialize};
+use store::{JarUse, Reading};
 
-use super::estimate::dry_weight;
-use super::wire::{
-    HarvestCard, HarvestPage, HarvestShown, HarvestState, IntoJar, ShowHarvest, Surface, TimeFrom,
-};
-use crate::bed::Bed;
-use crate::discard::binned;
-use crate::herb::Known;
+use crate::discard::{Binned, binned};
+use crate::harvest::card::{HarvestCard, card};
+use crate::open::Open;
 use crate::photo::PhotoCard;
-use crate::tray;
-use crate::wire::{Place, PlantState};
-use crate::{App, Command, Failure, asked};
+use crate::request::Command;
+
+/// One harvest.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ShowHarvest {
+    pub id: String,
+}
+
+/// Grams of the harvest that went into a jar.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct IntoJar {
+    pub jar: String,
+    pub code: String,
+    pub name: String,
+    pub mass_g: f64,
+    pub state: PlantState,
+}
+
+/// A harvest with everything that came of it.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct HarvestPage {
+    #[serde(flatten)]
+    pub card: HarvestCard,
+    pub gross_g: f64,
+    pub tare_g: f64,
+    pub stage: Option<String>,
+    pub surface: Surface,
+    pub note: Option<String>,
+    pub place: Option<Place>,
+    pub time_from: TimeFrom,
+    pub photos: Vec<PhotoCard>,
+    pub estimate: DryWeight,
+    pub trays: Vec<TrayCard>,
+    pub jars: Vec<IntoJar>,
+    pub binned: Vec<Binned>,
+}
+
+/// The answer to [`ShowHarvest`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct HarvestShown {
+    pub harvest: HarvestPage,
+}
 
 impl Command for ShowHarvest {
     const NAME: &'static str = "harvest.show";
     type Reply = HarvestShown;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id = asked::id("id", &self.id)?;
         app.read(|reading| {
             Ok(HarvestShown {
@@ -29,44 +75,12 @@ impl Command for ShowHarvest {
     }
 }
 
-/// A harvest in a list.
-pub(super) fn card(reading: &Reading<'_>, row: HarvestRow) -> Result<HarvestCard, Failure> {
-    let HarvestRow {
-        id,
-        harvest,
-        bed,
-        fresh_left_g,
-        state,
-        ..
-    } = row;
-    let known = Known::written(reading, &harvest.herb)?;
-    Ok(HarvestCard {
-        id: id.to_string(),
-        code: harvest.code.to_string(),
-        herb: harvest.herb.to_string(),
-        common: known.common,
-        latin: known.latin,
-        fresh_mass_g: harvest.fresh().get(),
-        part: harvest.part,
-        picked_at: harvest.picked_at.to_rfc3339(),
-        bed: bed.map(|(id, bed)| Bed::of(id, bed)),
-        photo: harvest.photos.first().map(ToString::to_string),
-        state: match state {
-            journal::HarvestState::Fresh => HarvestState::Fresh,
-            journal::HarvestState::OnTheRack => HarvestState::OnTheRack,
-            journal::HarvestState::Dry => HarvestState::Dry,
-            journal::HarvestState::UsedUp => HarvestState::UsedUp,
-        },
-        fresh_left_g,
-    })
-}
-
 /// A harvest with everything that came of it.
-fn page(app: &App, reading: &Reading<'_>, id: &HarvestId) -> Result<HarvestPage, Failure> {
+fn page(app: &Open, reading: &Reading<'_>, id: &HarvestId) -> Result<HarvestPage, Failure> {
     let store::HarvestPage { row, trays, jars } = reading.harvest(id)?;
     let harvest = row.harvest.clone();
     let known = Known::written(reading, &harvest.herb)?;
-    let is_wet = harvest.surface != Outside::Dry;
+    let is_wet = harvest.surface != Surface::Dry;
     let estimate = dry_weight(
         reading,
         &known,
@@ -82,29 +96,17 @@ fn page(app: &App, reading: &Reading<'_>, id: &HarvestId) -> Result<HarvestPage,
     }
     let trays: Result<Vec<_>, Failure> = trays
         .into_iter()
-        .map(|row| tray::card(app, reading, &row))
+        .map(|row| card::card(reading, &row, app.now()))
         .collect();
     Ok(HarvestPage {
         card: card(reading, row)?,
         gross_g: harvest.weighed.gross_g,
         tare_g: harvest.weighed.tare_g,
         stage: harvest.stage,
-        surface: match harvest.surface {
-            Outside::Dry => Surface::Dry,
-            Outside::Dew => Surface::Dew,
-            Outside::Rain => Surface::Rain,
-            Outside::Washed => Surface::Washed,
-        },
+        surface: harvest.surface,
         note: harvest.note,
-        place: harvest.place.map(|place| Place {
-            lat: place.lat,
-            lon: place.lon,
-        }),
-        time_from: match harvest.time_from {
-            journal::TimeFrom::Typed => TimeFrom::Typed,
-            journal::TimeFrom::Photo => TimeFrom::Photo,
-            journal::TimeFrom::Clock => TimeFrom::Clock,
-        },
+        place: harvest.place,
+        time_from: harvest.time_from,
         photos,
         estimate,
         trays: trays?,
@@ -119,6 +121,6 @@ fn into_jar(usage: JarUse) -> IntoJar {
         code: usage.jar.code.to_string(),
         name: usage.jar.name,
         mass_g: usage.mass_g,
-        state: PlantState::from(usage.state),
+        state: usage.state,
     }
 }

@@ -1,29 +1,78 @@
 //! `harvest.record` and `harvest.correct`.
 
 use chrono::{DateTime, Duration, FixedOffset};
-use journal::{BedId, Harvest, HarvestId, PhotoHash, Surface as Outside, TimeFrom, Weighed};
-use message::{Argument, Message};
+use journal::{BedId, Harvest, HarvestId, Kept as _, PhotoHash, Surface, TimeFrom, Weighed};
+use message::{Argument, Code, Failure, say};
+use reckon::herb::Known;
+use reckon::{asked, told};
+use serde::Deserialize;
 use store::{Reading, Writing};
 
-use super::page::card;
-use super::wire::{CorrectHarvest, HarvestWritten, RecordHarvest, Surface};
-use crate::herb::Known;
-use crate::wire::Changed;
-use crate::{App, Code, Command, Failure, asked, words};
+use crate::harvest::card::{HarvestWritten, written};
+use crate::open::Open;
+use crate::request::Command;
+
+/// Something was picked and weighed.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct RecordHarvest {
+    pub herb: String,
+    pub part: String,
+    pub gross_g: f64,
+    pub tare_g: Option<f64>,
+    pub picked_at: Option<String>,
+    pub bed: Option<String>,
+    pub bed_name: Option<String>,
+    /// Nobody planted what stands in the new bed.
+    pub bed_wild: Option<bool>,
+    pub stage: Option<String>,
+    pub surface: Surface,
+    pub note: Option<String>,
+    pub photos: Option<Vec<String>>,
+    pub look_alike_ruled_out: Option<bool>,
+    /// The mass was asked about and is right.
+    pub confirm_odd: Option<bool>,
+}
+
+/// A change to a harvest; what is left out stays, an empty text is cleared.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct CorrectHarvest {
+    pub id: String,
+    pub herb: Option<String>,
+    pub part: Option<String>,
+    pub gross_g: Option<f64>,
+    pub tare_g: Option<f64>,
+    pub picked_at: Option<String>,
+    pub bed: Option<String>,
+    pub bed_name: Option<String>,
+    /// Nobody planted what stands in the new bed.
+    pub bed_wild: Option<bool>,
+    pub stage: Option<String>,
+    pub surface: Option<Surface>,
+    pub note: Option<String>,
+    pub photos: Option<Vec<String>>,
+    pub look_alike_ruled_out: Option<bool>,
+    /// The mass was asked about and is right.
+    pub confirm_odd: Option<bool>,
+}
 
 impl Command for RecordHarvest {
     const NAME: &'static str = "harvest.record";
     type Reply = HarvestWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id = HarvestId(app.new_id());
         let now = app.now();
         let photos = hashes(self.photos.unwrap_or_default())?;
+        let new_bed = (self.bed_name.as_deref(), self.bed_wild);
         let typed = asked::text(self.picked_at);
         let (done, ()) = app.perform(|writing| {
             let known = Known::asked(writing, &self.herb)?;
             let (picked_at, time_from) = picked(writing, typed.as_deref(), &photos, now)?;
-            let bed = bed(app, writing, self.bed.as_deref(), self.bed_name.as_deref())?;
+            let bed = bed(app, writing, self.bed.as_deref(), new_bed)?;
             let harvest = Harvest {
                 code: writing.free_code(id.0)?,
                 herb: known.key.clone(),
@@ -36,7 +85,7 @@ impl Command for RecordHarvest {
                 time_from,
                 bed,
                 stage: asked::text(self.stage),
-                surface: self.surface.into(),
+                surface: self.surface,
                 note: asked::text(self.note),
                 place: place(writing, &photos)?,
                 photos,
@@ -45,7 +94,9 @@ impl Command for RecordHarvest {
             look_alike_is_ruled_out(writing, &known, &harvest)?;
             writing.record(&id, &harvest)?;
             asked::about_mass("gross_g", harvest.weighed.net_g(), self.confirm_odd)?;
-            Ok((line("Recorded", &harvest, &known), ()))
+            let (mass, plant) = what(&harvest, &known);
+            let line = say!("deed-harvest-recorded", mass, plant, code = &harvest.code);
+            Ok((line, ()))
         })?;
         written(app, done, &id)
     }
@@ -55,20 +106,18 @@ impl Command for CorrectHarvest {
     const NAME: &'static str = "harvest.correct";
     type Reply = HarvestWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id: HarvestId = asked::id("id", &self.id)?;
         let now = app.now();
         let photos = self.photos.map(hashes).transpose()?;
-        let (done, ()) = app.perform(|writing| {
-            let mut harvest = writing.get::<Harvest>(&id)?;
+        let new_bed = (self.bed_name.as_deref(), self.bed_wild);
+        let (done, _) = app.correct::<Harvest>("id", &id, |writing, harvest| {
             if let Some(herb) = &self.herb {
                 harvest.herb = Known::asked(writing, herb)?.key;
             }
-            if let Some(part) = &self.part {
-                harvest.part = part.trim().to_owned();
-            }
-            harvest.weighed.gross_g = self.gross_g.unwrap_or(harvest.weighed.gross_g);
-            harvest.weighed.tare_g = self.tare_g.unwrap_or(harvest.weighed.tare_g);
+            asked::renamed(&mut harvest.part, self.part);
+            asked::set(&mut harvest.weighed.gross_g, self.gross_g);
+            asked::set(&mut harvest.weighed.tare_g, self.tare_g);
             if let Some(photos) = photos {
                 harvest.place = place(writing, &photos)?.or(harvest.place);
                 harvest.photos = photos;
@@ -84,39 +133,37 @@ impl Command for CorrectHarvest {
             {
                 harvest.bed = None;
             } else if self.bed.is_some() || self.bed_name.is_some() {
-                harvest.bed = bed(app, writing, self.bed.as_deref(), self.bed_name.as_deref())?;
+                harvest.bed = bed(app, writing, self.bed.as_deref(), new_bed)?;
             }
             asked::corrected(&mut harvest.stage, self.stage);
             asked::corrected(&mut harvest.note, self.note);
-            harvest.surface = self.surface.map_or(harvest.surface, Outside::from);
-            harvest.look_alike_ruled_out = self
-                .look_alike_ruled_out
-                .unwrap_or(harvest.look_alike_ruled_out);
+            asked::set(&mut harvest.surface, self.surface);
+            asked::set(&mut harvest.look_alike_ruled_out, self.look_alike_ruled_out);
             let known = Known::written(writing, &harvest.herb)?;
             if self.herb.is_some() || self.bed.is_some() || self.bed_name.is_some() {
-                look_alike_is_ruled_out(writing, &known, &harvest)?;
+                look_alike_is_ruled_out(writing, &known, harvest)?;
             }
-            writing.correct(&id, &harvest)?;
+            // Nonsense is refused before a mass that could be is asked about.
+            harvest.check()?;
             if self.gross_g.is_some() {
                 asked::about_mass("gross_g", harvest.weighed.net_g(), self.confirm_odd)?;
             }
-            Ok((line("Corrected", &harvest, &known), ()))
+            let (mass, plant) = what(harvest, &known);
+            Ok(say!(
+                "deed-harvest-edited",
+                mass,
+                plant,
+                code = &harvest.code
+            ))
         })?;
         written(app, done, &id)
     }
 }
 
-pub(super) fn written(app: &App, done: Changed, id: &HarvestId) -> Result<HarvestWritten, Failure> {
-    let harvest = app.read_back(|reading| card(reading, reading.harvest_row(id)?))?;
-    Ok(HarvestWritten { done, harvest })
-}
-
-fn line(did: &str, harvest: &Harvest, known: &Known) -> String {
-    let grams = words::figure(harvest.weighed.net_g());
-    format!(
-        "{did} {grams} g of {} {} ({})",
-        known.common, harvest.part, harvest.code
-    )
+/// How much of which plant it is.
+fn what(harvest: &Harvest, known: &Known) -> (Argument, Argument) {
+    let mass = Argument::grams(harvest.weighed.net_g());
+    (mass, told::plant(known, &harvest.part))
 }
 
 fn hashes(photos: Vec<String>) -> Result<Vec<PhotoHash>, Failure> {
@@ -157,12 +204,12 @@ fn place(reading: &Reading<'_>, photos: &[PhotoHash]) -> Result<Option<journal::
     Ok(place)
 }
 
-/// The bed of a request: by its id, or by a name that is there or is added.
+/// The bed of a request: by its id, or by a name that is there or is added, as a wild one where that is said.
 fn bed(
-    app: &App,
+    app: &Open,
     writing: &mut Writing<'_>,
     id: Option<&str>,
-    name: Option<&str>,
+    (name, wild): (Option<&str>, Option<bool>),
 ) -> Result<Option<BedId>, Failure> {
     if let Some(id) = id.filter(|id| !id.is_empty()) {
         let id = asked::id("bed", id)?;
@@ -174,13 +221,20 @@ fn bed(
     let Some(name) = name.map(str::trim).filter(|name| !name.is_empty()) else {
         return Ok(None);
     };
-    if let Some((id, _)) = writing.bed_named(name)? {
-        return Ok(Some(id));
+    let wild = wild.unwrap_or(false);
+    match writing.bed_named(name)? {
+        // Nobody can tell whether the planted bed of that name was meant.
+        Some((_, bed)) if wild && !bed.wild => {
+            let name = Argument::own(bed.name);
+            return Err(Failure::invalid("bed_name", say!("bed-called-so", name)));
+        }
+        Some((id, _)) => return Ok(Some(id)),
+        None => {}
     }
     let id = BedId(app.new_id());
     let bed = journal::Bed {
         name: name.to_owned(),
-        wild: false,
+        wild,
         area_m2: None,
         note: None,
     };
@@ -211,16 +265,17 @@ fn look_alike_is_ruled_out(
         .transpose()?
         .flatten();
     let is_wild = bed.is_some_and(|bed| bed.wild);
-    let herb = match known.entry {
-        Some(entry) => Argument::herb(&entry.common),
-        None => Argument::own(&known.common),
-    };
+    let herb = told::herb(known);
     let message = if !names.is_empty() {
-        Message::new("look-alike-to-rule-out")
-            .with("names", Argument::one_of(names))
-            .with("herb", herb)
+        say!(
+            "look-alike-to-rule-out",
+            names = Argument::one_of(names),
+            herb
+        )
+    } else if known.own.look_alikes.is_some() {
+        say!("look-alike-noted-to-rule-out", herb)
     } else if is_wild {
-        Message::new("wild-to-be-certain").with("herb", herb)
+        say!("wild-to-be-certain", herb)
     } else {
         return Ok(());
     };
@@ -228,15 +283,4 @@ fn look_alike_is_ruled_out(
         field: Some("look_alike_ruled_out".to_owned()),
         ..Failure::new(Code::ConfirmLookAlike, message)
     })
-}
-
-impl From<Surface> for Outside {
-    fn from(surface: Surface) -> Self {
-        match surface {
-            Surface::Dry => Self::Dry,
-            Surface::Dew => Self::Dew,
-            Surface::Rain => Self::Rain,
-            Surface::Washed => Self::Washed,
-        }
-    }
 }

@@ -2,15 +2,48 @@
 
 use std::collections::BTreeMap;
 
-use super::known::Known;
-use super::wire::{HerbLine, Herbs, ListHerbs};
-use crate::{App, Command, Failure};
+use formulary::herbs::OwnHerb;
+use message::{Failure, Message};
+use reckon::herb::Known;
+use reckon::told;
+use serde::Serialize;
+
+use crate::open::Open;
+use crate::request::{Command, bare_request};
+use crate::speech;
+
+bare_request!(
+    /// Every herb, the maker's recent ones first.
+    ListHerbs
+);
+
+/// A herb in a list.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct HerbLine {
+    pub key: String,
+    pub common: Message,
+    pub latin: Option<String>,
+    pub parts: Vec<String>,
+    pub own: bool,
+    pub last_picked_at: Option<String>,
+    pub look_alike: bool,
+    /// What the maker wrote down of a herb of their own; none of a herb of the tables.
+    pub own_figures: Option<OwnHerb>,
+}
+
+/// The answer to [`ListHerbs`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Herbs {
+    pub herbs: Vec<HerbLine>,
+}
 
 impl Command for ListHerbs {
     const NAME: &'static str = "herb.list";
     type Reply = Herbs;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         app.read(|reading| {
             let mut lines: Vec<HerbLine> = formulary::herbs::all()
                 .iter()
@@ -31,7 +64,8 @@ impl Command for ListHerbs {
                     .get(line.key.as_str())
                     .map_or(usize::MAX, |(rank, _)| *rank)
             };
-            lines.sort_by_cached_key(|line| (rank(line), line.common.to_lowercase()));
+            lines
+                .sort_by_cached_key(|line| (rank(line), speech::line(&line.common).to_lowercase()));
             for line in &mut lines {
                 line.last_picked_at = recent.get(line.key.as_str()).map(|(_, at)| at.clone());
             }
@@ -41,14 +75,15 @@ impl Command for ListHerbs {
 }
 
 /// A herb in a list.
-pub(super) fn line(known: &Known, last_picked_at: Option<String>) -> HerbLine {
+pub(crate) fn line(known: &Known, last_picked_at: Option<String>) -> HerbLine {
     HerbLine {
         key: known.key.to_string(),
-        common: known.common.clone(),
+        common: told::title(known),
         latin: known.latin.clone(),
         parts: known.parts.clone(),
         own: known.entry.is_none(),
         last_picked_at,
         look_alike: known.has_look_alike(),
+        own_figures: known.entry.is_none().then(|| known.own.clone()),
     }
 }

@@ -1,19 +1,25 @@
 //! A jar from the day it was poured to the day it is strained: `jar.shake`, `jar.top_up`, `jar.strain`.
 
-use journal::{Added, Jar, JarId, Pour, Shake, ShakeId, Straining, StrainingId};
-use physics::quantity::{grams, grams_of, kg_per_m3, millilitres, millilitres_of};
-use serde::{Deserialize, Serialize};
-use store::{Reading, Writing};
+use formulary::preparations::Verdict;
+use journal::{Added, How, Item, JarId, Pour, Shake, ShakeId, Straining, StrainingId};
+use message::{Argument, Failure, say};
+use physics::mixture::ph::ReadWith;
+use physics::quantity::{grams_of, millilitres};
+use reckon::asked;
+use reckon::item::StockItem;
+use reckon::jar::allowed::{
+    by_weight, named_jar, refuse_failed, refuse_more_than_there_can_be, standing,
+};
+use reckon::jar::judged::Judged;
+use reckon::jar::shelf::shelf;
+use serde::Deserialize;
+use store::Reading;
 
-use super::compose::shelf;
-use super::correct::written;
-use super::judged::Judged;
-use super::proposal::Verdict;
-use super::wire::JarWritten;
-use crate::mixture::{self, StockItem, label_of};
-use crate::ph::ReadWith;
-use crate::wire::Interval;
-use crate::{App, Command, Failure, asked, ph, words};
+use crate::jar::page::{JarWritten, written};
+use crate::jar::pour::plain_name;
+use crate::open::Open;
+use crate::ph;
+use crate::request::Command;
 
 /// The jar was shaken.
 #[derive(Debug, Clone, Deserialize)]
@@ -44,16 +50,6 @@ pub struct TopUpJar {
     pub note: Option<String>,
 }
 
-/// How the liquid was got out of the marc.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
-#[serde(rename_all = "snake_case")]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub enum How {
-    Dripped,
-    Wrung,
-    Pressed,
-}
-
 /// The jar was strained: exactly one of `came_out_ml` and `came_out_g`. A pH is taken of what acid
 /// keeps, of all that came out; `read_with` is what it was read with.
 #[derive(Debug, Clone, Deserialize)]
@@ -70,42 +66,19 @@ pub struct StrainJar {
     pub note: Option<String>,
 }
 
-/// One shaking.
-#[derive(Debug, Clone, Serialize)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub struct ShakeLine {
-    pub id: String,
-    pub at: String,
-}
-
-/// What came out, and what the marc kept after it.
-#[derive(Debug, Clone, Serialize)]
-#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
-pub struct StrainingLine {
-    pub id: String,
-    pub at: String,
-    pub how: How,
-    pub came_out_ml: f64,
-    pub came_out_g: Option<f64>,
-    pub retained_ml: Interval,
-    pub retained_ml_per_g_dry: Option<Interval>,
-    pub ph: Option<f64>,
-    pub read_with: Option<ReadWith>,
-    pub note: Option<String>,
-}
-
 impl Command for ShakeJar {
     const NAME: &'static str = "jar.shake";
     type Reply = JarWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let jar_id: JarId = asked::id("jar", &self.jar)?;
         let at = asked::past("at", self.at.as_deref(), app.now())?;
         let id = ShakeId(app.new_id());
         let (done, ()) = app.perform(|writing| {
-            let jar = standing(writing, &jar_id, "shaken")?;
+            let jar = standing(writing, &jar_id)?;
             writing.record(&id, &Shake { jar: jar_id, at })?;
-            Ok((format!("Shook {} ({})", jar.name, jar.code), ()))
+            let name = Argument::own(&jar.name);
+            Ok((say!("deed-jar-shaken", name, code = &jar.code), ()))
         })?;
         written(app, done, &jar_id)
     }
@@ -115,15 +88,15 @@ impl Command for TopUpJar {
     const NAME: &'static str = "jar.top_up";
     type Reply = JarWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id: JarId = asked::id("jar", &self.jar)?;
         let at = asked::past("at", self.at.as_deref(), app.now())?;
         if self.pours.is_empty() {
-            return Err(Failure::invalid("pours", "Say what was added."));
+            return Err(Failure::invalid("pours", say!("jar-pours-missing")));
         }
         let note = asked::text(self.note);
         let (done, ()) = app.perform(|writing| {
-            let mut jar = standing(writing, &id, "topped up")?;
+            let mut jar = standing(writing, &id)?;
             let mut added_ml = 0.0;
             for (at_index, pour) in self.pours.iter().enumerate() {
                 let mut pour = measured(writing, pour)
@@ -136,17 +109,19 @@ impl Command for TopUpJar {
                 jar.pours.push(pour);
             }
             let judged = Judged::of(writing, &jar)?;
-            if Verdict::from(judged.poured.keeping.verdict) == Verdict::DoNotMake {
+            if judged.poured.keeping.verdict == Verdict::DoNotMake {
                 return Err(Failure::invalid("pours", judged.poured.keeping.text));
             }
             jar.strength_percent_vol = judged.poured.liquid.strength_percent_vol;
             jar.glycerol_percent_mass = judged.poured.liquid.glycerol_percent_mass;
             writing.correct(&id, &jar)?;
-            let added = words::figure(added_ml);
-            Ok((
-                format!("Topped up {} ({}) with {added} mL", jar.name, jar.code),
-                (),
-            ))
+            let line = say!(
+                "deed-jar-topped-up",
+                name = Argument::own(&jar.name),
+                code = &jar.code,
+                volume = Argument::millilitres(added_ml)
+            );
+            Ok((line, ()))
         })?;
         written(app, done, &id)
     }
@@ -157,18 +132,14 @@ fn measured(reading: &Reading<'_>, pour: &TopUpPour) -> Result<Pour, Failure> {
         why.field = why.field.map(|field| field.replacen("stock[0]", "item", 1));
         why
     })?;
-    let supply = stock[0]
-        .supply
-        .as_deref()
-        .map(|id| asked::id("item.supply", id))
-        .transpose()?;
+    let supply = asked::id_if_any("item.supply", stock[0].supply.as_deref())?;
     let ingredient = stock[0].ingredient;
     let measured = physics::mixture::Pour::measured(ingredient, millilitres(pour.ml))
         .map_err(|why| Failure::from(why).at("ml"))?;
-    let item = label_of(&ingredient);
+    let item = Item::of(&ingredient);
     let name = match supply {
         Some(id) => reading.get::<journal::Supply>(&id)?.name,
-        None => format!("{:?}", mixture::as_item(&item).kind),
+        None => plain_name(&ingredient.name()),
     };
     Ok(Pour {
         item,
@@ -184,17 +155,18 @@ impl Command for StrainJar {
     const NAME: &'static str = "jar.strain";
     type Reply = JarWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let jar_id: JarId = asked::id("jar", &self.jar)?;
         let at = asked::past("at", self.at.as_deref(), app.now())?;
         let id = StrainingId(app.new_id());
         let (done, ()) = app.perform(|writing| {
             let row = writing.jar(&jar_id).map_err(named_jar)?;
             let jar = row.jar;
-            refuse_failed(&jar, "strained")?;
+            refuse_failed(&jar)?;
             if at < jar.poured_at {
-                let poured = jar.poured_at.format("%Y-%m-%d %H:%M");
-                let message = format!("It cannot be strained before it was poured, {poured}.");
+                let poured = jar.poured_at;
+                let (day, time) = (poured.date_naive(), Argument::time(poured.time()));
+                let message = say!("jar-strained-before-poured", day, time);
                 return Err(Failure::invalid("at", message));
             }
             let judged = Judged::of(writing, &jar)?;
@@ -202,8 +174,7 @@ impl Command for StrainJar {
                 (Some(ml), None) => ml,
                 (None, Some(g)) => by_weight(&jar, &judged, g)?,
                 _ => {
-                    let message = "Say what came out either in mL or in g.";
-                    return Err(Failure::invalid("came_out_ml", message));
+                    return Err(Failure::invalid("came_out_ml", say!("jar-came-out-either")));
                 }
             };
             let before: f64 = writing
@@ -216,7 +187,7 @@ impl Command for StrainJar {
             let straining = Straining {
                 jar: jar_id,
                 at,
-                how: self.how.into(),
+                how: self.how,
                 came_out_ml,
                 came_out_g: self.came_out_g,
                 liquid_ml: judged.liquid_ml,
@@ -225,125 +196,21 @@ impl Command for StrainJar {
                 note: asked::text(self.note),
             };
             writing.record(&id, &straining)?;
-            let out = words::figure(came_out_ml);
-            Ok((
-                format!(
-                    "Strained {out} mL off {} ({}){}",
-                    jar.name,
-                    jar.code,
-                    ph::added(ph)
-                ),
-                (),
-            ))
+            let (volume, name) = (Argument::millilitres(came_out_ml), Argument::own(&jar.name));
+            let line = match ph {
+                Some(ph) => {
+                    say!(
+                        "deed-jar-strained-ph",
+                        volume,
+                        name,
+                        code = &jar.code,
+                        ph = ph::told(ph)
+                    )
+                }
+                None => say!("deed-jar-strained", volume, name, code = &jar.code),
+            };
+            Ok((line, ()))
         })?;
         written(app, done, &jar_id)
-    }
-}
-
-/// The volume of a weight of this jar's liquid, at 20 C.
-fn by_weight(jar: &Jar, judged: &Judged, g: f64) -> Result<f64, Failure> {
-    let oils = jar
-        .pours
-        .iter()
-        .filter(|pour| matches!(pour.item, journal::Stock::Oil { .. }));
-    let (oil_g, oil_ml) = oils.fold((0.0, 0.0), |(g, ml), pour| (g + pour.g, ml + pour.ml));
-    let density =
-        if oil_ml > 0.0 && judged.preparation.grade == formulary::preparations::Solvent::Oil {
-            oil_g / oil_ml * 1000.0
-        } else {
-            judged.poured.liquid.density_kg_m3.value
-        };
-    if !g.is_finite() || g <= 0.0 {
-        let message = format!("What came out must weigh more than 0 g; {g} g is not.");
-        return Err(Failure::invalid("came_out_g", message));
-    }
-    Ok(millilitres_of(grams(g) / kg_per_m3(density)))
-}
-
-/// More than what was poured and all that the plants weighed cannot come out, but for the reading.
-fn refuse_more_than_there_can_be(jar: &Jar, before: f64, ml: f64) -> Result<(), Failure> {
-    let plants: f64 = jar.plants.iter().map(|plant| plant.mass_g).sum();
-    let most = (jar.poured_ml() + plants) * 1.02 - before;
-    if ml.is_finite() && ml > 0.0 && ml <= most {
-        return Ok(());
-    }
-    let message = format!(
-        "What came out must be more than 0 mL and at most {} mL, for no more can be in the jar; {} mL is not.",
-        words::figure(most.max(0.0)),
-        words::figure(ml)
-    );
-    Err(Failure::invalid("came_out_ml", message))
-}
-
-fn named_jar(why: store::Failure) -> Failure {
-    Failure::from(why).renamed("jar")
-}
-
-/// A jar that still stands on its plants.
-pub(super) fn standing(writing: &Writing<'_>, id: &JarId, done: &str) -> Result<Jar, Failure> {
-    let row = writing.jar(id).map_err(named_jar)?;
-    refuse_failed(&row.jar, done)?;
-    if row.is_strained {
-        let message = format!("{} is strained already and cannot be {done}.", row.jar.name);
-        return Err(Failure::invalid("jar", message));
-    }
-    Ok(row.jar)
-}
-
-pub(crate) fn refuse_failed(jar: &Jar, done: &str) -> Result<(), Failure> {
-    if jar.failed.is_some() {
-        let message = format!("{} was given up and cannot be {done}.", jar.name);
-        return Err(Failure::invalid("jar", message));
-    }
-    Ok(())
-}
-
-/// The shakes of a jar.
-pub(super) fn shakes(reading: &Reading<'_>, id: &JarId) -> Result<Vec<ShakeLine>, Failure> {
-    let shakes = reading.shakes(id)?.into_iter().map(|(id, it)| ShakeLine {
-        id: id.to_string(),
-        at: it.at.to_rfc3339(),
-    });
-    Ok(shakes.collect())
-}
-
-/// The strainings of a jar, each with what the marc kept after it.
-pub(super) fn strainings(reading: &Reading<'_>, id: &JarId) -> Result<Vec<StrainingLine>, Failure> {
-    let mut out = 0.0;
-    let lines = reading.strainings(id)?.into_iter().map(|(id, it)| {
-        out += it.came_out_ml;
-        StrainingLine {
-            id: id.to_string(),
-            at: it.at.to_rfc3339(),
-            how: it.how.into(),
-            came_out_ml: it.came_out_ml,
-            came_out_g: it.came_out_g,
-            retained_ml: it.retained_ml(out).into(),
-            retained_ml_per_g_dry: it.retained_ml_per_g_dry(out).map(Interval::from),
-            ph: it.ph.map(|ph| ph.value),
-            read_with: it.ph.and_then(|ph| ph.read_with).map(Into::into),
-            note: it.note,
-        }
-    });
-    Ok(lines.collect())
-}
-
-impl From<How> for journal::How {
-    fn from(how: How) -> Self {
-        match how {
-            How::Dripped => Self::Dripped,
-            How::Wrung => Self::Wrung,
-            How::Pressed => Self::Pressed,
-        }
-    }
-}
-
-impl From<journal::How> for How {
-    fn from(how: journal::How) -> Self {
-        match how {
-            journal::How::Dripped => Self::Dripped,
-            journal::How::Wrung => Self::Wrung,
-            journal::How::Pressed => Self::Pressed,
-        }
     }
 }

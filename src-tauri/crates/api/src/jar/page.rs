@@ -1,59 +1,127 @@
-//! `jar.list` and `jar.show`: the jars with their day, and the recipe as poured.
+//! `jar.show`: a jar with its recipe as poured and the chain back to its beds, and how it is told after a write.
 
-use chrono::{DateTime, FixedOffset};
-use formulary::preparations;
-use journal::{Jar, JarId, Source, days_since};
-use store::{JarFilter, JarRow, Reading};
+use formulary::cautions::Caution;
+use formulary::compose::PourLine;
+use formulary::keep::{Keeping, ShelfLife};
+use formulary::preparations::{Amounts, Step};
+use formulary::{Note, Status};
+use journal::{Jar, JarId, Pictured, PlantState, Source};
+use message::{Argument, Failure, Message, Unit, say};
+use physics::Interval;
+use physics::mixture::Liquid;
+use reckon::bottle::card::{self, BottleCard};
+use reckon::herb::Known;
+use reckon::jar::card::{JarCard, card};
+use reckon::jar::cost::Cost;
+use reckon::jar::equivalent::DriedEquivalent;
+use reckon::jar::judged::Judged;
+use reckon::jar::marc::may_be_covered_again;
+use reckon::jar::proposal::pours;
+use reckon::jar::retention::{self, ExpectedOut};
+use reckon::liquid::remarked;
+use reckon::wire::Lot;
+use reckon::{asked, told};
+use serde::{Deserialize, Serialize};
+use store::Reading;
 
-use super::equivalent::DriedEquivalent;
-use super::judged::{Judged, preparation_of};
-use super::marc::{MarcOf, may_be_covered_again};
-use super::proposal::PourLine;
-use super::said::remarked;
-use super::wire::{JarCard, JarPage, JarPlant, JarShown, JarState, Jars, ListJars, ShowJar, Step};
-use super::{life, rest, retention};
-use crate::herb::Known;
-use crate::mixture::{self, Liquid};
-use crate::wire::{Caution, Interval, Lot, Note, Status};
-use crate::{App, Command, Failure, asked, bottle, ph};
+use crate::changed::Changed;
+use crate::jar::lines::{self, MarcOf, RestLine, ShakeLine, StrainingLine};
+use crate::open::Open;
+use crate::ph::{self, PhShown};
+use crate::portrait::{self, PortraitLine};
+use crate::request::Command;
 
-impl Command for ListJars {
-    const NAME: &'static str = "jar.list";
-    type Reply = Jars;
+/// One jar.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct ShowJar {
+    pub id: String,
+}
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let now = app.now();
-        let after = self
-            .after
-            .as_deref()
-            .map(|id| asked::id("after", id))
-            .transpose()?;
-        let filter = JarFilter {
-            today: now.date_naive(),
-            state: self.state.map(Into::into),
-            after,
-            limit: asked::limit(self.limit, 50)?,
-        };
-        app.read(|reading| {
-            let page = reading.jars(&filter)?;
-            let cards: Result<Vec<_>, Failure> = page
-                .rows
-                .iter()
-                .map(|row| card(reading, row, now))
-                .collect();
-            Ok(Jars {
-                jars: cards?,
-                more: page.more,
-            })
-        })
-    }
+/// A plant as it went into the jar, with the chain back to its bed.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JarPlant {
+    pub lot: Option<Lot>,
+    pub herb: String,
+    pub common: Message,
+    pub part: String,
+    pub state: PlantState,
+    pub mass_g: f64,
+    pub moisture_wet_percent: Interval,
+    pub code: Option<String>,
+    pub harvest: Option<String>,
+    pub bed: Option<String>,
+    pub picked_at: Option<String>,
+}
+
+/// A jar with its recipe as poured.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JarPage {
+    #[serde(flatten)]
+    pub card: JarCard,
+    pub pours: Vec<PourLine>,
+    pub plants: Vec<JarPlant>,
+    pub ratio_ml_per_g: Option<f64>,
+    pub liquid: Liquid,
+    pub keeping: Keeping,
+    pub shelf_life: ShelfLife,
+    /// Dried herb to a millilitre poured; none where no plant or a marc is in it.
+    pub dried_equivalent_g_per_ml: Option<Interval>,
+    /// The same to a millilitre of what there is with the plant's own water.
+    pub dried_equivalent_with_plant_water_g_per_ml: Option<Interval>,
+    pub cautions: Vec<Caution>,
+    /// Whether its pH is worth reading, for acid keeps it.
+    pub takes_ph: bool,
+    pub ph: Option<PhShown>,
+    pub reasons: Vec<Note>,
+    pub steps: Vec<Step>,
+    pub note: Option<String>,
+    pub failed_because: Option<String>,
+    pub shakes: Vec<ShakeLine>,
+    pub strainings: Vec<StrainingLine>,
+    pub expected_out: Vec<ExpectedOut>,
+    pub bottles: Vec<BottleCard>,
+    /// Strained liquid that no bottle holds yet; nothing before it is strained.
+    pub left_ml: Option<f64>,
+    /// The last day on which that should be used, and whether it must not be used any more.
+    pub rest_best_before: Option<String>,
+    pub bin_rest: bool,
+    pub rests: Vec<RestLine>,
+    pub marc_of: Option<MarcOf>,
+    /// Whether its marc may be covered once more.
+    pub second_maceration: bool,
+    pub recipe: Option<String>,
+    pub stars: Option<u8>,
+    /// How it looked, the earliest first.
+    pub portraits: Vec<PortraitLine>,
+    /// What its liquids cost, by the prices of the supplies they came from.
+    pub cost: Cost,
+}
+
+/// The answer to [`ShowJar`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JarShown {
+    pub jar: JarPage,
+}
+
+/// A jar was written.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct JarWritten {
+    #[serde(flatten)]
+    pub done: Changed,
+    pub jar: JarPage,
 }
 
 impl Command for ShowJar {
     const NAME: &'static str = "jar.show";
     type Reply = JarShown;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id = asked::id("id", &self.id)?;
         app.read(|reading| {
             Ok(JarShown {
@@ -63,51 +131,8 @@ impl Command for ShowJar {
     }
 }
 
-/// The common names of what is in a jar, each once.
-pub(crate) fn herbs(reading: &Reading<'_>, jar: &Jar) -> Result<Vec<String>, Failure> {
-    let mut herbs: Vec<String> = Vec::new();
-    for plant in &jar.plants {
-        let common = Known::written(reading, &plant.herb)?.common;
-        if !herbs.contains(&common) {
-            herbs.push(common);
-        }
-    }
-    Ok(herbs)
-}
-
-/// A jar in a list.
-pub(crate) fn card(
-    reading: &Reading<'_>,
-    row: &JarRow,
-    now: DateTime<FixedOffset>,
-) -> Result<JarCard, Failure> {
-    let jar = &row.jar;
-    let herbs = herbs(reading, jar)?;
-    let preparation = preparation_of(jar);
-    let (due_from, due_to) = jar.due();
-    Ok(JarCard {
-        id: row.id.to_string(),
-        code: jar.code.to_string(),
-        name: jar.name.clone(),
-        preparation: jar.preparation.clone(),
-        preparation_name: preparation
-            .map_or(&jar.preparation, |known| &known.name)
-            .clone(),
-        herbs,
-        poured_at: jar.poured_at.to_rfc3339(),
-        day: u32::try_from(days_since(jar.poured_at, now)).unwrap_or_default(),
-        due_from: due_from.to_string(),
-        due_to: due_to.to_string(),
-        state: jar.state(row.is_strained, now.date_naive()).into(),
-        strength_percent_vol: jar.strength_percent_vol.into(),
-        glycerol_percent_mass: jar.glycerol_percent_mass.into(),
-        poured_ml: jar.poured_ml(),
-        place: jar.place.clone(),
-    })
-}
-
 /// A jar with its recipe as poured and the chain back to its beds.
-pub(super) fn page(app: &App, reading: &Reading<'_>, id: &JarId) -> Result<JarPage, Failure> {
+pub(crate) fn page(app: &Open, reading: &Reading<'_>, id: &JarId) -> Result<JarPage, Failure> {
     let row = reading.jar(id)?;
     let jar = &row.jar;
     let read = reading.ph_of(id)?;
@@ -116,12 +141,18 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &JarId) -> Result<JarPa
     for (plant, known) in jar.plants.iter().zip(&judged.known) {
         plants.push(with_its_chain(reading, plant, known)?);
     }
-    let steps = judged.preparation.steps().into_iter().map(|step| Step {
-        title: step.title.to_owned(),
-        text: step.text,
-        source: step.source,
-        status: step.status.into(),
-    });
+    let amounts = Amounts {
+        plants: jar
+            .plants
+            .iter()
+            .map(|plant| (plant.herb.as_str(), plant.part.as_str()))
+            .collect(),
+        herb_g: jar.plants.iter().map(|plant| plant.mass_g).sum(),
+        poured_ml: jar.pours.iter().map(|pour| pour.ml).sum(),
+        kinds: judged.poured.kinds.clone(),
+        strength_percent_vol: judged.poured.liquid.strength_percent_vol,
+    };
+    let steps = judged.preparation.steps(&amounts);
     let mut reasons: Vec<Note> = plants.iter().map(water_it_brought).collect();
     reasons.extend(remarked(&judged.poured.liquid));
     let equivalent = DriedEquivalent::of(jar, &judged)?;
@@ -141,49 +172,34 @@ pub(super) fn page(app: &App, reading: &Reading<'_>, id: &JarId) -> Result<JarPa
         pours: pours(jar),
         plants,
         ratio_ml_per_g: jar.ratio_ml_per_g(),
-        shakes: life::shakes(reading, id)?,
-        strainings: life::strainings(reading, id)?,
+        shakes: lines::shakes(reading, id)?,
+        strainings: lines::strainings(reading, id)?,
         expected_out: retention::expected(reading, jar, &judged)?,
-        bottles: bottle::cards_of(reading, id, jar, app.now())?,
+        bottles: card::cards_of(reading, id, jar, app.now())?,
         left_ml: row.is_strained.then_some(left),
         bin_rest: judged.only_the_date_counts && rest_best_before.is_some_and(|day| day < today),
         rest_best_before: rest_best_before.map(|day| day.to_string()),
-        rests: rest::rests(reading, id)?,
+        rests: lines::rests(reading, id)?,
         second_maceration: may_be_covered_again(reading, id, &judged)?,
         marc_of: marc_of(reading, jar)?,
+        cost: Cost::of(reading, jar)?.of_share(1.0),
         stars: recipe.as_ref().and_then(|(_, recipe)| recipe.stars),
         recipe: recipe.map(|(id, _)| id.to_string()),
-        liquid: Liquid::from(&judged.poured.liquid),
-        shelf_life: judged.shelf_life(reading, jar)?.into(),
+        liquid: judged.poured.liquid.clone(),
+        shelf_life: judged.shelf_life(reading, jar)?,
         dried_equivalent_g_per_ml: equivalent.map(|it| it.alone_g_per_ml),
         dried_equivalent_with_plant_water_g_per_ml: equivalent
             .map(|it| it.with_plant_water_g_per_ml),
         takes_ph: judged.preparation.is_kept_by_acid(),
         ph: ph::shown(reading, read, None)?,
-        keeping: judged.poured.keeping.into(),
-        cautions: judged
-            .poured
-            .cautions
-            .into_iter()
-            .map(Caution::from)
-            .collect(),
+        keeping: judged.poured.keeping,
+        cautions: judged.poured.cautions,
         reasons,
-        steps: steps.collect(),
+        steps,
+        portraits: portrait::lines(reading, Pictured::Jar(*id))?,
         note: row.jar.note,
         failed_because: row.jar.failed.map(|failed| failed.reason),
     })
-}
-
-/// What was poured, the toppings up among it.
-pub(crate) fn pours(jar: &Jar) -> Vec<PourLine> {
-    let lines = jar.pours.iter().map(|pour| PourLine {
-        kind: mixture::as_item(&pour.item).kind,
-        name: pour.name.clone(),
-        ml: pour.ml,
-        g: pour.g,
-        supply: pour.supply.map(|id| id.to_string()),
-    });
-    lines.collect()
 }
 
 fn marc_of(reading: &Reading<'_>, jar: &Jar) -> Result<Option<MarcOf>, Failure> {
@@ -203,9 +219,10 @@ fn water_it_brought(plant: &JarPlant) -> Note {
     let Interval { low, value, high } = plant.moisture_wet_percent;
     Note {
         code: "plant-water".to_owned(),
-        text: format!(
-            "{} brought {value:.0} % of its weight as water ({low:.0} to {high:.0} %), as reckoned when it was poured.",
-            plant.common
+        text: say!(
+            "plant-brought-water",
+            plant = plant.common.clone(),
+            water = Argument::range(low, value, high, Unit::Percent)
         ),
         source: None,
         status: Status::Computed,
@@ -227,11 +244,11 @@ fn with_its_chain(
     Ok(JarPlant {
         lot: plant.lot.map(Lot::from),
         herb: plant.herb.to_string(),
-        common: known.common.clone(),
+        common: told::title(known),
         part: plant.part.clone(),
-        state: plant.state.into(),
+        state: plant.state,
         mass_g: plant.mass_g,
-        moisture_wet_percent: Interval::from(plant.moisture_wet_percent),
+        moisture_wet_percent: plant.moisture_wet_percent,
         code,
         harvest: origin.as_ref().map(|row| row.harvest_id.to_string()),
         picked_at: origin
@@ -241,44 +258,7 @@ fn with_its_chain(
     })
 }
 
-/// What a jar is called until the maker names it: "Peppermint and Sage glycerite".
-pub(super) fn named(known: &[Known], preparation: &str) -> String {
-    let mut herbs: Vec<&str> = known.iter().map(|known| known.common.as_str()).collect();
-    herbs.dedup();
-    let family = preparations::all()
-        .iter()
-        .find(|it| it.key == preparation)
-        .map_or(preparation, |it| &it.family);
-    let herbs = match herbs.as_slice() {
-        [] => {
-            let name = crate::words::sentence(family);
-            return crate::speech::said(name.trim_end_matches('.'));
-        }
-        [one] => (*one).to_owned(),
-        [one, two] => format!("{one} and {two}"),
-        [one, rest @ ..] => format!("{one} and {} more", rest.len()),
-    };
-    crate::speech::said(&format!("{herbs} {}", family.replace('-', " ")))
-}
-
-impl From<JarState> for journal::JarState {
-    fn from(state: JarState) -> Self {
-        match state {
-            JarState::Steeping => Self::Steeping,
-            JarState::Due => Self::Due,
-            JarState::Strained => Self::Strained,
-            JarState::Failed => Self::Failed,
-        }
-    }
-}
-
-impl From<journal::JarState> for JarState {
-    fn from(state: journal::JarState) -> Self {
-        match state {
-            journal::JarState::Steeping => Self::Steeping,
-            journal::JarState::Due => Self::Due,
-            journal::JarState::Strained => Self::Strained,
-            journal::JarState::Failed => Self::Failed,
-        }
-    }
+pub(crate) fn written(app: &Open, done: Changed, id: &JarId) -> Result<JarWritten, Failure> {
+    let jar = app.read_back(|reading| page(app, reading, id))?;
+    Ok(JarWritten { done, jar })
 }

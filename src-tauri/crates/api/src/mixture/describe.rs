@@ -1,22 +1,58 @@
 //! `mixture.describe`: what is this liquid?
 
-use physics::mixture::{self, Plant, Remark, Unmixable};
+use formulary::Note;
+use message::{At, Failure, say};
+use physics::mixture::{self, Liquid, Plant};
 use physics::quantity::{celsius, grams, millilitres};
 use physics::{Interval, WetBasis};
+use reckon::item::{self, Pour};
+use reckon::liquid::noted;
+use serde::{Deserialize, Serialize};
 
-use super::label;
-use super::wire::{
-    DescribeMixture, Liquid, MixtureDescribed, Moisture, Pour, WaterActivity, WetPlant,
-};
-use crate::failure::At;
-use crate::wire::{Note, Status};
-use crate::{App, Code, Command, Failure, words};
+use crate::open::Open;
+use crate::request::Command;
+
+/// A moisture as one figure or as an interval.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(untagged, expecting = "a number or an object with low, value and high")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum Moisture {
+    Number(f64),
+    Interval(Interval),
+}
+
+/// A plant as the liquid meets it.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct WetPlant {
+    pub mass_g: f64,
+    pub moisture_wet_percent: Moisture,
+}
+
+/// What is this liquid?
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct DescribeMixture {
+    pub pours: Vec<Pour>,
+    pub plants: Option<Vec<WetPlant>>,
+    pub temperature_c: Option<f64>,
+}
+
+/// The answer to [`DescribeMixture`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct MixtureDescribed {
+    pub liquid: Liquid,
+    pub notes: Vec<Note>,
+}
 
 impl Command for DescribeMixture {
     const NAME: &'static str = "mixture.describe";
     type Reply = MixtureDescribed;
 
-    fn run(self, _: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, _: &Open) -> Result<Self::Reply, Failure> {
         let mut pours = Vec::with_capacity(self.pours.len());
         for (at, pour) in self.pours.iter().enumerate() {
             pours.push(measured(pour).map_err(|why| why.within(&format!("pours[{at}]")))?);
@@ -26,20 +62,17 @@ impl Command for DescribeMixture {
         let liquid = mixture::describe(&pours, &plants, temperature).at("pours")?;
         Ok(MixtureDescribed {
             notes: noted(&liquid.remarks),
-            liquid: Liquid::from(&liquid),
+            liquid,
         })
     }
 }
 
 fn measured(pour: &Pour) -> Result<mixture::Pour, Failure> {
-    let ingredient = label::ingredient(&label::poured(pour)?)?;
+    let ingredient = item::poured(pour)?.ingredient()?;
     match (pour.g, pour.ml) {
         (Some(g), None) => mixture::Pour::weighed(ingredient, grams(g)).at("g"),
         (None, Some(ml)) => mixture::Pour::measured(ingredient, millilitres(ml)).at("ml"),
-        _ => Err(Failure::invalid(
-            "ml",
-            "Give either the weight in g or the volume in mL.",
-        )),
+        _ => Err(Failure::invalid("ml", say!("mixture-weight-or-volume"))),
     }
 }
 
@@ -61,58 +94,4 @@ pub(crate) fn plants(plants: &[WetPlant]) -> Result<Vec<Plant>, Failure> {
     indexed
         .map(|(at, plant)| wet(plant).map_err(|why| why.within(&format!("plants[{at}]"))))
         .collect()
-}
-
-/// What the reader of a liquid's figures should know, as notes.
-pub(crate) fn noted(remarks: &[Remark]) -> Vec<Note> {
-    let note = |remark: &Remark| Note {
-        code: remark.code().to_owned(),
-        text: remark.text().to_owned(),
-        source: remark.source().map(str::to_owned),
-        status: Status::Computed,
-    };
-    remarks.iter().map(note).collect()
-}
-
-impl From<&mixture::Liquid> for Liquid {
-    fn from(liquid: &mixture::Liquid) -> Self {
-        Self {
-            mass_g: liquid.mass_g.into(),
-            volume_ml: liquid.volume_ml.into(),
-            density_kg_m3: liquid.density_kg_m3.into(),
-            contraction_ml: liquid.contraction_ml.into(),
-            strength_percent_vol: liquid.strength_percent_vol.into(),
-            us_proof: liquid.us_proof.into(),
-            ethanol_percent_mass: liquid.ethanol_percent_mass.into(),
-            ethanol_g: liquid.ethanol_g.into(),
-            glycerol_percent_mass: liquid.glycerol_percent_mass.into(),
-            glycerol_percent_vol: liquid.glycerol_percent_vol.into(),
-            sugar_percent_mass: liquid.sugar_percent_mass.into(),
-            acidity_g_per_100ml: liquid.acidity_g_per_100ml.into(),
-            acid_ph: liquid.acid_ph.map(Interval::into),
-            flash_point_c: liquid.flash_point_c.map(Interval::into),
-            free_water_ml: liquid.free_water_ml.into(),
-            alcohol_to_keep_ml: liquid.alcohol_to_keep_ml.into(),
-            water_activity: WaterActivity {
-                highest: liquid.water_activity.highest.into(),
-                by_ross: liquid.water_activity.by_ross.into(),
-                by_norrish: liquid.water_activity.by_norrish.into(),
-            },
-        }
-    }
-}
-
-impl From<Unmixable> for Failure {
-    fn from(error: Unmixable) -> Self {
-        let failure = Self::new(Code::Invalid, words::sentence(&error.to_string()));
-        match error {
-            Unmixable::TooColdOrHot { .. } => failure.at("temperature_c"),
-            Unmixable::NoStock => failure.at("stock"),
-            Unmixable::NoSize => failure.at("targets"),
-            Unmixable::MoreThanAvailable { index, .. } => {
-                failure.at(&format!("stock[{index}].exactly_ml"))
-            }
-            Unmixable::OutOfRange(_) | Unmixable::NoLiquid | Unmixable::Unsolved => failure,
-        }
-    }
 }

@@ -1,12 +1,11 @@
 //! What would reach a target that the shelf does not: each advice is tried before it is given.
 
+use formulary::{Note, Status};
+use message::{Argument, Failure, Message, Unit, say};
 use physics::mixture::{Ingredient, Kind, Plant};
 use physics::quantity::{grams, grams_of, millilitres, millilitres_of};
 use physics::solve::{self, StockItem, Target};
 use physics::{Strength, WetBasis};
-
-use crate::wire::{Note, Status};
-use crate::{Failure, words};
 
 /// Water in a herb that was dried until it is crisp, % of its weight.
 const CRISP: f64 = 10.0;
@@ -14,14 +13,14 @@ const CRISP: f64 = 10.0;
 const STRONG: f64 = 96.0;
 
 /// Drier herb, more liquid on it, stronger spirit: those of them with which every target is met.
-pub(super) fn would_reach(
+pub(crate) fn would_reach(
     stock: &[StockItem],
     plants: &[Plant],
     targets: &solve::Targets,
     missed: &[Target],
 ) -> Result<Vec<Note>, Failure> {
     let mut notes = Vec::new();
-    let mut offer = |code: &str, text: String| {
+    let mut offer = |code: &str, text: Message| {
         notes.push(Note {
             code: code.to_owned(),
             text,
@@ -35,8 +34,8 @@ pub(super) fn would_reach(
     if let Some(crisp) = dried(plants)?
         && reaches(stock, &crisp, targets)
     {
-        let text = format!("Dry the herb first: crisp, at {CRISP:.0} % water, it is reached.");
-        offer("dry-the-herb", text);
+        let water = Argument::percent(CRISP);
+        offer("dry-the-herb", say!("reach-dry-first", water));
     }
     if !plants.is_empty() {
         let more = [1.5, 2.0, 3.0, 5.0].into_iter().find(|times| {
@@ -50,15 +49,14 @@ pub(super) fn would_reach(
             reaches(stock, plants, &larger)
         });
         if let Some(times) = more {
-            let times = words::figure(times);
-            let text = format!(
-                "A higher ratio: with {times} times the liquid on the same herb it is reached."
-            );
-            offer("higher-ratio", text);
+            let times = Argument::exact(times, Unit::None);
+            offer("higher-ratio", say!("reach-higher-ratio", times));
         }
     }
     let weaker = |item: &StockItem| match item.ingredient().kind() {
-        Kind::Spirit { strength } => strength.percent() < STRONG,
+        Kind::Spirit {
+            strength_percent_vol,
+        } => strength_percent_vol < STRONG,
         _ => false,
     };
     if missed.contains(&Target::Strength) && stock.iter().any(weaker) {
@@ -68,8 +66,8 @@ pub(super) fn would_reach(
             .map(|item| if weaker(item) { strong } else { *item })
             .collect();
         if reaches(&stronger, plants, targets) {
-            let text = format!("Stronger spirit: with {STRONG:.0} % vol it is reached.");
-            offer("stronger-spirit", text);
+            let strength = Argument::strength(STRONG);
+            offer("stronger-spirit", say!("reach-stronger-spirit", strength));
         }
     }
     Ok(notes)

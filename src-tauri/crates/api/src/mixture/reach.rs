@@ -1,22 +1,68 @@
 //! `mixture.reach`: how much of each, to end there?
 
-use physics::mixture::Acidity;
+use formulary::Note;
+use message::{At, Failure};
+use physics::mixture::{Acidity, Liquid};
 use physics::quantity::{grams_of, millilitres, millilitres_of};
-use physics::solve::{self, Reached};
+use physics::solve::{self, Shortfall};
 use physics::{MassFraction, Strength};
+use reckon::item::{self, StockItem};
+use reckon::liquid::noted;
+use serde::{Deserialize, Serialize};
 
-use super::describe::{noted, plants};
-use super::help::would_reach;
-use super::label;
-use super::wire::{Liquid, Measure, MixtureReached, ReachMixture, Shortfall, StockItem, Targets};
-use crate::failure::At;
-use crate::{App, Command, Failure};
+use crate::mixture::describe::{WetPlant, plants};
+use crate::mixture::help::would_reach;
+use crate::open::Open;
+use crate::request::Command;
+
+/// How much of each, to end there?
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct ReachMixture {
+    pub stock: Vec<StockItem>,
+    pub plants: Option<Vec<WetPlant>>,
+    pub targets: Targets,
+}
+
+/// Where the liquid should end.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct Targets {
+    pub strength_percent_vol: Option<f64>,
+    pub glycerol_percent_mass: Option<f64>,
+    pub sugar_percent_mass: Option<f64>,
+    pub acidity_g_per_100ml: Option<f64>,
+    pub volume_ml: Option<f64>,
+    pub poured_ml: Option<f64>,
+}
+
+/// How much of one item of the stock.
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Measure {
+    pub index: usize,
+    pub ml: f64,
+    pub g: f64,
+}
+
+/// The answer to [`ReachMixture`].
+#[derive(Debug, Clone, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct MixtureReached {
+    pub reached: bool,
+    pub pours: Vec<Measure>,
+    pub liquid: Liquid,
+    pub short_of: Vec<Shortfall>,
+    pub notes: Vec<Note>,
+}
 
 impl Command for ReachMixture {
     const NAME: &'static str = "mixture.reach";
     type Reply = MixtureReached;
 
-    fn run(self, _: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, _: &Open) -> Result<Self::Reply, Failure> {
         let mut stock = Vec::with_capacity(self.stock.len());
         for (at, item) in self.stock.iter().enumerate() {
             stock.push(on_the_shelf(item).map_err(|why| why.within(&format!("stock[{at}]")))?);
@@ -40,15 +86,15 @@ impl Command for ReachMixture {
                     g: grams_of(amount.mass),
                 })
                 .collect(),
-            liquid: Liquid::from(&reached.liquid),
-            short_of: short_of(&reached),
+            liquid: reached.liquid.clone(),
+            short_of: reached.short_of,
             notes,
         })
     }
 }
 
 fn on_the_shelf(item: &StockItem) -> Result<solve::StockItem, Failure> {
-    let mut on_shelf = solve::StockItem::new(label::ingredient(&label::stock(item)?)?);
+    let mut on_shelf = solve::StockItem::new(item::item(item)?.ingredient()?);
     if let Some(ml) = item.available_ml {
         on_shelf = on_shelf.at_most(millilitres(ml)).at("available_ml")?;
     }
@@ -81,13 +127,4 @@ fn wanted(targets: &Targets) -> Result<solve::Targets, Failure> {
         volume: targets.volume_ml.map(millilitres),
         poured: targets.poured_ml.map(millilitres),
     })
-}
-
-fn short_of(reached: &Reached) -> Vec<Shortfall> {
-    let short = reached.short_of.iter().map(|short| Shortfall {
-        target: short.target.key().to_owned(),
-        wanted: short.wanted,
-        got: short.got,
-    });
-    short.collect()
 }

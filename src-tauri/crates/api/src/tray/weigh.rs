@@ -1,21 +1,39 @@
 //! `tray.weigh`, `weighing.correct` and `weighing.strike`.
 
 use chrono::{DateTime, FixedOffset};
-use journal::{TrayId, Weighing, WeighingId, days_since, weighings_fit};
-use message::{Argument, Message};
+use journal::{Air, TrayId, Weighing, WeighingId, days_since, weighings_fit};
+use message::{Argument, Failure, say};
+use reckon::asked;
+use reckon::tray::run::{Run, refuse_if_ended};
+use serde::Deserialize;
 use store::{Reading, TrayRow};
 use uuid::Uuid;
 
-use super::run::Run;
-use super::wire::{CorrectWeighing, StrikeWeighing, TrayWritten, WeighTray};
-use super::write::{measured, refuse_if_ended, written};
-use crate::{App, Command, Failure, asked, words};
+use crate::open::Open;
+use crate::request::Command;
+use crate::tray::page::{TrayWritten, written};
+use crate::tray::write::measured;
+
+/// A tray was weighed as it stands.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct WeighTray {
+    pub tray: String,
+    pub gross_g: f64,
+    pub at: Option<String>,
+    pub air: Option<Air>,
+    /// The weight was asked about and is right.
+    pub confirm_odd: Option<bool>,
+    /// It was tried by hand and is dry: the thickest part breaks, a leaf crumbles.
+    pub snap_test: Option<bool>,
+}
 
 impl Command for WeighTray {
     const NAME: &'static str = "tray.weigh";
     type Reply = TrayWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let tray: TrayId = asked::id("tray", &self.tray)?;
         let at = asked::past("at", self.at.as_deref(), app.now())?;
         let id = WeighingId(app.new_id());
@@ -38,11 +56,11 @@ impl Command for WeighTray {
             };
             // First into the journal, which refuses what no scale shows, then a look at the sense of it.
             writing.record(&id, &weighing)?;
-            let line = format!(
-                "Weighed {} ({}): {} g",
-                row.tray.name,
-                row.tray.code,
-                words::figure(gross_g - row.tray.tare_g)
+            let line = say!(
+                "deed-tray-weighed",
+                name = Argument::own(&row.tray.name),
+                code = &row.tray.code,
+                mass = Argument::grams(gross_g - row.tray.tare_g)
             );
             if let Some(question) = question(writing, row, &id)? {
                 if !is_confirmed {
@@ -57,62 +75,8 @@ impl Command for WeighTray {
     }
 }
 
-impl Command for CorrectWeighing {
-    const NAME: &'static str = "weighing.correct";
-    type Reply = TrayWritten;
-
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let id: WeighingId = asked::id("id", &self.id)?;
-        let at = self
-            .at
-            .as_deref()
-            .map(|at| asked::past("at", Some(at), app.now()))
-            .transpose()?;
-        let air = self.air.map(measured).transpose()?;
-        let (done, tray) = app.perform(|writing| {
-            let mut weighing = writing.get::<Weighing>(&id)?;
-            weighing.gross_g = self.gross_g.unwrap_or(weighing.gross_g);
-            weighing.at = at.unwrap_or(weighing.at);
-            weighing.air = air.or(weighing.air);
-            weighing.snap_test = self.snap_test.unwrap_or(weighing.snap_test);
-            weighing.odd = false;
-            let row = writing.tray(&weighing.tray)?;
-            weighings_fit(&row.tray, weighing.gross_g, weighing.at)?;
-            writing.correct(&id, &weighing)?;
-            let line = format!(
-                "Corrected a weigh-in of {} ({})",
-                row.tray.name, row.tray.code
-            );
-            // Whoever corrects a weigh-in has looked at it: it is marked, not asked for again.
-            if question(writing, row, &id)?.is_some() {
-                weighing.odd = true;
-                writing.correct(&id, &weighing)?;
-            }
-            Ok((line, weighing.tray))
-        })?;
-        written(app, done, &tray)
-    }
-}
-
-impl Command for StrikeWeighing {
-    const NAME: &'static str = "weighing.strike";
-    type Reply = TrayWritten;
-
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
-        let id: WeighingId = asked::id("id", &self.id)?;
-        let (done, tray) = app.perform(|writing| {
-            let weighing = writing.get::<Weighing>(&id)?;
-            let row = writing.tray(&weighing.tray)?;
-            writing.strike::<Weighing>(&id)?;
-            let line = format!("Struck a weigh-in of {} ({})", row.tray.name, row.tray.code);
-            Ok((line, weighing.tray))
-        })?;
-        written(app, done, &tray)
-    }
-}
-
 /// What to ask about a weigh-in that the forecast had to set aside; nothing where it counts.
-fn question(
+pub(crate) fn question(
     reading: &Reading<'_>,
     row: TrayRow,
     id: &WeighingId,
@@ -121,7 +85,7 @@ fn question(
 }
 
 /// What to ask about the weight of a tray that comes down; nothing where it fits, or is no weight at all.
-pub(super) fn question_at_end(
+pub(crate) fn question_at_end(
     reading: &Reading<'_>,
     row: TrayRow,
     gross_g: f64,
@@ -156,20 +120,14 @@ fn asked_of(run: &Run, id: &WeighingId) -> Option<Failure> {
     let before = (0..place).rev().find(|before| !odd.contains(before));
     let message = match before.map(|before| &run.weighings[before].1) {
         _ if asked.gross_g > tray.fresh_mass_g + tray.tare_g => {
-            Message::new("weighing-heavier-than-fresh")
-                .with("mass", mass)
-                .with("fresh", fresh)
+            say!("weighing-heavier-than-fresh", mass, fresh)
         }
         Some(before) => {
-            let days = days_since(before.at, asked.at);
-            Message::new("weighing-off-its-course")
-                .with("mass", mass)
-                .with("before", Argument::grams(before.gross_g))
-                .with("days", Argument::count(u64::try_from(days).unwrap_or(0)))
+            let days = u64::try_from(days_since(before.at, asked.at)).unwrap_or(0);
+            let before = Argument::grams(before.gross_g);
+            say!("weighing-off-its-course", mass, before, days)
         }
-        None => Message::new("weighing-too-light")
-            .with("mass", mass)
-            .with("fresh", fresh),
+        None => say!("weighing-too-light", mass, fresh),
     };
     Some(Failure::odd("gross_g", message))
 }

@@ -1,21 +1,76 @@
-//! `tray.start`, `tray.take_down`, `tray.correct` and `tray.sample`.
+//! `tray.start`, `tray.take_down`, `tray.correct`, `tray.sample`.
 
-use journal::{Harvest, HarvestId, TakenDown, Tray, TrayId};
+use journal::{Air, Harvest, HarvestId, TakenDown, Tray, TrayId};
+use message::{Argument, Failure, Unit, say};
 use physics::quantity::grams;
+use reckon::herb::Known;
+use reckon::tray::run::{Run, oven_sample, refuse_if_ended, refuse_if_lost};
+use reckon::{asked, told};
+use serde::Deserialize;
 
-use super::page::page;
-use super::run::{Run, oven_sample};
-use super::weigh::question_at_end;
-use super::wire::{CorrectTray, SampleTray, StartTray, TakeDownTray, TrayWritten};
-use crate::herb::Known;
-use crate::wire::{Air, Changed};
-use crate::{App, Command, Failure, asked, words};
+use crate::open::Open;
+use crate::request::Command;
+use crate::speech;
+use crate::tray::page::{TrayWritten, written};
+use crate::tray::weigh::question_at_end;
+
+/// Part of a harvest goes onto a tray.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct StartTray {
+    pub harvest: String,
+    pub mass_g: f64,
+    pub name: Option<String>,
+    pub tare_g: Option<f64>,
+    pub started_at: Option<String>,
+    pub air: Option<Air>,
+    /// The mass was asked about and is right.
+    pub confirm_odd: Option<bool>,
+}
+
+/// The run ends; what lies on the tray becomes a dried lot.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct TakeDownTray {
+    pub tray: String,
+    pub gross_g: Option<f64>,
+    pub at: Option<String>,
+    /// It was tried by hand and is dry.
+    pub snap_test: Option<bool>,
+    /// The weight was asked about and is right.
+    pub confirm_odd: Option<bool>,
+}
+
+/// A change to a tray; what is left out stays.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct CorrectTray {
+    pub tray: String,
+    pub name: Option<String>,
+    pub tare_g: Option<f64>,
+    pub note: Option<String>,
+    pub air: Option<Air>,
+}
+
+/// A sample of the lot was dried to constant weight.
+#[derive(Debug, Clone, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(optional_fields))]
+pub struct SampleTray {
+    pub tray: String,
+    pub fresh_g: f64,
+    pub dry_g: f64,
+    pub scale_step_g: Option<f64>,
+}
 
 impl Command for StartTray {
     const NAME: &'static str = "tray.start";
     type Reply = TrayWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id = TrayId(app.new_id());
         let harvest_id: HarvestId = asked::id("harvest", &self.harvest)?;
         let started_at = asked::past("started_at", self.started_at.as_deref(), app.now())?;
@@ -26,15 +81,15 @@ impl Command for StartTray {
                 .map_err(|why| Failure::from(why).renamed("harvest"))?;
             let known = Known::written(writing, &harvest.herb)?;
             if started_at < harvest.picked_at {
-                let picked = harvest.picked_at.format("%Y-%m-%d %H:%M");
-                let message =
-                    format!("The tray cannot be laid out before it was picked, {picked}.");
+                let picked = harvest.picked_at;
+                let (day, time) = (picked.date_naive(), Argument::time(picked.time()));
+                let message = say!("tray-before-picked", day, time);
                 return Err(Failure::invalid("started_at", message));
             }
             let name = asked::text(self.name);
             let tray = Tray {
                 code: writing.free_code(id.0)?,
-                name: name.unwrap_or_else(|| format!("{} {}", known.common, harvest.part)),
+                name: name.unwrap_or_else(|| plant_name(&known, &harvest.part)),
                 harvest: harvest_id,
                 fresh_mass_g: self.mass_g,
                 tare_g: self.tare_g.unwrap_or_default(),
@@ -47,8 +102,12 @@ impl Command for StartTray {
                 note: None,
             };
             writing.record(&id, &tray)?;
-            let (grams, code) = (words::figure(tray.fresh_mass_g), &tray.code);
-            let line = format!("Put {grams} g of {} on the rack ({code})", known.common);
+            let line = say!(
+                "deed-tray-started",
+                mass = Argument::grams(tray.fresh_mass_g),
+                herb = told::herb(&known),
+                code = &tray.code
+            );
             // A tray that no forecast can be made for is refused while it can be put right.
             Run::read(writing, &id)?;
             asked::about_mass("mass_g", self.mass_g, self.confirm_odd)?;
@@ -62,23 +121,28 @@ impl Command for TakeDownTray {
     const NAME: &'static str = "tray.take_down";
     type Reply = TrayWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id: TrayId = asked::id("tray", &self.tray)?;
         let at = asked::past("at", self.at.as_deref(), app.now())?;
         let (done, ()) = app.perform(|writing| {
-            let row = writing.tray(&id).map_err(|why| Failure::from(why).renamed("tray"))?;
+            let row = writing
+                .tray(&id)
+                .map_err(|why| Failure::from(why).renamed("tray"))?;
             let mut tray = row.tray.clone();
             refuse_if_ended(&tray)?;
-            let last = row.last_weighing.as_ref().map(|(_, weighing)| weighing.gross_g);
-            let gross_g = self.gross_g.or(last).ok_or_else(|| {
-                let message = "Weigh the tray: it was never weighed since it was laid out.";
-                Failure::invalid("gross_g", message)
-            })?;
+            let last = row
+                .last_weighing
+                .as_ref()
+                .map(|(_, weighing)| weighing.gross_g);
+            let gross_g = self
+                .gross_g
+                .or(last)
+                .ok_or_else(|| Failure::invalid("gross_g", say!("tray-never-weighed")))?;
             if gross_g - tray.tare_g > tray.fresh_mass_g {
-                let most = words::figure(tray.fresh_mass_g + tray.tare_g);
-                let message = format!(
-                    "The weight with the tray must be at most {most} g, what it weighed fresh; {} g is not.",
-                    words::figure(gross_g)
+                let message = say!(
+                    "tray-heavier-than-fresh",
+                    most = Argument::tenths(tray.fresh_mass_g + tray.tare_g, Unit::Gram),
+                    given = Argument::tenths(gross_g, Unit::Gram)
                 );
                 return Err(Failure::invalid("gross_g", message));
             }
@@ -93,8 +157,12 @@ impl Command for TakeDownTray {
                 snap_test: self.snap_test.unwrap_or(false),
             });
             writing.correct(&id, &tray)?;
-            let net = words::figure(gross_g - tray.tare_g);
-            Ok((format!("Took down {} ({}), {net} g dried", tray.name, tray.code), ()))
+            let mass = Argument::grams(gross_g - tray.tare_g);
+            let name = Argument::own(&tray.name);
+            Ok((
+                say!("deed-tray-taken-down", name, code = &tray.code, mass),
+                (),
+            ))
         })?;
         written(app, done, &id)
     }
@@ -104,19 +172,16 @@ impl Command for CorrectTray {
     const NAME: &'static str = "tray.correct";
     type Reply = TrayWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id: TrayId = asked::id("tray", &self.tray)?;
         let air = self.air.map(measured).transpose()?;
-        let (done, ()) = app.perform(|writing| {
-            let mut tray = found(writing, &id)?;
-            if let Some(name) = self.name {
-                tray.name = name.trim().to_owned();
-            }
-            tray.tare_g = self.tare_g.unwrap_or(tray.tare_g);
-            tray.air = air.or(tray.air);
+        let (done, _) = app.correct::<Tray>("tray", &id, |_, tray| {
+            asked::renamed(&mut tray.name, self.name);
+            asked::set(&mut tray.tare_g, self.tare_g);
+            asked::set(&mut tray.air, air.map(Some));
             asked::corrected(&mut tray.note, self.note);
-            writing.correct(&id, &tray)?;
-            Ok((format!("Corrected {} ({})", tray.name, tray.code), ()))
+            let name = Argument::own(&tray.name);
+            Ok(say!("deed-lot-edited", name, code = &tray.code))
         })?;
         written(app, done, &id)
     }
@@ -126,7 +191,7 @@ impl Command for SampleTray {
     const NAME: &'static str = "tray.sample";
     type Reply = TrayWritten;
 
-    fn run(self, app: &App) -> Result<Self::Reply, Failure> {
+    fn run(self, app: &Open) -> Result<Self::Reply, Failure> {
         let id: TrayId = asked::id("tray", &self.tray)?;
         let sample = journal::OvenSample {
             fresh_g: self.fresh_g,
@@ -134,64 +199,23 @@ impl Command for SampleTray {
             scale_step_g: self.scale_step_g,
         };
         oven_sample(sample, grams(0.1))?;
-        let (done, ()) = app.perform(|writing| {
-            let mut tray = found(writing, &id)?;
-            refuse_if_lost(&tray)?;
+        let (done, _) = app.correct::<Tray>("tray", &id, |_, tray| {
+            refuse_if_lost(tray)?;
             tray.sample = Some(sample);
-            writing.correct(&id, &tray)?;
-            Ok((
-                format!("Noted an oven sample of {} ({})", tray.name, tray.code),
-                (),
-            ))
+            let name = Argument::own(&tray.name);
+            Ok(say!("deed-tray-sampled", name, code = &tray.code))
         })?;
         written(app, done, &id)
     }
 }
 
-pub(super) fn found(reading: &store::Reading<'_>, id: &TrayId) -> Result<Tray, Failure> {
-    reading
-        .get::<Tray>(id)
-        .map_err(|why| Failure::from(why).renamed("tray"))
-}
-
-/// Nothing is learned any more of what was thrown away.
-pub(crate) fn refuse_if_lost(tray: &Tray) -> Result<(), Failure> {
-    match &tray.lost {
-        Some(lost) => {
-            let day = lost.at.format("%Y-%m-%d");
-            Err(Failure::invalid(
-                "tray",
-                format!("This tray was thrown away on {day}, while it was drying."),
-            ))
-        }
-        None => Ok(()),
-    }
-}
-
-pub(super) fn refuse_if_ended(tray: &Tray) -> Result<(), Failure> {
-    refuse_if_lost(tray)?;
-    match tray.taken_down {
-        Some(end) => {
-            let day = end.at.format("%Y-%m-%d");
-            Err(Failure::invalid(
-                "tray",
-                format!("This tray was taken down on {day} already."),
-            ))
-        }
-        None => Ok(()),
-    }
+/// What a tray is called until the maker names it: "Peppermint leaf".
+pub(crate) fn plant_name(known: &Known, part: &str) -> String {
+    speech::line(&told::plant_title(known, part))
 }
 
 /// The air as the journal keeps it, refused at its own fields.
-pub(super) fn measured(air: Air) -> Result<journal::Air, Failure> {
-    crate::drying::air(&air).map_err(|why| why.within("air"))?;
-    Ok(journal::Air {
-        temperature_c: air.temperature_c,
-        relative_humidity_percent: air.relative_humidity_percent,
-    })
-}
-
-pub(super) fn written(app: &App, done: Changed, id: &TrayId) -> Result<TrayWritten, Failure> {
-    let tray = app.read_back(|reading| page(app, reading, id))?;
-    Ok(TrayWritten { done, tray })
+pub(crate) fn measured(air: Air) -> Result<Air, Failure> {
+    reckon::drying::expected::air(&air).map_err(|why| why.within("air"))?;
+    Ok(air)
 }

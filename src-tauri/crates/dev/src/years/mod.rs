@@ -10,8 +10,8 @@ use std::path::Path;
 
 use chrono::{DateTime, Days, FixedOffset};
 use journal::{
-    Act, Bed, BedId, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Kept, LotCode, RowId,
-    Setting, Stock, Supply, SupplyId,
+    Act, Bed, BedId, Change, Deed, DeedId, DeviceId, Fields, HybridTime, Item, Kept, LotCode,
+    RowId, Setting, Supply, SupplyId,
 };
 use serde_json::Value;
 use store::Store;
@@ -154,6 +154,7 @@ impl Garden {
             },
             device: self.device,
             text,
+            message: None,
             revokes: None,
             changes,
         });
@@ -205,7 +206,7 @@ impl Garden {
             let id = SupplyId(self.id(at));
             let supply = Supply {
                 name: format!("Grain spirit {}-{number}", at.format("%Y")),
-                item: Stock::Spirit {
+                item: Item::Spirit {
                     strength_percent_vol: 95.0,
                 },
                 size_ml: 1000.0 * f64::from(jars),

@@ -2,8 +2,8 @@
 
 use chrono::{DateTime, Days, Duration, FixedOffset};
 use journal::{
-    Bottle, BottleId, Check, CheckId, End, EndKind, How, Interval, Jar, JarId, Outcome, Plant,
-    PlantState, Pour, SteepDays, Stock, Straining, StrainingId, SupplyId, Use, UseId,
+    Bottle, BottleId, Check, CheckId, End, EndKind, How, Interval, Item, Jar, JarId, Outcome,
+    Plant, PlantState, Pour, SteepDays, Straining, StrainingId, SupplyId, Use, UseId,
 };
 
 use super::{Garden, corrected, recorded};
@@ -50,7 +50,7 @@ impl Garden {
             pours: vec![
                 pour(
                     "Grain spirit",
-                    Stock::Spirit {
+                    Item::Spirit {
                         strength_percent_vol: 95.0,
                     },
                     250.0,
@@ -59,7 +59,7 @@ impl Garden {
                 ),
                 pour(
                     "Water",
-                    Stock::Water,
+                    Item::Water {},
                     if is_fresh { 20.0 } else { 100.0 },
                     if is_fresh { 20.0 } else { 100.0 },
                     None,
@@ -108,7 +108,7 @@ impl Garden {
         };
         self.deed(
             strained_at,
-            format!("Strained 290 mL off {} ({})", jar.name, jar.code),
+            format!("Strained 290 mL from {} ({})", jar.name, jar.code),
             vec![recorded(&straining, &strained)],
         );
         let filled_at = strained_at + Duration::hours(1);

@@ -4,23 +4,24 @@
 //! the herb holds. Nothing here says what a preparation is good for.
 
 mod fit;
+mod weights;
 
-use message::{Argument, Message};
+use message::{Argument, Message, Refusal, say};
+pub use physics::mixture::Without;
 use physics::{
     Interval,
-    mixture::{Kind, Liquid},
-    quantity::kg_per_m3_of,
+    mixture::{IngredientKind, Kind, Liquid},
 };
+use serde::Serialize;
 
 use crate::{
-    compose::{self, Composition, Draft, Plant, PlantLine, PourLine, Refusal, Stock},
-    constituents::Grade,
+    compose::{self, Composition, Draft, Plant, PlantLine, Portion, PourLine, Stock},
+    constituents::{self, Grade},
     herbs,
     keep::{self, Keeping},
     note::{Note, Reason, Speaks, Status},
     poison::{self, Stop, Use},
-    preparations::{self, Ends, PlantState, Preparation, Purpose, Solvent, Verdict},
-    words,
+    preparations::{self, Days, Part, PlantState, Preparation, Purpose, Solvent, Verdict},
 };
 
 /// What is asked.
@@ -32,8 +33,8 @@ pub struct Request {
     pub also: Vec<Plant>,
     /// What it is for.
     pub purpose: Purpose,
-    /// What must not be in it: alcohol, honey, sugar, sweet, vinegar, oil, glycerin, wine.
-    pub without: Vec<String>,
+    /// What must not be in it.
+    pub without: Vec<Without>,
     /// Size of the jar, mL.
     pub jar_ml: Option<f64>,
     /// The liquids at hand; none given means that anything may be bought.
@@ -41,12 +42,13 @@ pub struct Request {
 }
 
 /// One thing the herb can become.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Candidate {
     /// Key of the preparation.
     pub preparation: String,
     /// Its name.
-    pub name: String,
+    pub name: Message,
     /// Whether it keeps.
     pub verdict: Verdict,
     /// The keeping verdict with its gates.
@@ -58,21 +60,15 @@ pub struct Candidate {
     /// The liquid at the end.
     pub liquid: Liquid,
     /// Days from pouring to straining.
-    pub steep_days: Ends,
+    pub steep_days: Days,
     /// Days it keeps once strained; none where no figure was found.
     pub best_before_days: Option<Interval>,
 }
 
-/// The words `without` understands.
-const WITHOUT: [&str; 8] = [
-    "alcohol", "honey", "sugar", "sweet", "vinegar", "oil", "glycerin", "wine",
-];
-
 /// Ranks what a herb can become, best first; what must not be made comes last, with the reason.
 ///
 /// # Errors
-/// [`Refusal`] for a herb of impossible weight or moisture, a jar smaller than the herb, or a word
-/// in `without` that is not understood.
+/// [`Refusal`] for a herb of impossible weight or moisture, or a jar smaller than the herb.
 pub fn advise(request: &Request) -> Result<Vec<Candidate>, Refusal> {
     advise_from(preparations::all(), request)
 }
@@ -85,15 +81,6 @@ pub fn advise_from(
     preparations: &[Preparation],
     request: &Request,
 ) -> Result<Vec<Candidate>, Refusal> {
-    for word in &request.without {
-        if !WITHOUT.contains(&word.as_str()) {
-            let known = words::list(&WITHOUT.map(str::to_owned));
-            return Err(Refusal::new(
-                "without",
-                format!("\"{word}\" cannot be left out; {known} can."),
-            ));
-        }
-    }
     let mut ranked = Vec::new();
     for preparation in preparations {
         let mut plants = std::iter::once(&request.plant).chain(&request.also);
@@ -109,11 +96,13 @@ pub fn advise_from(
             ..Composition::of(&preparation.key, request.plant.clone())
         };
         let draft = compose::draft(preparation, &composition)?;
-        let without = |word: &str| request.without.iter().any(|one| one == word);
-        if without("alcohol") && draft.liquid.strength_percent_vol.high > 0.5 {
+        let without = |what| request.without.contains(&what);
+        if without(Without::Alcohol) && draft.liquid.strength_percent_vol.high > 0.5 {
             continue;
         }
-        if (without("sugar") || without("sweet")) && draft.pours.iter().any(is_sweet_wine) {
+        if (without(Without::Sugar) || without(Without::Sweet))
+            && draft.pours.iter().any(is_sweet_wine)
+        {
             continue;
         }
         ranked.push(candidate(preparation, request, draft)?);
@@ -146,9 +135,9 @@ pub fn asks(request: &Request) -> Option<Note> {
 /// A dry wine holds up to 4 g of sugar per litre, a sourer one up to 9.
 ///
 /// *Source*: Regulation (EU) 2019/33, annex III (from memory).
-fn is_sweet_wine(pour: &PourLine) -> bool {
+fn is_sweet_wine(pour: &Portion) -> bool {
     const DRY_TO_G_PER_L: f64 = 9.0;
-    matches!(pour.ingredient.kind(), Kind::Wine { sugar, .. } if kg_per_m3_of(sugar) > DRY_TO_G_PER_L)
+    matches!(pour.ingredient.kind(), Kind::Wine { sugar_g_per_l, .. } if sugar_g_per_l > DRY_TO_G_PER_L)
 }
 
 /// Whether these herbs are those of the spiced vinegar: three of them or more, and nothing else.
@@ -171,20 +160,9 @@ fn is_spiced(plants: &[PlantLine]) -> bool {
 
 /// Whether a wish of the maker rules it out; it is then not named at all.
 fn shunned(preparation: &Preparation, request: &Request) -> bool {
-    let without = |word: &str| request.without.iter().any(|one| one == word);
-    let has = |kinds: &[&str]| {
-        preparation
-            .parts
-            .iter()
-            .any(|part| !part.if_at_hand && kinds.contains(&part.kind.as_str()))
-    };
-    (without("alcohol") && has(&["spirit", "wine"]))
-        || (without("honey") && has(&["honey"]))
-        || (without("sugar") && has(&["sugar", "syrup", "honey"]))
-        || (without("sweet") && has(&["sugar", "syrup", "honey", "glycerin"]))
-        || ["vinegar", "oil", "glycerin", "wine"]
-            .iter()
-            .any(|kind| without(kind) && has(&[kind]))
+    let held = |part: &Part| request.without.iter().any(|what| part.kind.holds(*what));
+    let mut parts = preparation.parts.iter();
+    parts.any(|part| !part.if_at_hand && held(part))
 }
 
 fn candidate(
@@ -195,20 +173,12 @@ fn candidate(
     let mut reasons = Vec::new();
     let plants = draft.plants.clone();
     let excluded = excluded(preparation, request, &draft);
-    let mut score = 0.0;
     if let Some(reason) = excluded {
-        draft.keeping = draft
-            .keeping
-            .refused(format!("Do not make it: {}", lower_first(&reason.text)));
+        draft.keeping = draft.keeping.refused(reason.text.clone());
         reasons.push(reason);
     }
     let verdict = draft.keeping.verdict;
-    score += match verdict {
-        Verdict::Keeps => 3.0,
-        Verdict::KeepsCold => 2.0,
-        Verdict::UseNow => 0.5,
-        Verdict::DoNotMake => -100.0,
-    };
+    let mut score = weights::keeping(verdict);
     if reasons.is_empty() {
         reasons.push(keeping_reason(&draft.keeping));
     }
@@ -220,26 +190,28 @@ fn candidate(
     );
     for plant in &plants {
         let (fit, why) = fit::fit(preparation, plant, &draft);
-        score += 2.0 * fit / plants.len() as f64;
+        score += weights::FIT * fit / plants.len() as f64;
         reasons.extend(why);
     }
     if !preparation.uses.contains(&request.purpose) {
-        score -= 2.5;
-        let text = format!(
-            "It is not usually made for use {}.",
-            use_words(request.purpose)
-        );
+        score += weights::OTHER_USE;
+        let text = match request.purpose {
+            Purpose::Inside => say!("not-usual-inside"),
+            Purpose::Outside => say!("not-usual-outside"),
+            Purpose::Food => say!("not-usual-as-food"),
+        };
         reasons.push(Reason::new(Speaks::Against, text, "", Status::Practice));
     } else if request.purpose == Purpose::Food && preparation.uses.contains(&Purpose::Food) {
-        score += 0.5;
+        score += weights::FOOD;
     }
     for class in preparation
         .avoid
         .iter()
         .filter(|class| plants.iter().any(|plant| leads(plant, class)))
     {
-        score -= 1.0;
-        let text = format!("It does not suit a herb rich in {class}.");
+        score += weights::AVOIDED;
+        let class = constituents::class(class).map_or_else(|| Message::own(class), |it| it.name());
+        let text = say!("not-for-class", class);
         reasons.push(Reason::new(
             Speaks::Against,
             text,
@@ -255,11 +227,11 @@ fn candidate(
         // As a medicine the plain tincture of the same strength comes first.
         score += match (wanted, request.purpose) {
             (Some(_), Purpose::Food) => 0.0,
-            (Some(_), _) => -0.2,
-            (None, _) => -1.0,
+            (Some(_), _) => weights::PLAIN_FIRST,
+            (None, _) => weights::NOT_OF_ITS_HERBS,
         };
         if wanted.is_none() {
-            let text = "It is made of bitter and aromatic herbs, which this is not known to be.";
+            let text = say!("wants-bitter-herbs");
             reasons.push(Reason::new(Speaks::Against, text, "", Status::Memory));
         }
     }
@@ -267,34 +239,28 @@ fn candidate(
         && is_spiced(&plants)
         && request.purpose != Purpose::Outside
     {
-        score += 5.0;
-        let text = Message::new("spiced-together");
+        score += weights::SPICED;
+        let text = say!("spiced-together");
         reasons.push(Reason::new(Speaks::For, text, "", Status::Practice));
     }
     for missed in &draft.short_of {
-        score -= 1.0;
-        let text = match missed.target.as_str() {
-            "strength_percent_vol" => format!(
-                "The strength wanted, {} % vol, cannot be reached with what is at hand: {} % vol is the nearest.",
-                words::number(missed.wanted, 1),
-                words::number(missed.got, 1)
-            ),
-            target => format!(
-                "Short of {target}: {} wanted, {} there.",
-                words::amount(missed.wanted),
-                words::amount(missed.got)
-            ),
-        };
-        reasons.push(Reason::new(Speaks::Against, text, "", Status::Computed));
+        score += weights::SHORT;
+        reasons.push(Reason::new(
+            Speaks::Against,
+            missed.text(),
+            "",
+            Status::Computed,
+        ));
     }
     if let Some(stock) = &request.stock {
         for pour in &draft.pours {
-            let at_hand = |one: &Stock| compose::kind_word(&one.ingredient) == pour.kind;
-            if pour.kind != "water" && !stock.iter().any(at_hand) {
-                score -= 1.5;
-                let text = format!(
-                    "No {} is at hand; it is counted with {}.",
-                    pour.kind, pour.name
+            let at_hand = |one: &Stock| pour.kind == one.ingredient.kind().into();
+            if pour.kind != IngredientKind::Water && !stock.iter().any(at_hand) {
+                score += weights::NOT_AT_HAND;
+                let text = say!(
+                    "none-at-hand",
+                    kind = pour.kind.name(),
+                    liquid = pour.name.clone()
                 );
                 reasons.push(Reason::new(Speaks::Against, text, "", Status::Computed));
             }
@@ -303,39 +269,34 @@ fn candidate(
     if let Some(jar) = request.jar_ml {
         let room = compose::room(&draft, Some(jar))?;
         if room.fits == Some(false) {
-            score -= 0.5;
-            let most = words::amount(room.largest_mass_g.unwrap_or(0.0));
-            let text =
-                format!("The jar is too small for all of it; it takes {most} g of the herb.");
+            score += weights::JAR_TOO_SMALL;
+            let herb = Argument::grams(room.largest_mass_g.unwrap_or(0.0));
+            let text = say!("jar-too-small-for-all", herb);
             reasons.push(Reason::new(Speaks::Against, text, "", Status::Computed));
         }
     }
     if preparation.method_status > Status::PartlyConfirmed {
-        score -= 0.2;
+        score += weights::UNCONFIRMED;
     }
     let unknown = |plant: &&PlantLine| plant.known.is_none_or(|herb| !herb.is_described());
     for plant in plants.iter().filter(unknown) {
-        let herb = match plant.known {
-            Some(herb) => Argument::herb(&herb.common),
-            None => Argument::own(&plant.common),
-        };
-        let text = Message::new("caution-not-looked-up").with("herb", herb);
+        let text = say!("caution-not-looked-up", herb = plant.name());
         reasons.push(Reason::new(Speaks::Against, text, "", Status::Memory));
     }
     let (best_before_days, _) = keep::best_before_days(preparation, verdict);
     let candidate = Candidate {
         preparation: preparation.key.clone(),
-        name: preparation.name.clone(),
+        name: say!("title", name = preparation.name()),
         verdict,
         keeping: draft.keeping,
         reasons,
         pours: if verdict == Verdict::DoNotMake {
             Vec::new()
         } else {
-            draft.pours
+            draft.pours.into_iter().map(|pour| pour.line).collect()
         },
         liquid: draft.liquid,
-        steep_days: preparation.steep_days,
+        steep_days: preparation.steep_days.into(),
         best_before_days,
     };
     Ok((score, candidate))
@@ -362,7 +323,7 @@ fn excluded_by(
     plant: &PlantLine,
     draft: &Draft,
 ) -> Option<Reason> {
-    let against = |text: String, source: &str, status| {
+    let against = |text: Message, source: &str, status| {
         Some(Reason::new(Speaks::Against, text, source, status))
     };
     let is_for_skin =
@@ -395,10 +356,10 @@ fn excluded_by(
     let takes_up = preparation.grade != Solvent::Ethanol && plant.state != PlantState::Cooked;
     if takes_up {
         if taken_up == Some(Grade::No) {
-            let text = format!(
-                "{} does not take up what {} holds.",
-                preparation.grade.name(),
-                words::herb(&plant.common)
+            let text = say!(
+                "takes-up-none",
+                liquid = fit::liquid(preparation.grade),
+                herb = plant.name()
             );
             return against(text, "", Status::Memory);
         }
@@ -407,17 +368,12 @@ fn excluded_by(
             Some(&"resins" | &"volatile-oils")
         );
         if preparation.grade == Solvent::Glycerite && resinous && taken_up == Some(Grade::Poor) {
-            let text = "Resin and volatile oil do not go into glycerin.".to_owned();
+            let text = say!("resin-not-in-glycerin");
             return against(text, "", Status::Practice);
         }
     }
     if let Some(text) = compose::forbidden(preparation, &draft.plants) {
-        let text = text.trim_start_matches("Do not make it: ");
-        return against(
-            preparations::sentence(text),
-            &preparation.method_source,
-            preparation.method_status,
-        );
+        return against(text, &preparation.method_source, preparation.method_status);
     }
     None
 }
@@ -440,21 +396,6 @@ fn leads(plant: &PlantLine, class: &str) -> bool {
     plant
         .known
         .is_some_and(|herb| herb.class_keys().iter().take(2).any(|key| *key == class))
-}
-
-fn use_words(purpose: Purpose) -> &'static str {
-    match purpose {
-        Purpose::Inside => "inside",
-        Purpose::Outside => "on the skin",
-        Purpose::Food => "as food",
-    }
-}
-
-fn lower_first(text: &str) -> String {
-    let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| {
-        format!("{}{}", first.to_lowercase(), chars.as_str())
-    })
 }
 
 #[cfg(test)]

@@ -31,8 +31,7 @@ pub(super) struct Clause {
     status: Status,
 }
 
-static CLAUSES: LazyLock<Vec<Clause>> =
-    LazyLock::new(|| table::rows("clauses.tsv", include_str!("../../data/clauses.tsv")));
+static CLAUSES: LazyLock<Vec<Clause>> = LazyLock::new(|| table::rows("clauses.tsv"));
 
 /// Herbs that hold pyrrolizidine alkaloids themselves (BfR opinion 018/2013 names their families).
 const PYRROLIZIDINE: [&str; 3] = ["borage", "coltsfoot", "comfrey"];
@@ -62,13 +61,13 @@ impl Clause {
         Message::of_table(self.says.clone())
     }
 
-    pub(super) fn caution(&self, herb: Option<&str>) -> Caution {
+    pub(super) fn caution(&self, herb: Option<Message>) -> Caution {
         Caution {
             code: self.clause.replace('_', "-"),
             severity: self.severity,
-            herb: herb.map(str::to_owned),
+            herb,
             at: self.moments(),
-            text: self.says().into(),
+            text: self.says(),
             source: source_of(&self.source),
             status: self.status,
         }

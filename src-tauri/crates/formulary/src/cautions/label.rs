@@ -1,6 +1,6 @@
 //! What of the cautions stands on a label: what whoever holds the bottle must know, in as few lines as there are.
 
-use message::{Argument, Message};
+use message::{Message, say};
 
 use super::{Caution, Moment, Severity};
 
@@ -10,31 +10,48 @@ const TOGETHER: [&str; 2] = ["pregnancy", "nursing"];
 /// The lines of a label: more than notes, said to whoever holds the bottle, without a word on our sources.
 ///
 /// A line names its herb where the jar holds several.
-pub fn for_a_label(cautions: &[Caution]) -> Vec<String> {
-    let shown: Vec<&Caution> = cautions.iter().filter(|one| one.is_for_a_label()).collect();
-    let mut herbs: Vec<&str> = Vec::new();
-    for herb in shown.iter().filter_map(|one| one.herb.as_deref()) {
+pub fn for_a_label(cautions: &[Caution]) -> Vec<Message> {
+    let shown = cautions.iter().filter(|one| one.is_for_a_label());
+    let lines = lines(shown.collect()).into_iter();
+    lines.map(|(_, line)| line).collect()
+}
+
+/// The lines of a recipe's card, which whoever reads it picks, makes and uses by: more than notes, each with how grave
+/// it is, the gravest first.
+pub fn for_a_card(cautions: &[Caution]) -> Vec<(Severity, Message)> {
+    let moments = [Moment::Pick, Moment::Make, Moment::Use];
+    let is_shown = |one: &&Caution| {
+        one.severity != Severity::Note && moments.iter().any(|at| one.is_said_at(*at))
+    };
+    let mut lines = lines(cautions.iter().filter(is_shown).collect());
+    lines.sort_by_key(|(severity, _)| *severity);
+    lines
+}
+
+/// What is shown, each line once.
+fn lines(shown: Vec<&Caution>) -> Vec<(Severity, Message)> {
+    let mut herbs: Vec<&Message> = Vec::new();
+    for herb in shown.iter().filter_map(|one| one.herb.as_ref()) {
         if !herbs.contains(&herb) {
             herbs.push(herb);
         }
     }
-    let mut lines: Vec<String> = Vec::new();
+    let mut lines: Vec<(Severity, Message)> = Vec::new();
     for caution in &shown {
         let both = both_barred(&shown, caution);
         let text = match both {
             Some(false) => continue,
-            Some(true) => Message::new("caution-not-for-pregnant-or-nursing").into(),
+            Some(true) => say!("caution-not-for-pregnant-or-nursing"),
             None => caution.text.clone(),
         };
-        let line = match caution.herb.as_deref() {
-            Some(herb) if herbs.len() > 1 => Message::new("caution-of-herb")
-                .with("herb", Argument::herb(herb))
-                .with("text", Argument::message(Message::plain(text)))
-                .into(),
+        let line = match &caution.herb {
+            Some(herb) if herbs.len() > 1 => {
+                say!("caution-of-herb", herb = herb.clone(), text)
+            }
             _ => text,
         };
-        if !lines.contains(&line) {
-            lines.push(line);
+        if !lines.iter().any(|(_, known)| *known == line) {
+            lines.push((caution.severity, line));
         }
     }
     lines

@@ -3,6 +3,7 @@
 use std::sync::LazyLock;
 
 use message::Message;
+use physics::mixture::{IngredientKind, Without};
 use serde::Deserialize;
 
 use super::{Caution, Moment, Severity, Subject};
@@ -28,25 +29,27 @@ pub(super) struct Rule {
     pub(super) status: Status,
 }
 
-static RULES: LazyLock<Vec<Rule>> =
-    LazyLock::new(|| table::rows("cautions.tsv", include_str!("../../data/cautions.tsv")));
+static RULES: LazyLock<Vec<Rule>> = LazyLock::new(|| table::rows("cautions.tsv"));
 
 /// From this strength on, vapour catches fire near room warmth, % vol.
 const FLAMMABLE: f64 = 20.0;
 
 impl Subject<'_> {
     pub(super) fn holds(&self, what: &str) -> bool {
-        let kinds = |names: &[&str]| self.kinds.iter().any(|kind| names.contains(kind));
+        let held = |what| self.kinds.iter().any(|kind| kind.holds(what));
         match what {
             "*" | "" => true,
             "ethanol" => self.strength_percent_vol > 0.5,
-            "strong" => self.strength_percent_vol >= FLAMMABLE || kinds(&["spirit"]),
-            "honey" => kinds(&["honey"]),
+            "strong" => {
+                self.strength_percent_vol >= FLAMMABLE
+                    || self.kinds.contains(&IngredientKind::Spirit)
+            }
+            "honey" => held(Without::Honey),
             "raw" => self
                 .plants
                 .iter()
                 .any(|plant| plant.state != PlantState::Cooked),
-            "sugar" => kinds(&["sugar", "syrup", "honey"]),
+            "sugar" => held(Without::Sugar),
             _ => false,
         }
     }
@@ -96,7 +99,7 @@ pub(super) fn of(subject: &Subject<'_>) -> Vec<Caution> {
             severity: rule.severity,
             herb: None,
             at: table::items(&rule.at).filter_map(Moment::of).collect(),
-            text: Message::of_table(rule.says.clone()).into(),
+            text: Message::of_table(rule.says.clone()),
             source: source_of(&rule.source),
             status: rule.status,
         })

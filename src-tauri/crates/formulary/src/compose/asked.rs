@@ -1,5 +1,7 @@
 //! What is asked for, and how it is refused.
 
+use crate::herbs::OwnHerb;
+use message::Message;
 use physics::{Interval, mixture::Ingredient};
 
 use crate::preparations::PlantState;
@@ -17,17 +19,21 @@ pub struct Plant {
     pub mass_g: f64,
     /// Its water, % of the weight, where the maker knows it; else the tables say.
     pub moisture_wet_percent: Option<Interval>,
+    /// By what that water is known, as it stands inside a sentence.
+    pub told: Option<Message>,
     /// What else is known of which plant it is.
     pub identity: Identity,
 }
 
 /// Which plant it is, besides the name.
-#[derive(Debug, Clone, Default, PartialEq, Eq)]
+#[derive(Debug, Clone, Default, PartialEq)]
 pub struct Identity {
     /// The Latin name that the maker gave.
     pub latin: Option<String>,
     /// Whether the maker said a deliberate yes to what the list of poisonous plants asks.
     pub is_confirmed: bool,
+    /// What the maker knows of a herb that no table has.
+    pub own: OwnHerb,
 }
 
 /// A liquid at hand.
@@ -79,28 +85,6 @@ impl Composition {
             glycerin_percent_vol: None,
             fortify_percent_vol: None,
             temperature_c: 20.0,
-        }
-    }
-}
-
-/// A refusal: the field and a finished sentence.
-#[derive(Debug, Clone, PartialEq, Eq, thiserror::Error)]
-#[error("{message}")]
-pub struct Refusal {
-    /// The field, as a path in the request.
-    pub field: String,
-    /// What is wrong with it and what is accepted.
-    pub message: String,
-    /// Whether the same request would be accepted with its plants confirmed.
-    pub asks: bool,
-}
-
-impl Refusal {
-    pub(crate) fn new(field: impl Into<String>, message: impl Into<String>) -> Self {
-        Self {
-            field: field.into(),
-            message: message.into(),
-            asks: false,
         }
     }
 }

@@ -1,20 +1,22 @@
 //! What can be moved: the ratio, the strength, the glycerin, the alcohol for keeping.
 
+use message::{Argument, Message, Refusal, Unit, say};
+use physics::error::within;
 use serde::Serialize;
 
 use super::{
-    Composition, PlantLine, Refusal,
+    Composition, PlantLine,
     pours::Poured,
     usual::{self, round_to},
 };
 use crate::{
     note::{Note, Status},
-    preparations::{Aim, Preparation, Range, sentence},
-    words,
+    preparations::{Aim, Preparation, Range},
 };
 
 /// A figure that can be moved.
 #[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Control {
     /// Where it stands.
     pub value: f64,
@@ -27,13 +29,14 @@ pub struct Control {
     /// What is usual.
     pub usual: f64,
     /// Why that is usual.
-    pub because: String,
+    pub because: Message,
     /// How sure that is.
     pub status: Status,
 }
 
 /// The figures that can be moved in a preparation.
 #[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Controls {
     /// mL to a gram of herb.
     pub ratio_ml_per_g: Control,
@@ -64,74 +67,63 @@ pub(super) fn wishes(
     plants: &[PlantLine],
 ) -> Result<Wishes, Refusal> {
     let usual_ratio = usual::ratio(preparation, plants);
+    let within = |field, value: Option<f64>, what, (low, high), unit| match value {
+        Some(value) => within(what, value, low, high, unit)
+            .map(Some)
+            .map_err(|out| Refusal::new(field, out.message())),
+        None => Ok(None),
+    };
     let ratio = within(
         "ratio_ml_per_g",
-        "The ratio",
         composition.ratio_ml_per_g,
-        0.5,
-        50.0,
-        "mL to a gram",
+        say!("what-ratio"),
+        (0.5, 50.0),
+        Unit::MillilitrePerGram,
     )?
     .unwrap_or(usual_ratio.usual);
     let asked = within(
         "strength_percent_vol",
-        "The strength in the jar",
         composition.strength_percent_vol,
-        0.0,
-        96.5,
-        "% vol",
+        say!("what-strength-in-jar"),
+        (0.0, 96.5),
+        Unit::PercentVol,
     )?;
     let usual_strength =
         (preparation.aim == Aim::Strength).then(|| usual::strength(preparation, plants, ratio));
     let usual_glycerin = usual::glycerin(preparation, plants);
     let glycerin = within(
         "glycerin_percent_vol",
-        "The glycerin",
         composition.glycerin_percent_vol,
-        0.0,
-        100.0,
-        "% of what is poured",
+        say!("what-glycerin-share"),
+        (0.0, 100.0),
+        Unit::Percent,
     )?;
     let fortify = within(
         "fortify_percent_vol",
-        "The alcohol for keeping",
         composition.fortify_percent_vol,
-        0.0,
-        40.0,
-        "% vol",
+        say!("what-alcohol-for-keeping"),
+        (0.0, 40.0),
+        Unit::PercentVol,
     )?;
-    for (given, takes, field, what) in [
-        (
-            asked,
-            matches!(preparation.aim, Aim::Strength | Aim::Strongest),
-            "strength_percent_vol",
-            "a strength",
-        ),
-        (
-            glycerin,
-            preparation.aim == Aim::Glycerin,
-            "glycerin_percent_vol",
-            "a share of glycerin",
-        ),
-        (
-            fortify,
-            preparation.fortify.is_some(),
-            "fortify_percent_vol",
-            "alcohol for keeping",
-        ),
-    ] {
-        if given.is_some() && !takes {
-            return Err(Refusal::new(
-                field,
-                format!("{} is not made to {what}; leave it out.", preparation.name),
-            ));
-        }
+    let preparation_name = || preparation.name();
+    let takes_strength = matches!(preparation.aim, Aim::Strength | Aim::Strongest);
+    if asked.is_some() && !takes_strength {
+        let text = say!("takes-no-strength", preparation = preparation_name());
+        return Err(Refusal::new("strength_percent_vol", text));
+    }
+    if glycerin.is_some() && preparation.aim != Aim::Glycerin {
+        let text = say!("takes-no-glycerin", preparation = preparation_name());
+        return Err(Refusal::new("glycerin_percent_vol", text));
+    }
+    if fortify.is_some() && preparation.fortify.is_none() {
+        let text = say!("takes-no-fortify", preparation = preparation_name());
+        return Err(Refusal::new("fortify_percent_vol", text));
     }
     let mut reasons = vec![Note::new(
         "ratio",
-        format!(
-            "{} mL to a gram is usual.",
-            words::number(usual_ratio.usual, 1)
+        say!(
+            "ratio-usual",
+            ratio = Argument::exact(usual_ratio.usual, Unit::None)
         ),
         &usual_ratio.source,
         usual_ratio.status,
@@ -140,10 +132,7 @@ pub(super) fn wishes(
         reasons.push(note.clone());
     }
     if let Some(range) = &usual_glycerin {
-        let text = format!(
-            "{} parts glycerin in 100 poured are usual.",
-            words::number(range.usual, 0)
-        );
+        let text = say!("glycerin-usual", parts = Argument::number(range.usual));
         reasons.push(Note::new(
             "glycerin-share",
             text,
@@ -183,7 +172,7 @@ pub(super) fn controls(
                 Some((usual, note)) => (*usual, note.text.clone(), note.status),
                 None => (
                     round_to(most, 0.5),
-                    "The strongest spirit at hand, undiluted.".to_owned(),
+                    say!("strongest-spirit"),
                     Status::Computed,
                 ),
             };
@@ -210,7 +199,7 @@ pub(super) fn controls(
             high: range.high.max(value),
             step: 1.0,
             usual: range.usual,
-            because: because(&range.source, "Usual share of what is poured"),
+            because: because(&range.source, say!("glycerin-by-practice")),
             status: range.status,
         });
     let fortify = preparation.fortify.as_ref().map(|range| Control {
@@ -219,7 +208,7 @@ pub(super) fn controls(
         high: range.high.max(wishes.fortify),
         step: 1.0,
         usual: range.usual,
-        because: because(&range.source, "Alcohol against moulds"),
+        because: because(&range.source, say!("fortify-by-practice")),
         status: range.status,
     });
     Ok(Controls {
@@ -229,7 +218,7 @@ pub(super) fn controls(
             high: ratio.high.max(wishes.ratio),
             step: 0.1,
             usual: ratio.usual,
-            because: because(&ratio.source, "Usual ratio"),
+            because: because(&ratio.source, say!("ratio-by-practice")),
             status: ratio.status,
         },
         strength_percent_vol: strength,
@@ -238,28 +227,11 @@ pub(super) fn controls(
     })
 }
 
-fn because(source: &str, otherwise: &str) -> String {
-    let text = if source.is_empty() {
-        format!("{otherwise}, common practice, no source")
-    } else {
-        source.to_owned()
-    };
-    sentence(&text)
-}
-
-fn within(
-    field: &'static str,
-    what: &str,
-    value: Option<f64>,
-    low: f64,
-    high: f64,
-    unit: &str,
-) -> Result<Option<f64>, Refusal> {
-    match value {
-        Some(value) if !value.is_finite() || !(low..=high).contains(&value) => Err(Refusal::new(
-            field,
-            format!("{what} must be between {low} and {high} {unit}; {value} is not."),
-        )),
-        value => Ok(value),
+/// The source as it is cited, else that there is none but practice.
+fn because(source: &str, otherwise: Message) -> Message {
+    match source {
+        "" | "source-practice" => otherwise,
+        ours if ours.starts_with("source-") => Message::of_table(ours.to_owned()),
+        source => Message::own(source),
     }
 }

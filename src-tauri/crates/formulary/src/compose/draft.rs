@@ -5,8 +5,10 @@ use physics::{
     mixture::{Kind, Liquid},
 };
 
+use message::{Argument, Refusal, Unit, say};
+
 use super::{
-    Composition, Controls, PlantLine, PourLine, Refusal, Shortfall, controls,
+    Composition, Controls, PlantLine, Portion, Shortfall, controls,
     forbidden::{forbidden, is_for_outside_only},
     plants, pours,
 };
@@ -14,14 +16,13 @@ use crate::{
     keep::{self, Keeping},
     note::Note,
     preparations::{PlantState, Preparation},
-    words,
 };
 
 /// A proposal before the jar, the cautions and the helps.
 #[derive(Debug, Clone)]
 pub(crate) struct Draft {
     pub(crate) controls: Controls,
-    pub(crate) pours: Vec<PourLine>,
+    pub(crate) pours: Vec<Portion>,
     pub(crate) plants: Vec<PlantLine>,
     pub(crate) liquid: Liquid,
     pub(crate) short_of: Vec<Shortfall>,
@@ -32,16 +33,17 @@ pub(crate) struct Draft {
 impl Draft {
     /// The vinegar under 5 %, as a refusal.
     pub(crate) fn weak_vinegar(&self) -> Option<Refusal> {
-        self.pours.iter().find_map(|pour| match pour.ingredient.kind() {
-            Kind::Vinegar { acidity } if acidity.grams_per_100_ml() < LEAST_ACIDITY => Some(Refusal::new(
-                "stock",
-                format!(
-                    "The vinegar must hold between 5 and 30 g of acid per 100 mL to keep plants safe; {} is not enough.",
-                    words::number(acidity.grams_per_100_ml(), 1)
-                ),
-            )),
-            _ => None,
-        })
+        self.pours
+            .iter()
+            .find_map(|pour| match pour.ingredient.kind() {
+                Kind::Vinegar {
+                    acidity_g_per_100ml,
+                } if acidity_g_per_100ml < LEAST_ACIDITY => {
+                    let acidity = Argument::amount(acidity_g_per_100ml, Unit::GramPer100Ml);
+                    Some(Refusal::new("stock", say!("vinegar-too-weak", acidity)))
+                }
+                _ => None,
+            })
     }
 }
 
@@ -70,10 +72,7 @@ pub(crate) fn draft(
         if judged.verdict < keeping.verdict {
             reasons.push(Note::computed(
                 "strength-raised",
-                format!(
-                    "Raised to {} % vol so that it keeps even if the herb is as damp as it may be.",
-                    words::number(raised, 1)
-                ),
+                say!("strength-raised", strength = Argument::strength(raised)),
             ));
             (poured, keeping, wishes) = (better, judged, again);
         }
@@ -106,7 +105,9 @@ pub(super) fn judge(
         .lines
         .iter()
         .filter_map(|pour| match pour.ingredient.kind() {
-            Kind::Vinegar { acidity } => Some(acidity.grams_per_100_ml()),
+            Kind::Vinegar {
+                acidity_g_per_100ml,
+            } => Some(acidity_g_per_100ml),
             _ => None,
         });
     let dampest = plants

@@ -1,43 +1,40 @@
 //! What must not be made at all, and what must never be swallowed.
 
-use message::{Argument, Message};
+use message::{Argument, Message, Refusal, say};
 
-use super::{PlantLine, Refusal};
+use super::PlantLine;
 use crate::{
+    Failure,
     constituents::Grade,
-    herbs::{Herb, Limit},
+    herbs::{self, Herb, Limit},
     poison::{Kind, Stop, Use},
     preparations::{PlantState, Preparation, Purpose, Solvent},
-    words,
 };
 
-/// Why it must not be made at all, whatever the liquid.
-pub(crate) fn forbidden(preparation: &Preparation, plants: &[PlantLine]) -> Option<String> {
+/// Why it must not be made at all, whatever the liquid: a whole sentence.
+pub(crate) fn forbidden(preparation: &Preparation, plants: &[PlantLine]) -> Option<Message> {
     if let Some((_, stop)) = stopped(preparation, plants) {
-        return Some(format!("Do not make it: {}", stop.note.text));
+        return Some(stop.note.text);
     }
     let limited = plants.iter().find_map(|plant| {
         let herb = plant.known?;
         let (limit, note) = herb.limit_of(&plant.part)?;
         let serves = limit == Limit::Outside && serves_outside(preparation, herb);
         let cooked = limit == Limit::Cook && plant.state == PlantState::Cooked;
-        (!serves && !cooked).then_some((herb, note))
+        (!serves && !cooked).then_some(note)
     });
-    if let Some((herb, note)) = limited {
-        if !herb.use_text.is_empty() {
-            return Some(format!("Do not make it: {}.", herb.use_text));
-        }
-        let why = Argument::message(Message::plain(note.text));
-        return Some(Message::new("do-not-make").with("why", why).into());
+    if let Some(note) = limited {
+        return Some(note.text);
     }
     let only = preparation.only.as_ref()?;
     let other = plants
         .iter()
         .find(|plant| plant.known.is_none_or(|herb| !only.contains(&herb.key)))?;
-    Some(format!(
-        "Do not make it: this was tested with {} only, not with {}.",
-        words::list(only),
-        words::herb(&other.common)
+    let herbs = only.iter().filter_map(|key| herbs::find(key));
+    Some(say!(
+        "tested-with-only",
+        herbs = Argument::all_of(herbs.map(|herb| herb.name().into())),
+        other = other.name()
     ))
 }
 
@@ -61,16 +58,19 @@ fn stopped(preparation: &Preparation, plants: &[PlantLine]) -> Option<(usize, St
 /// Gives no amounts for a plant of the list.
 ///
 /// # Errors
-/// [`Refusal`] of the plant; `asks` where a deliberate yes would let it pass.
+/// [`Failure`] of the plant, which asks where a deliberate yes would let it pass.
 pub(crate) fn refuse_poison(
     preparation: &Preparation,
     plants: &[PlantLine],
-) -> Result<(), Refusal> {
+) -> Result<(), Failure> {
     match stopped(preparation, plants) {
-        Some((at, stop)) => Err(Refusal {
-            asks: stop.asks,
-            ..Refusal::new(format!("plants[{at}].herb"), stop.note.text)
-        }),
+        Some((at, stop)) => {
+            let refusal = Refusal::new(format!("plants[{at}].herb"), stop.note.text);
+            Err(match stop.asks {
+                true => Failure::Asks(refusal),
+                false => Failure::Refused(refusal),
+            })
+        }
         None => Ok(()),
     }
 }

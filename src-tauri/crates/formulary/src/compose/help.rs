@@ -1,12 +1,15 @@
 //! What would meet a missed target or keep longer: each advice is tried before it is given.
 
-use physics::{Interval, Strength, mixture::Ingredient};
+use message::{Argument, Message, Unit, say};
+use physics::{
+    Interval, Strength,
+    mixture::{Ingredient, IngredientKind, Kind},
+};
 
-use super::{Composition, Draft, Stock, draft, liquids::kind_word, usual::round_to};
+use super::{Composition, Draft, Stock, draft, usual::round_to};
 use crate::{
     note::Note,
     preparations::{Aim, PlantState, Preparation, Verdict},
-    words,
 };
 
 pub(super) fn would_help(
@@ -37,12 +40,7 @@ pub(super) fn would_help(
             now,
             "dry-the-herb",
             &dried,
-            &|then| {
-                format!(
-                    "Dry the herb first: with crisp herb it {}.",
-                    becomes(preparation, then)
-                )
-            },
+            &|then| say!("help-dry-first", then = becomes(preparation, then)),
         );
     }
     let guessed = composition.plants.iter().any(|plant| {
@@ -55,11 +53,6 @@ pub(super) fn would_help(
         // What it is likeliest to hold decides the sentence; that the dry end alone would keep is
         // reason enough to find out.
         let found = [false, true].into_iter().find_map(|at_its_driest| {
-            let holds = if at_its_driest {
-                "as little water as it may"
-            } else {
-                "what is likeliest"
-            };
             let mut sampled = composition.clone();
             for (plant, line) in sampled.plants.iter_mut().zip(&now.plants) {
                 let Interval { low, value, .. } = line.moisture_wet_percent;
@@ -69,10 +62,11 @@ pub(super) fn would_help(
             let then = draft(preparation, &sampled)
                 .ok()
                 .filter(|then| better(now, then))?;
-            let becomes = becomes(preparation, &then);
-            Some(format!(
-                "Dry a sample of 10 to 20 g to constant weight: if the herb holds {holds}, it {becomes}."
-            ))
+            let then = becomes(preparation, &then);
+            Some(match at_its_driest {
+                true => say!("help-sample-driest", then),
+                false => say!("help-sample", then),
+            })
         });
         notes.extend(found.map(|text| Note::computed("oven-sample", text)));
     }
@@ -92,7 +86,7 @@ pub(super) fn would_help(
             now,
             "dry-it-crisp",
             &crisp,
-            &|_| "Dry the herb until it is crisp, and weigh it: at 10 % water it keeps.".to_owned(),
+            &|_| say!("help-crisp"),
         );
     }
     let ratio = now.controls.ratio_ml_per_g.value;
@@ -106,15 +100,18 @@ pub(super) fn would_help(
             let then = draft(preparation, &higher)
                 .ok()
                 .filter(|then| better(now, then))?;
-            let becomes = becomes(preparation, &then);
-            Some(format!(
-                "Pour more: at {} mL to a gram it {becomes}.",
-                words::number(wanted, 1)
+            Some(say!(
+                "help-pour-more",
+                ratio = Argument::exact(wanted, Unit::None),
+                then = becomes(preparation, &then)
             ))
         });
     notes.extend(higher.map(|text| Note::computed("higher-ratio", text)));
     let spirit = strongest_spirit(composition);
-    let takes_spirit = preparation.parts.iter().any(|part| part.kind == "spirit");
+    let takes_spirit = preparation
+        .parts
+        .iter()
+        .any(|part| part.kind == IngredientKind::Spirit);
     if takes_spirit
         && preparation.aim != Aim::Glycerin
         && spirit.is_some_and(|strength| strength < STRONG)
@@ -123,7 +120,7 @@ pub(super) fn would_help(
         let mut stronger = composition.clone();
         stronger
             .stock
-            .retain(|stock| kind_word(&stock.ingredient) != "spirit");
+            .retain(|stock| !matches!(stock.ingredient.kind(), Kind::Spirit { .. }));
         stronger.stock.push(Stock {
             ingredient: Ingredient::spirit(strength),
             available_ml: None,
@@ -137,9 +134,10 @@ pub(super) fn would_help(
             "stronger-spirit",
             &stronger,
             &|then| {
-                format!(
-                    "Use stronger spirit: with {STRONG:.0} % vol it {}.",
-                    becomes(preparation, then)
+                say!(
+                    "help-stronger-spirit",
+                    strength = Argument::strength(STRONG),
+                    then = becomes(preparation, then)
                 )
             },
         );
@@ -155,12 +153,7 @@ pub(super) fn would_help(
             now,
             "usual-strength",
             &stronger,
-            &|then| {
-                format!(
-                    "Aim higher: at the usual strength it {}.",
-                    becomes(preparation, then)
-                )
-            },
+            &|then| say!("help-usual-strength", then = becomes(preparation, then)),
         );
     }
     if preparation.aim == Aim::Glycerin {
@@ -172,12 +165,7 @@ pub(super) fn would_help(
             now,
             "more-glycerin",
             &pure,
-            &|then| {
-                format!(
-                    "Pour glycerin alone, without water: it then {}.",
-                    becomes(preparation, then)
-                )
-            },
+            &|then| say!("help-glycerin-alone", then = becomes(preparation, then)),
         );
     }
     notes
@@ -199,7 +187,7 @@ fn offer(
     now: &Draft,
     code: &str,
     other: &Composition,
-    text: &dyn Fn(&Draft) -> String,
+    text: &dyn Fn(&Draft) -> Message,
 ) {
     if let Ok(then) = draft(preparation, other)
         && better(now, &then)
@@ -208,20 +196,23 @@ fn offer(
     }
 }
 
-fn becomes(preparation: &Preparation, then: &Draft) -> String {
-    let verdict = then.keeping.verdict.words();
+/// What it would be then: a whole sentence.
+fn becomes(preparation: &Preparation, then: &Draft) -> Message {
+    let keeps = match then.keeping.verdict {
+        Verdict::Keeps => say!("ends-and-keeps"),
+        Verdict::KeepsCold => say!("ends-and-keeps-cold"),
+        Verdict::UseNow => say!("ends-and-is-for-now"),
+        Verdict::DoNotMake => say!("ends-and-is-not-made"),
+    };
+    let of = |Interval { low, value, high }, unit| Argument::range(low, value, high, unit);
     if preparation.aim == Aim::Glycerin {
-        format!(
-            "ends at {} glycerin and {verdict}",
-            words::interval(then.liquid.glycerol_percent_mass, "% w/w")
-        )
+        let glycerin = of(then.liquid.glycerol_percent_mass, Unit::Percent);
+        say!("then-ends-glycerin", glycerin, keeps)
     } else if then.liquid.strength_percent_vol.value > 0.5 {
-        format!(
-            "ends at {} and {verdict}",
-            words::interval(then.liquid.strength_percent_vol, "% vol")
-        )
+        let strength = of(then.liquid.strength_percent_vol, Unit::PercentVol);
+        say!("then-ends", strength, keeps)
     } else {
-        verdict.to_owned()
+        say!("then-keeps", keeps)
     }
 }
 
@@ -230,7 +221,9 @@ fn strongest_spirit(composition: &Composition) -> Option<f64> {
         .stock
         .iter()
         .filter_map(|stock| match stock.ingredient.kind() {
-            physics::mixture::Kind::Spirit { strength } => Some(strength.percent()),
+            Kind::Spirit {
+                strength_percent_vol,
+            } => Some(strength_percent_vol),
             _ => None,
         });
     strengths.max_by(f64::total_cmp)

@@ -19,34 +19,31 @@ mod shelf;
 mod strength;
 mod usual;
 
-pub use asked::{Composition, Identity, Plant, Refusal, Stock};
+pub use asked::{Composition, Identity, Plant, Stock};
 pub use controls::{Control, Controls};
-pub use liquids::name;
-pub use plants::{PlantLine, TOLD_WATER};
+pub use plants::PlantLine;
 pub use poured::{AsPoured, as_poured};
-pub use proposal::{PourLine, Proposal, Shortfall};
+pub use proposal::{Missed, Portion, PourLine, Proposal, Shortfall};
 pub use room::Room;
 
 pub(crate) use draft::{Draft, draft};
 pub(crate) use forbidden::{forbidden, refuse_poison};
-pub(crate) use liquids::kind_word;
 pub(crate) use plants::{LEAST_G, MOST_G};
 pub(crate) use room::room;
 pub(crate) use usual::published;
 
-use message::{Argument, Message};
+use message::{Argument, Message, Refusal, say};
 
 use crate::{
-    cautions,
+    Failure, cautions,
     note::{Note, Status},
     preparations::{self, PlantState, Preparation},
-    words,
 };
 
 /// Proposes what to pour.
 ///
 /// # Errors
-/// [`Refusal`] with the field and the accepted range for an unknown preparation, a herb in the
+/// [`Failure`] with the field and the accepted range for an unknown preparation, a herb in the
 /// wrong state, a vinegar under 5 %, a ratio of nothing, a jar smaller than the herb, and any
 /// figure that is no number.
 ///
@@ -54,14 +51,14 @@ use crate::{
 /// use formulary::{compose::{Composition, Plant, compose}, preparations::PlantState};
 /// let mint = Plant {
 ///     herb: "peppermint".into(), part: "leaf".into(), state: PlantState::Fresh,
-///     mass_g: 100.0, moisture_wet_percent: None, identity: Default::default(),
+///     mass_g: 100.0, moisture_wet_percent: None, told: None, identity: Default::default(),
 /// };
 /// let jar = compose(&Composition::of("glycerite", mint))?;
-/// assert_eq!(jar.pours[0].name, "glycerin of 99.5 %");
+/// assert_eq!(jar.pours[0].name.id(), "glycerin-of");
 /// assert!((jar.poured_ml - 200.0).abs() < 1e-6); // 1:2
-/// # Ok::<(), formulary::compose::Refusal>(())
+/// # Ok::<(), formulary::Failure>(())
 /// ```
-pub fn compose(composition: &Composition) -> Result<Proposal, Refusal> {
+pub fn compose(composition: &Composition) -> Result<Proposal, Failure> {
     let preparation = named(composition)?;
     compose_as(preparation, composition)
 }
@@ -73,10 +70,10 @@ pub fn compose(composition: &Composition) -> Result<Proposal, Refusal> {
 pub fn compose_as(
     preparation: &Preparation,
     composition: &Composition,
-) -> Result<Proposal, Refusal> {
+) -> Result<Proposal, Failure> {
     let draft = draft(preparation, composition)?;
     if let Some(weak) = draft.weak_vinegar() {
-        return Err(weak);
+        return Err(weak.into());
     }
     refuse_poison(preparation, &draft.plants)?;
     let room = room(&draft, composition.jar_ml)?;
@@ -95,7 +92,7 @@ pub fn compose_as(
     if !plants.is_empty() {
         reasons.push(room::assumption());
     }
-    reasons.extend(preparation.notes.iter().map(|text| {
+    reasons.extend(preparation.notes().map(|text| {
         Note::new(
             "preparation",
             text,
@@ -118,7 +115,7 @@ pub fn compose_as(
         short_of,
         would_help,
         jar: room,
-        steep_days: preparation.steep_days,
+        steep_days: preparation.steep_days.into(),
         cautions: cautions::for_jar(&subject),
         pours,
         plants,
@@ -139,19 +136,14 @@ fn soak(preparation: &Preparation, plants: &[PlantLine]) -> Vec<Note> {
         } else {
             soak.parts
         };
-        let herb = plant.known.map_or_else(
-            || Argument::own(&plant.common),
-            |herb| Argument::herb(&herb.common),
+        let (grams, acid) = (
+            Argument::grams(plant.mass_g),
+            Argument::grams(parts * plant.mass_g),
         );
         let text = if plant.herb == "garlic" {
-            Message::new("soak-garlic")
-                .with("grams", Argument::grams(plant.mass_g))
-                .with("acid", Argument::grams(parts * plant.mass_g))
+            say!("soak-garlic", grams, acid)
         } else {
-            Message::new("soak-herb")
-                .with("herb", herb)
-                .with("grams", Argument::grams(plant.mass_g))
-                .with("acid", Argument::grams(parts * plant.mass_g))
+            say!("soak-herb", herb = plant.name(), grams, acid)
         };
         Note::new("soak", text, &soak.source, soak.status)
     };
@@ -186,31 +178,25 @@ pub fn named(composition: &Composition) -> Result<&'static Preparation, Refusal>
         PlantState::Dried
     };
     preparations::find(&composition.preparation, state).ok_or_else(|| {
-        let mut families: Vec<String> = Vec::new();
+        let mut families: Vec<&str> = Vec::new();
         for preparation in preparations::all() {
-            if !families.contains(&preparation.family) {
-                families.push(preparation.family.clone());
+            if !families.contains(&preparation.family.as_str()) {
+                families.push(&preparation.family);
             }
         }
-        let known = words::list(&families);
-        Refusal::new(
-            "preparation",
-            format!(
-                "\"{}\" is no preparation known here; known are {known}.",
-                composition.preparation
-            ),
-        )
+        let text = say!(
+            "preparation-unknown",
+            asked = Argument::own(&composition.preparation),
+            known = Argument::all_of(families.into_iter().map(Argument::own))
+        );
+        Refusal::new("preparation", text)
     })
 }
 
 /// The note that a liquid was assumed.
-pub(crate) fn assumed(name: &str) -> Note {
-    Note::new(
-        "assumed-liquid",
-        format!("Counted with {name}, since none is at hand."),
-        "",
-        Status::Practice,
-    )
+pub(crate) fn assumed(liquid: Message) -> Note {
+    let text = say!("liquid-assumed", liquid);
+    Note::new("assumed-liquid", text, "", Status::Practice)
 }
 
 #[cfg(test)]

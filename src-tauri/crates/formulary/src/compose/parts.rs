@@ -1,18 +1,19 @@
 //! Liquids by their share: of glycerin, or of every part of a recipe.
 
-use physics::quantity::kg_per_m3_of;
+use physics::{mixture::IngredientKind, quantity::kg_per_m3_of};
+
+use message::{Argument, Refusal, say};
 
 use super::{
-    Refusal, Shortfall,
+    Missed, Shortfall,
     controls::Wishes,
-    liquids::{Chosen, kind_word, strength_of, usual},
+    liquids::{Chosen, strength_of, usual},
     pours::{Jar, REACHED, Volumes, rising_root},
     shelf,
 };
 use crate::{
     note::Note,
     preparations::{By, Part},
-    words,
 };
 
 impl Jar<'_> {
@@ -24,7 +25,8 @@ impl Jar<'_> {
         short_of: &mut Vec<Shortfall>,
     ) -> Result<Volumes, Refusal> {
         let share = wishes.glycerin.unwrap_or(100.0) / 100.0;
-        let glycerin = self.choose(self.part("glycerin").unwrap_or(&Part::of("glycerin")))?;
+        let kind = IngredientKind::Glycerin;
+        let glycerin = self.choose(self.part(kind).unwrap_or(&Part::of(kind)))?;
         let with = |spirit: Option<&Chosen>, spirit_ml: f64| -> Volumes {
             let glycerin_ml = (share * size).min(size - spirit_ml);
             let mut volumes = vec![(glycerin.clone(), glycerin_ml)];
@@ -42,7 +44,7 @@ impl Jar<'_> {
             let volumes = with(Some(&spirit), size);
             let got = self.strength(&volumes);
             short_of.push(Shortfall {
-                target: "fortify_percent_vol".to_owned(),
+                target: Missed::Fortified,
                 wanted: wishes.fortify,
                 got,
             });
@@ -54,7 +56,7 @@ impl Jar<'_> {
         if got < 100.0 * share - 0.5 {
             let wanted = 100.0 * share;
             short_of.push(Shortfall {
-                target: "glycerin_percent_vol".to_owned(),
+                target: Missed::GlycerinPoured,
                 wanted,
                 got,
             });
@@ -70,10 +72,7 @@ impl Jar<'_> {
         reasons: &mut Vec<Note>,
     ) -> Result<Volumes, Refusal> {
         if let Some((volumes, weaker)) = self.let_down(size)? {
-            let text = format!(
-                "The spirit at hand is let down with water to the {} % vol of the recipe.",
-                words::number(weaker, 1)
-            );
+            let text = say!("spirit-let-down", strength = Argument::strength(weaker));
             reasons.push(Note::computed("let-down", text));
             return Ok(volumes);
         }
@@ -84,7 +83,7 @@ impl Jar<'_> {
     /// The recipe with its own weaker spirit made from a stronger one and water, and that strength; none
     /// where the spirit at hand is near enough, or does not suffice.
     pub(super) fn let_down(&self, size: f64) -> Result<Option<(Volumes, f64)>, Refusal> {
-        let Some(part) = self.part("spirit") else {
+        let Some(part) = self.part(IngredientKind::Spirit) else {
             return Ok(None);
         };
         let own = usual(part)?;
@@ -94,7 +93,7 @@ impl Jar<'_> {
             return Ok(None);
         }
         let recipe = self.parts_of(size, |one| {
-            if one.kind == "spirit" {
+            if one.kind == IngredientKind::Spirit {
                 Ok(own.clone())
             } else {
                 self.choose(one)
@@ -105,10 +104,7 @@ impl Jar<'_> {
             .map(|(chosen, _)| chosen.clone())
             .chain([self.water()])
             .collect();
-        let kinds: Vec<&str> = instead
-            .iter()
-            .map(|chosen| kind_word(&chosen.ingredient))
-            .collect();
+        let kinds: Vec<IngredientKind> = instead.iter().map(Chosen::kind).collect();
         let targets = shelf::like(&self.describe(&recipe)?, size)?;
         let given = shelf::take(&self.offered(&kinds, &instead), &self.exact, &targets)?;
         let reached = given.short_of.is_empty();
@@ -122,7 +118,7 @@ impl Jar<'_> {
     ) -> Result<Volumes, Refusal> {
         let mut parts = Vec::new();
         for part in &self.preparation.parts {
-            if part.if_at_hand && self.at_hand(&part.kind).next().is_none() {
+            if part.if_at_hand && self.at_hand(part.kind).next().is_none() {
                 continue;
             }
             let chosen = choose(part)?;

@@ -1,16 +1,15 @@
 //! The herbs of a jar: checked, and each with the water it brings.
 
-use message::Message;
-use physics::{Interval, WetBasis, mixture, quantity::grams};
+use message::{Argument, Message, Refusal, Unit, say};
+use physics::{Interval, WetBasis, error::within, mixture, quantity::grams};
 use serde::Serialize;
 
-use super::{Composition, Refusal};
+use super::Composition;
 use crate::{
-    herbs::{self, Herb},
+    herbs::{self, Herb, OwnHerb},
     note::{Note, Status, source_of},
     poison::{self, Called, Stop, Use},
     preparations::{PlantState, Preparation},
-    words,
 };
 
 /// A herb of the recipe with the water it brings.
@@ -28,8 +27,8 @@ pub struct PlantLine {
     pub mass_g: f64,
     /// Water, % of the weight.
     pub moisture_wet_percent: Interval,
-    /// Why that much water, as a sentence without its full stop.
-    pub basis: String,
+    /// Why that much water, as it stands inside a sentence.
+    pub basis: Message,
     /// Where it comes from.
     #[serde(skip)]
     pub basis_source: Option<String>,
@@ -43,6 +42,8 @@ pub struct PlantLine {
     pub(crate) called: Option<Called>,
     #[serde(skip)]
     pub(crate) is_confirmed: bool,
+    #[serde(skip)]
+    pub(crate) own: OwnHerb,
 }
 
 impl PartialEq for Herb {
@@ -68,13 +69,23 @@ impl PlantLine {
             .stop(&self.part, use_, self.is_confirmed)
     }
 
+    /// What it is called inside a sentence; a herb of the maker's own stays as it was typed.
+    pub(crate) fn name(&self) -> Argument {
+        match self.known {
+            Some(herb) => herb.name().into(),
+            None => Argument::own(&self.common),
+        }
+    }
+
     pub(super) fn reason(&self) -> Note {
-        let water = words::interval(self.moisture_wet_percent, "%");
+        let Interval { low, value, high } = self.moisture_wet_percent;
         Note {
             code: "plant-water".to_owned(),
-            text: format!(
-                "{} brings {water} of its weight as water: {}.",
-                self.common, self.basis
+            text: say!(
+                "water-of-plant",
+                plant = self.name(),
+                water = Argument::range(low, value, high, Unit::Percent),
+                basis = self.basis.clone()
             ),
             source: self.basis_source.clone(),
             status: self.basis_status,
@@ -83,7 +94,8 @@ impl PlantLine {
 
     pub(crate) fn mixed(&self, exact: bool) -> Result<mixture::Plant, Refusal> {
         let wet = |percent: f64| {
-            WetBasis::from_percent(percent).map_err(|error| moisture_refused(0, &error.to_string()))
+            WetBasis::from_percent(percent)
+                .map_err(|error| Refusal::new("plants[0].moisture_wet_percent", error.message()))
         };
         let Interval { low, value, high } = self.moisture_wet_percent;
         let plant = if self.state == PlantState::Cooked {
@@ -94,12 +106,9 @@ impl PlantLine {
         } else {
             mixture::Plant::between(grams(self.mass_g), wet(low)?, wet(value)?, wet(high)?)
         };
-        plant.map_err(|error| Refusal::new("plants", words_of(&error.to_string())))
+        plant.map_err(|error| Refusal::new("plants", error.message()))
     }
 }
-
-/// What stands as the basis of a plant's water where the caller told it.
-pub const TOLD_WATER: &str = "measured or estimated for this lot";
 
 /// Water of a strained juice or decoction that nobody measured, % of its weight (common practice, no source): a juice
 /// boiled down at the driest, a thin decoction at the wettest.
@@ -120,65 +129,71 @@ pub(super) fn lines(
 ) -> Result<Vec<PlantLine>, Refusal> {
     let plants = &composition.plants;
     if !preparation.takes_herb() && !plants.is_empty() {
-        return Err(Refusal::new(
-            "plants",
-            format!(
-                "{} is mixed of liquids alone; leave the herb out and give the size of the jar.",
-                preparation.name
-            ),
-        ));
+        let text = say!("takes-no-herb", preparation = preparation.name());
+        return Err(Refusal::new("plants", text));
     }
     if preparation.takes_herb() && plants.is_empty() {
-        return Err(Refusal::new(
-            "plants",
-            "Choose at least one herb with its weight.",
-        ));
+        return Err(Refusal::new("plants", say!("herb-missing")));
     }
     plants
         .iter()
         .enumerate()
         .map(|(at, plant)| {
             let mass = plant.mass_g;
-            if !mass.is_finite() || !(LEAST_G..=MOST_G).contains(&mass) {
-                return Err(Refusal::new(
-                    format!("plants[{at}].mass_g"),
-                    format!("The herb must weigh between 0.1 and 100 000 g; {mass} g is not."),
-                ));
-            }
+            within(
+                say!("what-mass-of-the-plant"),
+                mass,
+                LEAST_G,
+                MOST_G,
+                Unit::Gram,
+            )
+            .map_err(|out| Refusal::new(format!("plants[{at}].mass_g"), out.message()))?;
             if !preparation.takes(plant.state) {
-                return Err(Refusal::new(
-                    format!("plants[{at}].state"),
-                    format!("{} is not made of {} herb.", preparation.name, plant.state.word()),
-                ));
+                let preparation = preparation.name();
+                let text = match plant.state {
+                    PlantState::Fresh => say!("takes-no-fresh-herb", preparation),
+                    PlantState::Dried => say!("takes-no-dried-herb", preparation),
+                    PlantState::Cooked => say!("takes-no-cooked-herb", preparation),
+                };
+                return Err(Refusal::new(format!("plants[{at}].state"), text));
             }
             let known = herbs::find(&plant.herb);
             let common = known.map_or_else(|| plant.herb.clone(), |herb| herb.common.clone());
-            let (moisture, basis, source, status) = match (plant.moisture_wet_percent, plant.state) {
+            let (moisture, basis, source, status) = match (plant.moisture_wet_percent, plant.state)
+            {
                 (Some(own), _) => {
                     let rising = own.low <= own.value && own.value <= own.high;
-                    let inside = (0.0..=99.0).contains(&own.low) && (0.0..=99.0).contains(&own.high);
+                    let inside =
+                        (0.0..=99.0).contains(&own.low) && (0.0..=99.0).contains(&own.high);
                     if !rising || !inside {
-                        return Err(moisture_refused(at, "The moisture must lie between 0 and 99 % of the weight, with its low end below its high end."));
+                        let field = format!("plants[{at}].moisture_wet_percent");
+                        return Err(Refusal::new(field, say!("herb-water-out-of-range")));
                     }
-                    (own, TOLD_WATER.to_owned(), None, Status::Own)
+                    let told = plant.told.clone().unwrap_or_else(|| say!("water-told"));
+                    (own, told, None, Status::Own)
                 }
                 (None, PlantState::Fresh) => {
                     let water = known.map_or_else(
-                        || herbs::water(&plant.herb, &plant.part),
+                        || plant.identity.own.water(&plant.herb, &plant.part),
                         |herb| herbs::water_of(herb, &plant.part),
                     );
-                    (water.water_wet_percent, water.reason, water.source, water.status)
+                    (
+                        water.water_wet_percent,
+                        water.reason,
+                        water.source,
+                        water.status,
+                    )
                 }
                 (None, PlantState::Cooked) => (
                     cooked_moisture(),
-                    Message::new("cooked-water-assumed").into(),
+                    say!("cooked-water-assumed"),
                     None,
                     Status::Practice,
                 ),
                 (None, PlantState::Dried) => (
                     herbs::dried_moisture(),
-                    "not measured, so dried to 10 % is assumed".to_owned(),
-                    source_of("nine in ten dried herbs of the food tables hold 3 to 12 %"),
+                    say!("water-dried-assumed"),
+                    source_of("source-dried-herbs"),
                     Status::Practice,
                 ),
             };
@@ -195,18 +210,8 @@ pub(super) fn lines(
                 known,
                 called: poison::called(&plant.herb, plant.identity.latin.as_deref()),
                 is_confirmed: plant.identity.is_confirmed,
+                own: plant.identity.own.clone(),
             })
         })
         .collect()
-}
-
-fn moisture_refused(at: usize, message: &str) -> Refusal {
-    Refusal::new(
-        format!("plants[{at}].moisture_wet_percent"),
-        words_of(message),
-    )
-}
-
-fn words_of(message: &str) -> String {
-    crate::preparations::sentence(message)
 }

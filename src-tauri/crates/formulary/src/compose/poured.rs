@@ -1,17 +1,17 @@
 //! A jar that was poured: judged by what went into it, not by what would be proposed today.
 
 use physics::{
-    mixture::{self, Ingredient, Liquid, ph::PhReading},
+    mixture::{self, Ingredient, IngredientKind, Liquid, ph::PhReading},
     quantity::{Mass, celsius, grams_of, millilitres_of},
 };
 
-use super::{
-    Composition, Plant, PourLine, Refusal, draft::judge, forbidden, kind_word, plants, pours,
-};
+use message::Refusal;
+
+use super::{Composition, Plant, Portion, PourLine, draft::judge, forbidden, plants, pours};
 use crate::{
     cautions::{self, Caution},
     keep::Keeping,
-    preparations::{Preparation, sentence},
+    preparations::Preparation,
 };
 
 /// What a poured jar is.
@@ -23,6 +23,8 @@ pub struct AsPoured {
     pub keeping: Keeping,
     /// What to beware of, the gravest first.
     pub cautions: Vec<Caution>,
+    /// The kinds of liquid poured.
+    pub kinds: Vec<IngredientKind>,
 }
 
 /// Judges a jar by its recipe as poured, and by the pH of what came of it where that was read.
@@ -35,7 +37,6 @@ pub fn as_poured(
     plants: &[Plant],
     ph: Option<PhReading>,
 ) -> Result<AsPoured, Refusal> {
-    let stock = |error: String| Refusal::new("stock", sentence(&error));
     let composition = Composition {
         preparation: preparation.key.clone(),
         plants: plants.to_vec(),
@@ -56,16 +57,21 @@ pub fn as_poured(
         .iter()
         .map(|(ingredient, mass)| mixture::Pour::weighed(*ingredient, *mass))
         .collect::<Result<_, _>>()
-        .map_err(|error| stock(error.to_string()))?;
+        .map_err(|error| Refusal::new("stock", error.message()))?;
     let liquid = mixture::describe(&pours, &mixed, celsius(20.0))
-        .map_err(|error| stock(error.to_string()))?;
-    let lines = pours.iter().map(|pour| PourLine {
-        kind: kind_word(pour.ingredient()),
-        name: kind_word(pour.ingredient()).to_owned(),
-        ml: millilitres_of(pour.volume()),
-        g: grams_of(pour.mass()),
-        supply: None,
-        ingredient: *pour.ingredient(),
+        .map_err(|error| Refusal::new("stock", error.message()))?;
+    let lines = pours.iter().map(|pour| {
+        let kind = IngredientKind::from(pour.ingredient().kind());
+        Portion {
+            line: PourLine {
+                kind,
+                name: kind.name(),
+                ml: millilitres_of(pour.volume()),
+                g: grams_of(pour.mass()),
+                supply: None,
+            },
+            ingredient: *pour.ingredient(),
+        }
     });
     let poured = pours::Poured {
         lines: lines.collect(),
@@ -77,21 +83,19 @@ pub fn as_poured(
     if let Some(text) = forbidden(preparation, &plants) {
         keeping = keeping.refused(text);
     }
+    let kinds: Vec<IngredientKind> = poured.lines.iter().map(|pour| pour.kind).collect();
     let cautions = cautions::for_jar(&cautions::Subject {
         preparation,
         plants: &plants,
         purpose: None,
-        kinds: &poured
-            .lines
-            .iter()
-            .map(|pour| pour.kind)
-            .collect::<Vec<_>>(),
+        kinds: &kinds,
         strength_percent_vol: poured.liquid.strength_percent_vol.high,
     });
     Ok(AsPoured {
         liquid: poured.liquid,
         keeping,
         cautions,
+        kinds,
     })
 }
 
@@ -112,6 +116,7 @@ mod tests {
             state: PlantState::Fresh,
             mass_g: 100.0,
             moisture_wet_percent: None,
+            told: None,
             identity: Default::default(),
         };
         let proposal = compose(&Composition::of("glycerite", plant.clone())).unwrap();
@@ -123,7 +128,7 @@ mod tests {
         let preparation = find("glycerite", PlantState::Fresh).unwrap();
         let jar = as_poured(preparation, &poured, &[plant], None).unwrap();
         assert_eq!(jar.keeping.verdict, proposal.keeping.verdict);
-        assert_eq!(jar.keeping.text, proposal.keeping.text);
+        assert_eq!(jar.keeping.text.id(), proposal.keeping.text.id());
         assert_eq!(jar.cautions, proposal.cautions);
         let (got, expected) = (
             jar.liquid.glycerol_percent_mass.value,

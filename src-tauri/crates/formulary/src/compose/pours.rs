@@ -1,26 +1,27 @@
 //! The amounts: every aim ends in volumes of the liquids at hand that fill the ratio.
 
+use message::{Refusal, say};
 use physics::{
-    mixture::{self, Ingredient, Liquid, Pour, describe},
+    mixture::{self, Ingredient, IngredientKind, Liquid, Pour, describe},
     quantity::{celsius, kg_per_m3_of, millilitres},
 };
 
 use super::{
-    Composition, PlantLine, PourLine, Refusal, Shortfall, Stock, assumed,
+    Composition, Missed, PlantLine, Portion, Shortfall, Stock, assumed,
     controls::Wishes,
-    liquids::{Chosen, chosen, kind_word, line, name, usual},
+    liquids::{Chosen, chosen, line, usual},
     usual::round_to,
 };
 use crate::{
     keep::Keeping,
     note::Note,
-    preparations::{Aim, Part, Preparation, Verdict, sentence},
+    preparations::{Aim, Part, Preparation, Verdict},
 };
 
 /// What a poured jar is, before it is judged.
 #[derive(Debug, Clone)]
 pub(super) struct Poured {
-    pub(super) lines: Vec<PourLine>,
+    pub(super) lines: Vec<Portion>,
     pub(super) liquid: Liquid,
     pub(super) short_of: Vec<Shortfall>,
     pub(super) reasons: Vec<Note>,
@@ -88,21 +89,23 @@ impl Jar<'_> {
     /// What is poured in all, mL, or for a liquid made up to volume what it comes to.
     fn size(&self, wishes: &Wishes) -> Result<f64, Refusal> {
         if self.plants.is_empty() {
-            return self.composition.jar_ml.filter(|jar| jar.is_finite() && *jar >= 1.0).map(|jar| 0.9 * jar).ok_or_else(|| {
-                Refusal::new("jar_ml", "Give the size of the jar, between 1 and 1 000 000 mL; without a herb nothing else says how much to mix.")
-            });
+            let jar_ml = self.composition.jar_ml;
+            return jar_ml
+                .filter(|jar| jar.is_finite() && *jar >= 1.0)
+                .map(|jar| 0.9 * jar)
+                .ok_or_else(|| Refusal::new("jar_ml", say!("jar-size-missing")));
         }
         Ok(wishes.ratio * self.plants.iter().map(|plant| plant.mass_g).sum::<f64>())
     }
 
-    pub(super) fn at_hand<'s>(&'s self, kind: &'s str) -> impl Iterator<Item = &'s Stock> {
+    pub(super) fn at_hand(&self, kind: IngredientKind) -> impl Iterator<Item = &Stock> {
         self.composition
             .stock
             .iter()
-            .filter(move |stock| kind_word(&stock.ingredient) == kind)
+            .filter(move |stock| kind == stock.ingredient.kind().into())
     }
 
-    pub(super) fn part(&self, kind: &str) -> Option<&Part> {
+    pub(super) fn part(&self, kind: IngredientKind) -> Option<&Part> {
         self.preparation.parts.iter().find(|part| part.kind == kind)
     }
 
@@ -114,7 +117,7 @@ impl Jar<'_> {
             (density(&stock.ingredient) - density(&own.ingredient)).abs()
         };
         let nearest = self
-            .at_hand(&part.kind)
+            .at_hand(part.kind)
             .filter(|stock| stock.exactly_ml.is_none())
             .min_by(|a, b| away(a).total_cmp(&away(b)));
         Ok(nearest.map_or(own, chosen))
@@ -130,7 +133,7 @@ impl Jar<'_> {
     }
 
     pub(super) fn water(&self) -> Chosen {
-        self.at_hand("water").next().map_or_else(
+        self.at_hand(IngredientKind::Water).next().map_or_else(
             || Chosen {
                 ingredient: Ingredient::water(),
                 available_ml: None,
@@ -154,15 +157,15 @@ impl Jar<'_> {
             .collect();
         for (chosen, ml) in &volumes {
             if chosen.assumed {
-                reasons.push(assumed(&name(&chosen.ingredient)));
+                reasons.push(assumed(chosen.ingredient.name()));
             }
             if let Some(available) = chosen
                 .available_ml
                 .filter(|available| ml - available > 1e-9)
             {
-                let target = format!("{} on the shelf, mL", kind_word(&chosen.ingredient));
+                let kind = chosen.kind().name();
                 short_of.push(Shortfall {
-                    target,
+                    target: Missed::OnTheShelf(say!("target-on-the-shelf", kind)),
                     wanted: *ml,
                     got: available,
                 });
@@ -226,13 +229,13 @@ fn described(
         .iter()
         .map(|(chosen, ml)| Pour::measured(chosen.ingredient, millilitres(*ml)))
         .collect::<Result<Vec<_>, _>>()
-        .map_err(|error| Refusal::new("stock", sentence(&error.to_string())))?;
+        .map_err(|error| Refusal::new("stock", error.message()))?;
     describe(&pours, plants, celsius(celsius_)).map_err(|error| {
         let field = match error {
             mixture::Unmixable::TooColdOrHot { .. } => "temperature_c",
             _ => "stock",
         };
-        Refusal::new(field, sentence(&error.to_string()))
+        Refusal::new(field, error.message())
     })
 }
 

@@ -1,13 +1,11 @@
 //! Whether herb and liquid fit the jar.
 
-use physics::Interval;
+use message::{Argument, Refusal, Unit, say};
+use physics::{Interval, error::within, mixture::IngredientKind};
 use serde::Serialize;
 
-use super::{Draft, Refusal};
-use crate::{
-    note::{Note, Status},
-    words,
-};
+use super::Draft;
+use crate::note::{Note, Status};
 
 /// Share of the jar left empty at the top (practice, no source).
 const HEADSPACE: f64 = 0.10;
@@ -21,6 +19,7 @@ const DISPLACEMENT: Interval = Interval {
 
 /// What the jar must hold.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(rename = "JarRoom"))]
 pub struct Room {
     /// Size of the jar that is needed, mL.
     pub needed_ml: Interval,
@@ -34,13 +33,15 @@ pub struct Room {
 
 /// `needed = (V + m d) / (1 - h)`: the liquid with the plant's water, what the dry matter displaces, a head of air.
 pub(crate) fn room(draft: &Draft, jar_ml: Option<f64>) -> Result<Room, Refusal> {
-    if let Some(jar) = jar_ml
-        && !(jar.is_finite() && (1.0..=1e6).contains(&jar))
-    {
-        return Err(Refusal::new(
-            "jar_ml",
-            format!("The jar must hold between 1 and 1 000 000 mL; {jar} is not."),
-        ));
+    if let Some(jar) = jar_ml {
+        within(
+            say!("what-size-of-the-jar"),
+            jar,
+            1.0,
+            1e6,
+            Unit::Millilitre,
+        )
+        .map_err(|out| Refusal::new("jar_ml", out.message()))?;
     }
     let dry = draft
         .plants
@@ -51,7 +52,7 @@ pub(crate) fn room(draft: &Draft, jar_ml: Option<f64>) -> Result<Room, Refusal> 
     let oil = draft
         .pours
         .iter()
-        .filter(|pour| pour.kind == "oil")
+        .filter(|pour| pour.kind == IngredientKind::Oil)
         .map(|pour| pour.ml)
         .sum::<f64>();
     let water = herb_g - dry;
@@ -78,14 +79,12 @@ pub(crate) fn room(draft: &Draft, jar_ml: Option<f64>) -> Result<Room, Refusal> 
     };
     let largest = herb_g * jar / needed_ml.value;
     if herb_g > 0.0 && dry * DISPLACEMENT.low + water >= jar {
-        return Err(Refusal::new(
-            "jar_ml",
-            format!(
-                "A jar of {} mL does not even hold the herb; it takes {} g of it at this ratio.",
-                words::amount(jar),
-                words::amount(largest)
-            ),
-        ));
+        let text = say!(
+            "jar-too-small",
+            jar = Argument::millilitres(jar),
+            herb = Argument::grams(largest)
+        );
+        return Err(Refusal::new("jar_ml", text));
     }
     let largest_mass_g = (herb_g > 0.0).then_some(largest);
     Ok(Room {
@@ -97,10 +96,5 @@ pub(crate) fn room(draft: &Draft, jar_ml: Option<f64>) -> Result<Room, Refusal> 
 }
 
 pub(super) fn assumption() -> Note {
-    Note::new(
-        "jar-room",
-        "The room it needs rests on an assumption: a gram of dry herb takes up 0.8 to 1 mL, and a tenth of the jar stays empty.",
-        "",
-        Status::Proposal,
-    )
+    Note::new("jar-room", say!("jar-room-assumed"), "", Status::Proposal)
 }

@@ -5,34 +5,34 @@
 
 use physics::{
     MassFraction, OutOfRange, Strength,
-    mixture::{self, Acidity, Liquid},
+    mixture::{self, Acidity, IngredientKind, Liquid},
     quantity::{millilitres, millilitres_of},
     solve::{StockItem, Targets, reach},
 };
 
+use message::Refusal;
+
 use super::{
-    Refusal, Shortfall,
-    liquids::{Chosen, chosen, kind_word},
+    Missed, Shortfall,
+    liquids::{Chosen, chosen},
     pours::{Jar, LEAST_ML, Volumes},
 };
-use crate::preparations::sentence;
 
 impl Jar<'_> {
     /// Everything the shelf has to offer for these kinds, with what else must be used up.
-    pub(super) fn offered(&self, kinds: &[&str], instead: &[Chosen]) -> Vec<Chosen> {
+    pub(super) fn offered(&self, kinds: &[IngredientKind], instead: &[Chosen]) -> Vec<Chosen> {
         let mut offered: Vec<Chosen> = self
             .composition
             .stock
             .iter()
             .filter(|stock| {
-                stock.exactly_ml.is_some() || kinds.contains(&kind_word(&stock.ingredient))
+                stock.exactly_ml.is_some() || kinds.contains(&stock.ingredient.kind().into())
             })
             .map(chosen)
             .collect();
         for one in instead {
-            let kind = kind_word(&one.ingredient);
-            let at_hand =
-                |offer: &Chosen| kind_word(&offer.ingredient) == kind && offer.exactly_ml.is_none();
+            let kind = one.kind();
+            let at_hand = |offer: &Chosen| offer.kind() == kind && offer.exactly_ml.is_none();
             let is_free = one.exactly_ml.is_none() && kinds.contains(&kind);
             if is_free && !offered.iter().any(at_hand) {
                 offered.push(one.clone());
@@ -57,10 +57,7 @@ impl Jar<'_> {
         }
         let poured = volumes.iter().map(|(_, ml)| ml).sum();
         let recipe: Vec<Chosen> = volumes.iter().map(|(chosen, _)| chosen.clone()).collect();
-        let kinds: Vec<&str> = recipe
-            .iter()
-            .map(|chosen| kind_word(&chosen.ingredient))
-            .collect();
+        let kinds: Vec<IngredientKind> = recipe.iter().map(Chosen::kind).collect();
         let targets = like(&self.describe(&volumes)?, poured)?;
         self.taken(&self.offered(&kinds, &recipe), &targets, short_of)
             .map(|taken| taken.unwrap_or_else(|| self.shared(volumes)))
@@ -72,7 +69,7 @@ impl Jar<'_> {
         let mut taken = Volumes::new();
         for (first, mut wanted) in volumes {
             let alike = self
-                .at_hand(kind_word(&first.ingredient))
+                .at_hand(first.kind())
                 .filter(|stock| stock.ingredient == first.ingredient && stock.exactly_ml.is_none());
             let mut alike: Vec<Chosen> = alike.map(chosen).collect();
             if alike.is_empty() {
@@ -125,8 +122,6 @@ pub(super) fn take(
     plants: &[mixture::Plant],
     targets: &Targets,
 ) -> Result<Given, Refusal> {
-    let refused =
-        |error: &dyn std::fmt::Display| Refusal::new("stock", sentence(&error.to_string()));
     let items = liquids
         .iter()
         .map(|chosen| {
@@ -140,8 +135,9 @@ pub(super) fn take(
             Ok(item)
         })
         .collect::<Result<Vec<_>, OutOfRange>>()
-        .map_err(|error| refused(&error))?;
-    let reached = reach(&items, plants, targets).map_err(|error| refused(&error))?;
+        .map_err(|error| Refusal::new("stock", error.message()))?;
+    let reached =
+        reach(&items, plants, targets).map_err(|error| Refusal::new("stock", error.message()))?;
     let volumes = reached.amounts.iter();
     Ok(Given {
         volumes: volumes
@@ -151,7 +147,7 @@ pub(super) fn take(
             .short_of
             .into_iter()
             .map(|missed| Shortfall {
-                target: missed.target.key().to_owned(),
+                target: Missed::Mixture(missed.target),
                 wanted: missed.wanted,
                 got: missed.got,
             })
@@ -173,7 +169,7 @@ pub(super) fn overdrawn(volumes: &Volumes) -> bool {
 /// # Errors
 /// [`Refusal`] at `stock` for a liquid that no target can name.
 pub(super) fn like(liquid: &Liquid, poured_ml: f64) -> Result<Targets, Refusal> {
-    let refused = |error: OutOfRange| Refusal::new("stock", sentence(&error.to_string()));
+    let refused = |error: OutOfRange| Refusal::new("stock", error.message());
     let there = |value: f64| (value > TRACE).then_some(value);
     Ok(Targets {
         strength: there(liquid.strength_percent_vol.value)

@@ -1,25 +1,32 @@
 //! Spirit and water that end at a strength.
 
-use physics::{Strength, quantity::millilitres, solve::Targets};
+use physics::{
+    Strength,
+    mixture::IngredientKind,
+    quantity::millilitres,
+    solve::{Target, Targets},
+};
+
+use message::Refusal;
 
 use super::{
-    Refusal, Shortfall,
+    Missed, Shortfall,
     liquids::{Chosen, chosen, strength_of, usual},
     pours::{Jar, REACHED, Volumes, rising_root},
 };
-use crate::preparations::{Measure, Part, sentence};
+use crate::preparations::{Measure, Part};
 
 impl Jar<'_> {
     /// Spirits at hand, the weakest first; the usual one where there is none.
     pub(super) fn spirits(&self) -> Result<Vec<Chosen>, Refusal> {
-        let mut spirits: Vec<Chosen> = self.at_hand("spirit").map(chosen).collect();
+        let mut spirits: Vec<Chosen> = self.at_hand(IngredientKind::Spirit).map(chosen).collect();
         if spirits.is_empty() {
             let strength = self
-                .part("spirit")
+                .part(IngredientKind::Spirit)
                 .and_then(|part| part.strength_percent_vol);
             spirits.push(usual(&Part {
                 strength_percent_vol: strength,
-                ..Part::of("spirit")
+                ..Part::of(IngredientKind::Spirit)
             })?);
         }
         spirits.sort_by(|a, b| strength_of(&a.ingredient).total_cmp(&strength_of(&b.ingredient)));
@@ -80,7 +87,7 @@ impl Jar<'_> {
         let got = self.strength(&volumes);
         if got < wanted - REACHED {
             short_of.push(Shortfall {
-                target: "strength_percent_vol".to_owned(),
+                target: Missed::Mixture(Target::Strength),
                 wanted,
                 got,
             });
@@ -102,8 +109,8 @@ impl Jar<'_> {
         short_of: &mut Vec<Shortfall>,
     ) -> Result<Option<Volumes>, Refusal> {
         let limited = self
-            .at_hand("spirit")
-            .chain(self.at_hand("water"))
+            .at_hand(IngredientKind::Spirit)
+            .chain(self.at_hand(IngredientKind::Water))
             .any(|stock| stock.available_ml.is_some());
         if !limited && !self.is_fixed() && spirits.len() == 1 {
             return Ok(None);
@@ -112,7 +119,7 @@ impl Jar<'_> {
             return Ok(self.strongest_first(spirits, size, short_of));
         };
         let strength = Strength::from_percent(wanted)
-            .map_err(|error| Refusal::new("stock", sentence(&error.to_string())))?;
+            .map_err(|error| Refusal::new("stock", error.message()))?;
         let made_up = self.preparation.measure == Measure::MadeUpTo;
         let size = Some(millilitres(size));
         let targets = Targets {
@@ -123,7 +130,7 @@ impl Jar<'_> {
         };
         let recipe: Vec<Chosen> = spirits.iter().cloned().chain([self.water()]).collect();
         self.taken(
-            &self.offered(&["spirit", "water"], &recipe),
+            &self.offered(&[IngredientKind::Spirit, IngredientKind::Water], &recipe),
             &targets,
             short_of,
         )
@@ -155,7 +162,7 @@ impl Jar<'_> {
                 return None;
             }
             short_of.push(Shortfall {
-                target: "poured_ml".to_owned(),
+                target: Missed::Mixture(Target::Poured),
                 wanted: size,
                 got: size - room,
             });

@@ -1,6 +1,6 @@
 //! What is usual for these herbs in this preparation: published first, the state and the classes second.
 
-use message::{Argument, Message};
+use message::{Argument, say};
 
 use super::PlantLine;
 use crate::{
@@ -128,7 +128,7 @@ pub(super) fn strength(
     let usual = round_to(mean, if wants.len() == 1 { 0.5 } else { 5.0 }).clamp(ends.0, ends.1);
     let mut note = match wants.as_slice() {
         [(_, _, note)] => note.clone(),
-        [] => Note::new("strength", GENERAL_TEXT, "", Status::Practice),
+        [] => general(),
         several => {
             let status = several
                 .iter()
@@ -137,8 +137,9 @@ pub(super) fn strength(
                 });
             Note::new(
                 "strength",
-                format!(
-                    "{usual:.0} % vol lies between what the herbs want, counted by their dry weight."
+                say!(
+                    "strength-between-herbs",
+                    strength = Argument::strength(usual)
                 ),
                 "",
                 status,
@@ -146,33 +147,40 @@ pub(super) fn strength(
         }
     };
     if (usual - mean).abs() > 2.5 {
-        note.text = format!(
-            "{} It is held to {usual:.0} % vol, the range of this preparation.",
-            note.text
+        note.text = say!(
+            "strength-held",
+            why = note.text.clone(),
+            strength = Argument::strength(usual)
         );
     }
     (usual, note)
 }
 
 const GENERAL_STRENGTH: f64 = 45.0;
-const GENERAL_TEXT: &str =
-    "45 % vol is the middle of the trade's ladder; nothing was found for this herb.";
+
+fn general() -> Note {
+    Note::new("strength", say!("strength-general"), "", Status::Practice)
+}
 
 /// The strength a herb wants with the reason: a published range, inside it the best for its classes.
 fn wanted_by(plant: &PlantLine, ratio_ml_per_g: f64) -> (f64, Note) {
-    let general = || Note::new("strength", GENERAL_TEXT, "", Status::Practice);
     let Some(herb) = plant.known else {
-        return (GENERAL_STRENGTH, general());
+        return plant
+            .own
+            .strength()
+            .unwrap_or((GENERAL_STRENGTH, general()));
     };
     let by_class = constituents::strength_for(&herb.class_keys());
     match (published(plant, ratio_ml_per_g), by_class) {
         (Some(found), by_class) => {
             let (low, high) = found.percent_vol;
             let strength = by_class.map_or((low + high) / 2.0, |(best, _)| best.clamp(low, high));
-            let text = Message::new("strength-published")
-                .with("strength", Argument::message(found.in_words()))
-                .with("herb", Argument::herb(&herb.common))
-                .with("form", Argument::message(found.of.in_words()));
+            let text = say!(
+                "strength-published",
+                strength = found.in_words(),
+                herb = herb.name(),
+                form = found.of.in_words()
+            );
             (
                 strength,
                 Note::new("strength", text, &found.source, found.status),
@@ -181,7 +189,6 @@ fn wanted_by(plant: &PlantLine, ratio_ml_per_g: f64) -> (f64, Note) {
         (None, Some((best, note))) => (
             best,
             Note {
-                text: format!("{}.", note.text),
                 code: "strength".to_owned(),
                 ..note
             },

@@ -2,13 +2,14 @@
 
 use std::sync::LazyLock;
 
+use message::{Argument, Message, say};
 use physics::{Interval, drying::DryMatterPrior};
 use serde::Deserialize;
 
 use super::{Herb, find, part};
 use crate::{
     note::{Status, source_of},
-    table, words,
+    table,
 };
 
 #[derive(Debug, Deserialize)]
@@ -24,8 +25,7 @@ pub(super) struct WaterRow {
     status: Status,
 }
 
-static WATER: LazyLock<Vec<WaterRow>> =
-    LazyLock::new(|| table::rows("water.tsv", include_str!("../../data/water.tsv")));
+static WATER: LazyLock<Vec<WaterRow>> = LazyLock::new(|| table::rows("water.tsv"));
 
 pub(super) fn water_rows() -> &'static [WaterRow] {
     &WATER
@@ -48,8 +48,8 @@ pub struct WaterPrior {
     pub source: Option<String>,
     /// How sure it is.
     pub status: Status,
-    /// Why these figures, as a sentence without its full stop.
-    pub reason: String,
+    /// Why these figures, as it stands inside a sentence.
+    pub reason: Message,
     /// Whether the general figure of a part class had to stand in.
     pub is_part_default: bool,
 }
@@ -61,13 +61,13 @@ pub struct WaterPrior {
 ///
 /// ```
 /// let leaf = formulary::herbs::water("Peppermint", "leaf");
-/// assert_eq!(leaf.reason, "published water content of peppermint leaf, one table");
+/// assert_eq!(leaf.reason.id(), "water-published");
 /// assert!((leaf.water_wet_percent.value - 78.65).abs() < 0.01); // USDA SR26 2064
 /// ```
 pub fn water(herb: &str, part: &str) -> WaterPrior {
     match find(herb) {
         Some(found) => water_of(found, part),
-        None => general(&herb.to_lowercase(), part),
+        None => general(Argument::own(herb), part),
     }
 }
 
@@ -96,8 +96,8 @@ pub fn water_of(herb: &Herb, part_name: &str) -> WaterPrior {
                 .find(|row| row.part == named)
         });
     row.map_or_else(
-        || general(&words::herb(&herb.common), &named),
-        |row| prior(row, reason(row, &words::herb(&herb.common)), false),
+        || general(herb.name().into(), part_name),
+        |row| prior(row, reason(row, herb), false),
     )
 }
 
@@ -106,7 +106,7 @@ pub fn water_table(herb: &Herb) -> Vec<WaterPrior> {
     WATER
         .iter()
         .filter(|row| row.herb == herb.key)
-        .map(|row| prior(row, reason(row, &words::herb(&herb.common)), false))
+        .map(|row| prior(row, reason(row, herb), false))
         .collect()
 }
 
@@ -114,56 +114,47 @@ fn species(latin: &str) -> Vec<&str> {
     latin.split_whitespace().take(2).collect()
 }
 
-fn reason(row: &WaterRow, herb: &str) -> String {
-    let plant = if herb.ends_with(&row.part) {
-        herb.to_owned()
+fn reason(row: &WaterRow, herb: &Herb) -> Message {
+    let name = Argument::from(herb.name());
+    let plant = if herb.common.to_lowercase().ends_with(&row.part) {
+        name
     } else {
-        format!("{herb} {}", row.part)
+        with_part(name, &row.part)
     };
     if row.status == Status::Memory {
-        return format!("growers' dry-down ratio of {plant}, from memory and not checked");
+        return say!("water-from-memory", plant);
     }
-    let what = match row.basis.as_str() {
-        "food table" => "published water content",
-        "dry-down ratio" => "published dry-down ratio",
-        _ => "published water content and dry-down",
-    };
-    format!("{what} of {plant}, {}", tables(row.tables))
-}
-
-fn tables(n: u32) -> String {
-    let word = ["no", "one", "two", "three", "four", "five", "six"].get(n as usize);
-    match word {
-        Some(&"one") => "one table".to_owned(),
-        Some(word) => format!("{word} tables"),
-        None => format!("{n} tables"),
+    let tables = row.tables;
+    match row.basis.as_str() {
+        "food table" => say!("water-published", plant, tables),
+        "dry-down ratio" => say!("water-dry-down", plant, tables),
+        _ => say!("water-and-dry-down", plant, tables),
     }
 }
 
-fn general(herb: &str, part_name: &str) -> WaterPrior {
-    let key = part::class_of(part_name).default_key();
+pub(super) fn with_part(herb: Argument, part: &str) -> Argument {
+    say!("herb-with-part", herb, part = part::part_name(part)).into()
+}
+
+fn general(herb: Argument, part_name: &str) -> WaterPrior {
+    let key = part::class_of(&part_name.trim().to_lowercase()).default_key();
     let row = WATER
         .iter()
         .find(|row| row.herb == "*" && row.part == key)
         .unwrap_or_else(|| panic!("water.tsv has no general row for {key}"));
-    let of = match key {
-        "leaf" => "leaves",
-        "flower" => "flowers",
-        "herb" => "herbs",
-        "root" => "roots",
-        "bark" => "bark",
-        _ => "any plant",
+    let kind = match key {
+        "leaf" => say!("general-leaf"),
+        "flower" => say!("general-flower"),
+        "herb" => say!("general-herb"),
+        "root" => say!("general-root"),
+        "bark" => say!("general-bark"),
+        _ => say!("general-any"),
     };
-    prior(
-        row,
-        format!(
-            "no figure for {herb} {part_name} was found, so the general one for {of} stands in"
-        ),
-        true,
-    )
+    let plant = with_part(herb, part_name);
+    prior(row, say!("water-general", plant, kind), true)
 }
 
-fn prior(row: &WaterRow, reason: String, is_part_default: bool) -> WaterPrior {
+fn prior(row: &WaterRow, reason: Message, is_part_default: bool) -> WaterPrior {
     let prior = DryMatterPrior::new(row.ln_mean, row.ln_sd)
         .unwrap_or_else(|error| panic!("water.tsv, {}: {error}", row.prior_key))
         .widened_for_new_user();
@@ -172,9 +163,7 @@ fn prior(row: &WaterRow, reason: String, is_part_default: bool) -> WaterPrior {
         ln_mean: row.ln_mean,
         ln_sd: row.ln_sd,
         water_wet_percent: prior.fresh_water_wet_percent(),
-        ratio_fresh_per_dry: prior
-            .dry_matter_fraction()
-            .map_monotone(|dry| (1.0 - TARGET) / dry),
+        ratio_fresh_per_dry: fresh_per_dry(prior.dry_matter_fraction()),
         source: source_of(&row.source),
         status: row.status,
         reason,
@@ -183,6 +172,11 @@ fn prior(row: &WaterRow, reason: String, is_part_default: bool) -> WaterPrior {
 }
 
 const TARGET: f64 = 0.10;
+
+/// Fresh grams for one gram dried to the usual moisture.
+pub(super) fn fresh_per_dry(dry_matter_fraction: Interval) -> Interval {
+    dry_matter_fraction.map_monotone(|dry| (1.0 - TARGET) / dry)
+}
 
 /// The moisture a dried herb should not exceed.
 #[derive(Debug, Clone, PartialEq)]
@@ -204,12 +198,7 @@ struct LimitRow {
     status: Status,
 }
 
-static LIMITS: LazyLock<Vec<LimitRow>> = LazyLock::new(|| {
-    table::rows(
-        "moisture_limits.tsv",
-        include_str!("../../data/moisture_limits.tsv"),
-    )
-});
+static LIMITS: LazyLock<Vec<LimitRow>> = LazyLock::new(|| table::rows("moisture_limits.tsv"));
 
 /// The published limit for a herb and part, or the 10 % the trade dries to.
 pub fn moisture_limit(herb: &str, part_name: &str) -> MoistureLimit {
@@ -263,7 +252,8 @@ mod tests {
     #[test]
     fn a_part_without_figures_says_so() {
         let root = water("peppermint", "root");
-        assert!(root.is_part_default && root.reason.starts_with("no figure for peppermint root"));
+        assert!(root.is_part_default);
+        assert_eq!(root.reason.id(), "water-general");
         assert!(
             (root.ln_mean - -1.1777).abs() < 1e-9,
             "the general row for roots"
@@ -290,7 +280,8 @@ mod tests {
     fn figures_from_memory_never_look_checked() {
         let flower = water("calendula", "flower");
         assert_eq!(flower.status, Status::Memory);
-        assert!(flower.reason.contains("not checked") && flower.source.is_none());
+        assert_eq!(flower.reason.id(), "water-from-memory");
+        assert!(flower.source.is_none());
     }
 
     /// Ph. Eur. as the University of Zurich quotes it, drug by drug.

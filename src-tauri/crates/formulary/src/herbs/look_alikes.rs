@@ -38,12 +38,7 @@ impl LookAlike {
     }
 }
 
-static LOOK_ALIKES: LazyLock<Vec<LookAlike>> = LazyLock::new(|| {
-    table::rows(
-        "look_alikes.tsv",
-        include_str!("../../data/look_alikes.tsv"),
-    )
-});
+static LOOK_ALIKES: LazyLock<Vec<LookAlike>> = LazyLock::new(|| table::rows("look_alikes.tsv"));
 
 impl Herb {
     /// The dangerous plants it is mistaken for; picking it wild asks for a deliberate confirmation if there is one.

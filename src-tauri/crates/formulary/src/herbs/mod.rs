@@ -5,11 +5,13 @@ mod drying;
 mod facts;
 mod look_alikes;
 mod months;
+mod own;
 pub mod part;
 mod strength;
 
 use std::{collections::BTreeMap, sync::LazyLock};
 
+use message::Message;
 use serde::Deserialize;
 
 pub use drying::{
@@ -17,18 +19,21 @@ pub use drying::{
 };
 pub use facts::Fact;
 pub use look_alikes::LookAlike;
-pub use strength::{DriedRatio, Form, Published, Strength};
+pub use months::Picking;
+pub use own::OwnHerb;
+pub use part::part_name;
+pub use strength::{Form, Published, Strength};
 
 use crate::{
     cautions::{self, Caution},
     constituents,
     constituents::{Class, Grade},
     note::{Note, Status},
-    preparations::{Solvent, sentence},
+    preparations::Solvent,
     table,
 };
 
-/// One herb of the built-in list. An empty text means that nothing was looked up.
+/// One herb of the built-in list. An empty cell means that nothing was looked up.
 #[derive(Debug, Clone, Deserialize)]
 pub struct Herb {
     /// Stable key, the slug of the common name.
@@ -40,24 +45,17 @@ pub struct Herb {
     /// Family.
     pub family: String,
     parts: String,
-    /// What it holds, in words (from memory and judgement).
-    pub constituents: String,
     classes: String,
     fresh_ratio: Option<f64>,
     dried_ratio: Option<f64>,
-    /// How it suits a glycerite (judgement).
-    pub glycerite: String,
-    /// How it suits an oil (judgement).
-    pub oil: String,
-    /// How it suits a vinegar (judgement).
-    pub vinegar: String,
-    /// How it suits a wine (judgement).
-    pub wine: String,
+    /// How well each liquid suits it (judgement): a grade, or a grade with more behind it.
+    glycerite: String,
+    oil: String,
+    vinegar: String,
+    wine: String,
     #[serde(rename = "use")]
     limit: Option<Limit>,
-    /// The sentence that says why it must not be used, or not inside.
-    pub(crate) use_text: String,
-    /// What that sentence rests on.
+    /// What the sentence on that limit rests on.
     use_source: String,
     use_status: Option<Status>,
     aliases: String,
@@ -78,6 +76,52 @@ pub enum Limit {
 }
 
 impl Herb {
+    /// Its name inside a sentence; a title is `say!("title", name = herb.name())`.
+    pub fn name(&self) -> Message {
+        Message::of_table(self.entry())
+    }
+
+    /// The entry of the catalogue that names it.
+    pub(crate) fn entry(&self) -> String {
+        format!("herb-{}", self.key)
+    }
+
+    /// What it holds (from memory and judgement); none where nothing was looked up.
+    pub(crate) fn holds(&self) -> Option<Message> {
+        (!self.classes.is_empty()).then(|| Message::of_table(format!("{}-holds", self.entry())))
+    }
+
+    fn limit_entry(&self) -> String {
+        format!("{}-limit", self.entry())
+    }
+
+    /// How well liquids suit it by its own grades, where it has any: the liquid with the entry of the grade.
+    pub(crate) fn grades(&self) -> Vec<(Solvent, String)> {
+        [
+            (Solvent::Glycerite, &self.glycerite),
+            (Solvent::Oil, &self.oil),
+            (Solvent::Vinegar, &self.vinegar),
+            (Solvent::Wine, &self.wine),
+        ]
+        .into_iter()
+        .filter(|(_, grade)| !grade.is_empty())
+        .map(|(solvent, grade)| (solvent, format!("grade-{grade}")))
+        .collect()
+    }
+
+    /// The entries of the catalogue that its row implies.
+    pub(crate) fn entries(&self) -> Vec<String> {
+        let holds = self.holds().map(|_| format!("{}-holds", self.entry()));
+        let limit = self.limit.map(|_| self.limit_entry());
+        let grades = self.grades().into_iter().map(|(_, entry)| entry);
+        let entry = self.entry();
+        std::iter::once(entry)
+            .chain(holds)
+            .chain(limit)
+            .chain(grades)
+            .collect()
+    }
+
     /// The parts that are used.
     pub fn parts(&self) -> Vec<&str> {
         table::items(&self.parts).collect()
@@ -111,9 +155,9 @@ impl Herb {
             Solvent::Wine => &self.wine,
             Solvent::Ethanol | Solvent::Water => "",
         };
-        match own.split([' ', '(', ',']).next().unwrap_or_default() {
+        match own.split('-').next().unwrap_or_default() {
             "good" => Some(Grade::Good),
-            "fair" | "external" => Some(Grade::Fair),
+            "fair" | "outside" => Some(Grade::Fair),
             "poor" => Some(Grade::Poor),
             "no" => Some(Grade::No),
             _ => self.classes().first().map(|class| match solvent {
@@ -162,13 +206,8 @@ impl Herb {
             Limit::Cook => "cook-first",
         };
         let status = self.use_status.unwrap_or(Status::Memory);
-        let text = sentence(&self.use_text);
+        let text = Message::of_table(self.limit_entry());
         Some((code, Note::new(code, text, &self.use_source, status)))
-    }
-
-    /// Usual ratio for the fresh herb, mL of spirit to a gram.
-    pub fn fresh_ratio_ml_per_g(&self) -> Option<f64> {
-        self.fresh_ratio
     }
 
     /// Whether it may be offered as a herb to make something of.
@@ -178,7 +217,7 @@ impl Herb {
 
     /// Whether anything beyond its water was looked up.
     pub fn is_described(&self) -> bool {
-        !self.constituents.is_empty() || cautions::is_read(self)
+        self.holds().is_some() || cautions::is_read(self)
     }
 
     /// Other names it is found under.
@@ -193,7 +232,7 @@ struct Herbs {
 }
 
 static HERBS: LazyLock<Herbs> = LazyLock::new(|| {
-    let list: Vec<Herb> = table::rows("herbs.tsv", include_str!("../../data/herbs.tsv"));
+    let list: Vec<Herb> = table::rows("herbs.tsv");
     let mut index = BTreeMap::new();
     let mut add = |name: &str, at: usize| {
         let name = slug(name);

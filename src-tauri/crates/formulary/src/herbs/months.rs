@@ -2,11 +2,30 @@
 
 use std::sync::LazyLock;
 
-use message::{Argument, Message};
+use message::{Argument, Message, say};
 use serde::Deserialize;
 
 use super::{Herb, part};
-use crate::{note::Status, table};
+use crate::{
+    note::{Status, source_of},
+    table,
+};
+
+/// What one calendar prints of when a part is picked, in the northern half of the world.
+#[derive(Debug, Clone, PartialEq)]
+pub struct Picking {
+    /// The part as the herb's own list names it.
+    pub part: &'static str,
+    /// How far the plant is then.
+    pub stage: Message,
+    /// Spans of months from 1 to 12, by their first and last; one that ends before it begins runs over the new year. Empty
+    /// where none was read.
+    pub months: Vec<(u32, u32)>,
+    /// Where they were read.
+    pub source: Option<String>,
+    /// How sure they are.
+    pub status: Status,
+}
 
 /// When one part is picked.
 #[derive(Debug, Deserialize)]
@@ -21,12 +40,7 @@ pub(super) struct Harvest {
     pub(super) status: Status,
 }
 
-static MONTHS: LazyLock<Vec<Harvest>> = LazyLock::new(|| {
-    table::rows(
-        "harvest_months.tsv",
-        include_str!("../../data/harvest_months.tsv"),
-    )
-});
+static MONTHS: LazyLock<Vec<Harvest>> = LazyLock::new(|| table::rows("harvest_months.tsv"));
 
 impl Harvest {
     /// "In flower, June to August (northern half of the world)".
@@ -36,13 +50,11 @@ impl Harvest {
         if spans.is_empty() {
             return Message::of_table(self.stage.clone());
         }
-        Message::new("harvest-when")
-            .with("stage", stage)
-            .with("months", Argument::all_of(spans))
+        say!("harvest-when", stage, months = Argument::all_of(spans))
     }
 
     /// The months from 1 to 12, each span by its first and last; one that ends before it begins runs over the new year.
-    fn spans(&self) -> Vec<(u64, u64)> {
+    fn spans(&self) -> Vec<(u32, u32)> {
         let ends = |span: &str| {
             let (from, to) = span.split_once('-').unwrap_or((span, span));
             Some((from.trim().parse().ok()?, to.trim().parse().ok()?))
@@ -51,19 +63,30 @@ impl Harvest {
     }
 }
 
-fn span((from, to): (u64, u64)) -> Argument {
+fn span((from, to): (u32, u32)) -> Argument {
     let month =
-        |number| Argument::message(Message::new("month").with("number", Argument::count(number)));
+        |number: u32| Argument::message(say!("month", number = Argument::count(number.into())));
     if from == to {
         return month(from);
     }
-    let span = Message::new("months")
-        .with("from", month(from))
-        .with("to", month(to));
+    let span = say!("months", from = month(from), to = month(to));
     Argument::message(span)
 }
 
 impl Herb {
+    /// What calendars print for its parts, one entry for each calendar; what holds of a part in general where none names the
+    /// herb.
+    pub fn picking(&'static self) -> Vec<Picking> {
+        let printed = |(part, row): (&'static str, &'static Harvest)| Picking {
+            part,
+            stage: Message::of_table(row.stage.clone()),
+            months: row.spans(),
+            source: source_of(&row.source),
+            status: row.status,
+        };
+        self.harvests().into_iter().map(printed).collect()
+    }
+
     /// When each part is picked; where nothing was found for the herb, what holds of the part in general.
     pub(super) fn harvests(&self) -> Vec<(&str, &'static Harvest)> {
         let mut found = Vec::new();

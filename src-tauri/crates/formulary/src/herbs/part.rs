@@ -1,4 +1,69 @@
-//! Parts of a plant and the classes that share a drying behaviour.
+//! Parts of a plant, their names and the classes that share a drying behaviour.
+
+use message::{Message, say};
+
+/// The parts that the tables name and those a maker is offered; each has its name in every language.
+pub(crate) const PARTS: [&str; 39] = [
+    "leaf",
+    "herb",
+    "root",
+    "flower",
+    "flowering tops",
+    "berry",
+    "fruit",
+    "rhizome",
+    "seed",
+    "bulb",
+    "bark",
+    "petal",
+    "cap",
+    "unripe fruit",
+    "tuber",
+    "tops",
+    "sterile stem",
+    "stem",
+    "stalk",
+    "scape",
+    "shoots",
+    "leaf and flower",
+    "hip",
+    "flowering spike",
+    "flowering herb",
+    "cone",
+    "calyx",
+    "bud",
+    "blanched leaf",
+    "whole plant",
+    "aerial parts",
+    "root with herb",
+    "seed (bitter)",
+    "seed (sweet)",
+    "any",
+    "unripe berry",
+    "fresh leaf",
+    "fresh root",
+    "fresh plant",
+];
+
+/// The name of a part inside a sentence; one that is not ours is the maker's own.
+///
+/// ```
+/// use formulary::herbs::part_name;
+/// assert_eq!(part_name("flowering tops"), message::say!("part-flowering-tops"));
+/// assert_eq!(part_name("Blatt"), message::Message::own("Blatt"));
+/// ```
+pub fn part_name(part: &str) -> Message {
+    if PARTS.contains(&part) {
+        Message::of_table(entry(part))
+    } else {
+        Message::own(part)
+    }
+}
+
+/// The entry of the catalogue that names a part.
+pub(crate) fn entry(part: &str) -> String {
+    format!("part-{}", super::slug(part))
+}
 
 /// The class of a part, as the tables of water content group them.
 #[derive(Debug, Clone, Copy, PartialEq, Eq)]
@@ -42,27 +107,17 @@ impl PartClass {
     }
 
     /// How the hand tells that it is dry, in one sentence; common practice, no source.
-    pub fn feel_when_dry(self) -> &'static str {
+    pub fn feel_when_dry(self) -> Message {
         match self {
-            Self::Leaf => {
-                "A dry leaf crumbles between finger and thumb, and its stalk snaps instead of bending."
-            }
-            Self::Flower => {
-                "The petals rustle like paper, and the thickest flower, torn open, is dry at its base."
-            }
-            Self::Herb => "The leaves crumble, and the thickest stem snaps instead of bending.",
-            Self::Root => {
-                "The thickest piece snaps instead of bending, and broken open it is hard and dry to the core."
-            }
-            Self::Bark => "The thickest strip snaps instead of bending, with no damp layer inside.",
-            Self::Fruit => {
-                "The thickest fruit is hard all through: pressed it does not give, cut open nothing in it is moist or sticks."
-            }
-            Self::Seed => "A seed is hard: a fingernail leaves no dent in it.",
-            Self::Mushroom => "The thickest slice snaps instead of bending.",
-            Self::Other => {
-                "The thickest piece snaps or crumbles instead of bending, and is dry to the core."
-            }
+            Self::Leaf => say!("feel-leaf"),
+            Self::Flower => say!("feel-flower"),
+            Self::Herb => say!("feel-herb"),
+            Self::Root => say!("feel-root"),
+            Self::Bark => say!("feel-bark"),
+            Self::Fruit => say!("feel-fruit"),
+            Self::Seed => say!("feel-seed"),
+            Self::Mushroom => say!("feel-mushroom"),
+            Self::Other => say!("feel-other"),
         }
     }
 }

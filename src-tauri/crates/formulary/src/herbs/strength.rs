@@ -2,11 +2,15 @@
 
 use std::sync::LazyLock;
 
-use message::{Argument, Message, Unit};
+use message::{Argument, Message, Unit, say};
 use serde::Deserialize;
 
 use super::{Herb, part, part::PartClass};
-use crate::{note::Status, table, words};
+use crate::{
+    note::{Status, source_of},
+    preparations::Range,
+    table,
+};
 
 /// The form that a figure was published for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Deserialize)]
@@ -39,8 +43,7 @@ pub struct Published {
     pub status: Status,
 }
 
-static PUBLISHED: LazyLock<Vec<Published>> =
-    LazyLock::new(|| table::rows("strengths.tsv", include_str!("../../data/strengths.tsv")));
+static PUBLISHED: LazyLock<Vec<Published>> = LazyLock::new(|| table::rows("strengths.tsv"));
 
 impl Published {
     /// Lowest and highest ratio, mL to a gram; none where it was not printed in what was read.
@@ -60,9 +63,9 @@ impl Published {
     /// The form in words, with its ratio: "tincture 1:5".
     pub fn in_words(&self) -> Message {
         let form = match self.form {
-            Form::Tincture => Message::new("form-tincture"),
-            Form::LiquidExtract => Message::new("form-liquid-extract"),
-            Form::Wine => Message::new("form-wine"),
+            Form::Tincture => say!("form-tincture"),
+            Form::LiquidExtract => say!("form-liquid-extract"),
+            Form::Wine => say!("form-wine"),
         };
         self.with_ratio(form)
     }
@@ -70,9 +73,9 @@ impl Published {
     /// The same as the label of a fact: "Tincture 1:5".
     pub(super) fn as_label(&self) -> Message {
         let form = match self.form {
-            Form::Tincture => Message::new("published-tincture"),
-            Form::LiquidExtract => Message::new("published-liquid-extract"),
-            Form::Wine => Message::new("published-wine"),
+            Form::Tincture => say!("published-tincture"),
+            Form::LiquidExtract => say!("published-liquid-extract"),
+            Form::Wine => say!("published-wine"),
         };
         self.with_ratio(form)
     }
@@ -81,9 +84,7 @@ impl Published {
         let Some((low, high)) = self.ratio_ml_per_g() else {
             return form;
         };
-        Message::new("form-with-ratio")
-            .with("form", Argument::message(form))
-            .with("ratio", Argument::own(ratio(low, high)))
+        say!("form-with-ratio", form, ratio = ratio(low, high))
     }
 
     /// How far its ratio lies from another, as a factor; 1 inside its range.
@@ -107,16 +108,17 @@ impl Published {
 }
 
 /// "1:5", "1:3.5 to 4.5", and "2:1" where more herb than liquid goes in.
-fn ratio(low: f64, high: f64) -> String {
+fn ratio(low: f64, high: f64) -> Message {
+    let number = |figure| Argument::exact(figure, Unit::None);
     if high < 1.0 {
-        format!("{}:1", words::number(1.0 / high, 1))
+        say!("ratio-of-herb", herb = number((10.0 / high).round() / 10.0))
     } else if low == high {
-        format!("1:{}", words::number(high, 2))
+        say!("ratio-one-to", liquid = number(high))
     } else {
-        format!(
-            "1:{}\u{2013}{}",
-            words::number(low, 2),
-            words::number(high, 2)
+        say!(
+            "ratio-one-to-between",
+            low = number(low),
+            high = number(high)
         )
     }
 }
@@ -145,11 +147,13 @@ impl Strength<'_> {
 /// "45 % vol" or "45 to 53 % vol".
 pub(super) fn between(low: f64, high: f64) -> Message {
     if low == high {
-        Message::new("strength-of").with("strength", Argument::amount(low, Unit::PercentVol))
+        say!("strength-of", strength = Argument::strength(low))
     } else {
-        Message::new("strength-between")
-            .with("low", Argument::figure(words::number(low, 1)))
-            .with("high", Argument::amount(high, Unit::PercentVol))
+        say!(
+            "strength-between",
+            low = Argument::exact(low, Unit::None),
+            high = Argument::exact(high, Unit::PercentVol)
+        )
     }
 }
 
@@ -207,7 +211,11 @@ impl Herb {
                 ends().map(|(_, high)| high).fold(0.0, f64::max),
             ),
             of: best,
-            source: sources.join("; "),
+            source: sources
+                .into_iter()
+                .filter_map(source_of)
+                .collect::<Vec<_>>()
+                .join("; "),
             status: best.status,
         })
     }
@@ -215,7 +223,7 @@ impl Herb {
     /// The ratio that is usual for a tincture of the dried herb, with its range, mL to a gram.
     ///
     /// The range spans the published tinctures of that part; none where no ratio is given.
-    pub fn dried_ratio(&self, part_name: &str) -> Option<DriedRatio> {
+    pub fn dried_ratio(&self, part_name: &str) -> Option<Range> {
         let usual = self.dried_ratio?;
         let rows = self
             .published()
@@ -230,7 +238,7 @@ impl Herb {
             .iter()
             .find(|(_, (low, high))| *low <= usual && usual <= *high)
             .map(|(row, _)| *row);
-        Some(DriedRatio {
+        Some(Range {
             low: ends().map(|(low, _)| low).fold(usual, f64::min),
             usual,
             high: ends().map(|(_, high)| high).fold(usual, f64::max),
@@ -242,21 +250,6 @@ impl Herb {
 
 /// Liquid extracts from this ratio on are as thin as a tincture, mL to a gram.
 const HOME_RATIO: f64 = 3.0;
-
-/// The ratio of a tincture of the dried herb, mL to a gram.
-#[derive(Debug, Clone, PartialEq)]
-pub struct DriedRatio {
-    /// The lowest published.
-    pub low: f64,
-    /// What is usual.
-    pub usual: f64,
-    /// The highest published.
-    pub high: f64,
-    /// The text that prints the usual one; empty where it is practice.
-    pub source: String,
-    /// How sure the usual one is.
-    pub status: Status,
-}
 
 #[cfg(test)]
 mod tests;

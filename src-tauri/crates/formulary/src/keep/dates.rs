@@ -1,7 +1,7 @@
 //! When to strain, to check, to stop using.
 
 use chrono::{Days, NaiveDate};
-use message::Message;
+use message::{Message, say};
 use physics::{Interval, OutOfRange, mixture::oil, quantity::celsius};
 
 use crate::{
@@ -19,9 +19,9 @@ pub fn best_before_days(preparation: &Preparation, verdict: Verdict) -> (Option<
         let note = Note {
             code: "best-before".to_owned(),
             text: if source.is_empty() {
-                Message::new("best-before-habit").into()
+                say!("best-before-habit")
             } else {
-                "It keeps for the shorter of these times; look at it now and then.".to_owned()
+                say!("best-before-shorter")
             },
             source: source_of(source),
             status,
@@ -35,11 +35,11 @@ pub fn best_before_days(preparation: &Preparation, verdict: Verdict) -> (Option<
             note,
         )
     };
-    let nothing = |text: &str| (None, Note::new("best-before", text, "", Status::Practice));
+    let nothing = |text: Message| (None, Note::new("best-before", text, "", Status::Practice));
     if let (Some(soak), Verdict::Keeps | Verdict::KeepsCold, None) =
         (&preparation.soak, verdict, &preparation.shelf_months)
     {
-        let text = "The tested way allows room temperature, but no shelf life was found: the date on the oil's own label is the last, and at a cloud or a rancid smell it goes.";
+        let text = say!("best-before-acidified-oil");
         return (
             None,
             Note::new("best-before", text, &soak.source, soak.status),
@@ -47,15 +47,13 @@ pub fn best_before_days(preparation: &Preparation, verdict: Verdict) -> (Option<
     }
     let best = preparation.best.unwrap_or(Verdict::Keeps);
     match verdict {
-        Verdict::DoNotMake => nothing("It is not made, so there is no date."),
+        Verdict::DoNotMake => nothing(say!("best-before-not-made")),
         Verdict::UseNow => match &preparation.use_within_days {
             Some(days) => span(days.low, days.high, &days.source, days.status),
-            None => {
-                nothing("Treat it as fresh food: cold, and used within days; no figure was found.")
-            }
+            None => nothing(say!("best-before-fresh-food")),
         },
         Verdict::KeepsCold if best == Verdict::Keeps && preparation.use_within_days.is_none() => {
-            nothing("Keep it cold and use it sooner; by how much was not found.")
+            nothing(say!("best-before-colder"))
         }
         Verdict::Keeps | Verdict::KeepsCold => {
             match (&preparation.shelf_months, &preparation.use_within_days) {
@@ -66,9 +64,7 @@ pub fn best_before_days(preparation: &Preparation, verdict: Verdict) -> (Option<
                     months.status,
                 ),
                 (None, Some(days)) => span(days.low, days.high, &days.source, days.status),
-                (None, None) => {
-                    nothing("No shelf life was found: date it and look at it every month.")
-                }
+                (None, None) => nothing(say!("best-before-unknown")),
             }
         }
     }
@@ -115,17 +111,12 @@ pub fn oil_ageing(
         return None;
     }
     let Some(label) = label else {
-        let text = "Write the date on the oil's own label with the bottle on the shelf: rancidity is counted from it, and without it only the habit of the trade stands here.";
+        let text = say!("oil-label-missing");
         return Some(Note::new("oil-ageing", text, "", Status::Practice));
     };
     let at = |temperature_c| oil_lasts_until(label, from, temperature_c).ok();
-    let text = format!(
-        "The oil's own date, {label}, holds at 20 C, dark and closed; an oil ages twice as fast for every 10 C, so at 25 C count to {}, at 30 C to {}. Light ages it faster still; by how much was not found.",
-        at(25.0)?,
-        at(30.0)?
-    );
-    let source =
-        "Q10 = 2 from a study of oxidation in 16 laboratories; JAOCS 89:577 (2012) for light";
+    let text = say!("oil-ageing", label, warm = at(25.0)?, hot = at(30.0)?);
+    let source = "A study of oxidation in 16 laboratories (twice as fast for each 10 °C); Journal of the American Oil Chemists' Society 89:577, 2012 (light)";
     Some(Note::new("oil-ageing", text, source, Status::Computed))
 }
 
@@ -194,7 +185,8 @@ pub fn dates(
 }
 
 /// How long it keeps once strained, and what that rests on.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct ShelfLife {
     /// Days; none where no figure was found.
     pub days: Option<Interval>,
@@ -223,13 +215,18 @@ pub fn shelf_life(
 pub fn modifiers(preparation: &Preparation) -> Vec<Note> {
     let mut notes = Vec::new();
     if preparation.grade == Solvent::Oil {
-        notes.push(Note::new("rosemary-extract", "Rosemary extract is added to slow rancidity; by how much was not found, and it does nothing against botulism.", "", Status::Practice));
+        notes.push(Note::new(
+            "rosemary-extract",
+            say!("rosemary-extract"),
+            "",
+            Status::Practice,
+        ));
     }
     if preparation.fortify.is_some() {
         notes.push(Note::new(
             "fortify",
-            "About 10 % alcohol lengthens the life of a glycerite; by how much was not found.",
-            "King's 1898: glycerin solutions grow organisms unless some alcohol is added",
+            say!("fortified-keeps-longer"),
+            "Glycerita, King's American Dispensatory, 1898",
             Status::Practice,
         ));
     }

@@ -2,7 +2,7 @@
 
 use std::sync::LazyLock;
 
-use message::{Argument, Message};
+use message::{Argument, Message, Unit, say};
 use physics::{Interval, mixture::Liquid};
 use serde::Deserialize;
 
@@ -12,9 +12,6 @@ use crate::{
     preparations::Verdict,
     table,
 };
-
-/// How much of the water sugar, glycerin and alcohol keep together.
-const WATER_KEPT: &str = "water_kept_percent";
 
 /// On which side of the limit it is safe.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
@@ -28,23 +25,65 @@ enum Sense {
     Always,
 }
 
+/// The figure that a limit looks at.
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[serde(rename_all = "snake_case")]
+enum Quantity {
+    AlcoholInFreeWaterPercent,
+    /// How much of the water sugar, glycerin and alcohol keep together.
+    WaterKeptPercent,
+    WaterActivity,
+    #[serde(rename = "vinegar_acidity_g_per_100ml")]
+    VinegarAcidity,
+    #[serde(rename = "acidity_g_per_100ml")]
+    Acidity,
+    AcidPh,
+    MeasuredPh,
+    HerbWaterPercent,
+    ColdDays,
+    Days,
+    SoakHours,
+}
+
+impl Quantity {
+    fn unit(self) -> Unit {
+        match self {
+            Self::AlcoholInFreeWaterPercent => Unit::PercentVol,
+            Self::WaterKeptPercent | Self::HerbWaterPercent => Unit::Percent,
+            Self::WaterActivity | Self::AcidPh | Self::MeasuredPh => Unit::None,
+            Self::VinegarAcidity | Self::Acidity => Unit::GramPer100Ml,
+            Self::ColdDays | Self::Days => Unit::Days,
+            Self::SoakHours => Unit::Hours,
+        }
+    }
+
+    /// The unit as a sign that is the same in every language.
+    fn sign(self) -> &'static str {
+        match self.unit() {
+            Unit::PercentVol => "% vol",
+            Unit::Percent => "%",
+            Unit::GramPer100Ml => "g/100 mL",
+            Unit::Days => "d",
+            Unit::Hours => "h",
+            _ => "",
+        }
+    }
+}
+
 #[derive(Debug, Deserialize)]
 pub(super) struct Row {
     key: String,
-    gate: String,
-    quantity: String,
-    unit: String,
+    quantity: Quantity,
     sense: Sense,
     pub(super) keeps: f64,
     keeps_cold: f64,
     otherwise: Verdict,
-    text: String,
+    rule: String,
     source: String,
     status: Status,
 }
 
-static GATES: LazyLock<Vec<Row>> =
-    LazyLock::new(|| table::rows("gates.tsv", include_str!("../../data/gates.tsv")));
+static GATES: LazyLock<Vec<Row>> = LazyLock::new(|| table::rows("gates.tsv"));
 
 pub(super) fn row(key: &str) -> Option<&'static Row> {
     GATES.iter().find(|row| row.key == key)
@@ -53,69 +92,78 @@ pub(super) fn row(key: &str) -> Option<&'static Row> {
 impl Row {
     /// The figure this gate looks at; none where the prospect does not hold it.
     pub(super) fn predict(&self, prospect: &Prospect<'_>) -> Option<Interval> {
-        let none = Interval::exact(0.0);
-        match self.quantity.as_str() {
-            "vinegar_acidity_g_per_100ml" => prospect
-                .vinegar_acidity_g_per_100ml
-                .map(Interval::exact)
-                .or(Some(none)),
-            "herb_water_percent" => prospect.herb_water_percent,
+        let of_liquid = |figure: fn(&Liquid) -> Interval| prospect.liquid.map(figure);
+        match self.quantity {
+            Quantity::VinegarAcidity => Some(Interval::exact(
+                prospect.vinegar_acidity_g_per_100ml.unwrap_or(0.0),
+            )),
+            Quantity::HerbWaterPercent => prospect.herb_water_percent,
             // It stands beside the floor that is computed, so it can only worsen the verdict.
-            "measured_ph" => prospect.measured_ph,
-            "days" | "soak_hours" => Some(Interval::exact(self.keeps)),
-            quantity => {
-                let liquid = prospect.liquid?;
-                match quantity {
-                    "alcohol_in_free_water_percent" => Some(liquid.alcohol_in_free_water_percent),
-                    WATER_KEPT => Some(liquid.water_kept_percent),
-                    "acidity_g_per_100ml" => Some(liquid.acidity_g_per_100ml),
-                    "water_activity" => Some(liquid.water_activity.judged),
-                    "acid_ph" => liquid.acid_ph.or(Some(Interval::exact(7.0))),
-                    _ => None,
-                }
+            Quantity::MeasuredPh => prospect.measured_ph,
+            Quantity::ColdDays | Quantity::Days | Quantity::SoakHours => {
+                Some(Interval::exact(self.keeps))
             }
+            Quantity::AlcoholInFreeWaterPercent => {
+                of_liquid(|liquid| liquid.alcohol_in_free_water_percent)
+            }
+            Quantity::WaterKeptPercent => of_liquid(|liquid| liquid.water_kept_percent),
+            Quantity::Acidity => of_liquid(|liquid| liquid.acidity_g_per_100ml),
+            Quantity::WaterActivity => of_liquid(|liquid| liquid.water_activity.judged),
+            Quantity::AcidPh => of_liquid(|liquid| liquid.acid_ph.unwrap_or(Interval::exact(7.0))),
         }
     }
 
     /// Whether it looks at what was bought rather than at what comes of it; such a gate is worth naming only when it fails.
     pub(super) fn is_of_the_shop(&self) -> bool {
-        self.quantity == "vinegar_acidity_g_per_100ml"
+        self.quantity == Quantity::VinegarAcidity
     }
 
-    /// What it looks at, in words. Alcohol beside sugar or glycerin is looked at in the water that those leave free.
-    fn looks_at(&self, prospect: &Prospect<'_>) -> String {
+    /// What it looks at. Alcohol beside sugar or glycerin is looked at in the water that those leave free.
+    fn looks_at(&self, prospect: &Prospect<'_>) -> Message {
         let kept_otherwise = |liquid: &Liquid| {
             liquid.sugar_percent_mass.value > 0.0 || liquid.glycerol_percent_mass.value > 0.0
         };
-        match self.quantity.as_str() {
-            WATER_KEPT => Message::new("gate-water-kept").into(),
-            "days" if self.gate.is_empty() => Message::new("gate-days").into(),
-            "alcohol_in_free_water_percent" if prospect.liquid.is_some_and(kept_otherwise) => {
-                Message::new("gate-alcohol-in-free-water").into()
-            }
-            _ => self.gate.clone(),
+        match self.quantity {
+            Quantity::AlcoholInFreeWaterPercent => match prospect.liquid {
+                Some(liquid) if kept_otherwise(liquid) => say!("gate-alcohol-in-free-water"),
+                _ => say!("gate-alcohol"),
+            },
+            Quantity::WaterKeptPercent => say!("gate-water-kept"),
+            Quantity::WaterActivity => say!("gate-water-activity"),
+            Quantity::VinegarAcidity => say!("gate-vinegar-bought"),
+            Quantity::Acidity => say!("gate-acidity"),
+            Quantity::AcidPh => say!("gate-acid-ph"),
+            Quantity::MeasuredPh => say!("gate-measured-ph"),
+            Quantity::HerbWaterPercent => say!("gate-herb-water"),
+            Quantity::ColdDays => say!("gate-cold-days"),
+            Quantity::Days => say!("gate-days"),
+            Quantity::SoakHours => say!("gate-soak-hours"),
         }
     }
 
     /// The reason it gives for its verdict.
-    pub(super) fn reason(&self, predicted: Interval, prospect: &Prospect<'_>) -> String {
-        if self.sense == Sense::Always {
-            return match self.text.strip_prefix('@') {
-                Some(id) => Message::of_table(id.to_owned()).into(),
-                None => self.text.clone(),
-            };
-        }
-        if self.quantity == WATER_KEPT {
+    pub(super) fn reason(&self, predicted: Interval, prospect: &Prospect<'_>) -> Message {
+        if self.quantity == Quantity::WaterKeptPercent {
             return if self.verdict(predicted) == Verdict::Keeps {
-                Message::new("gate-all-water-kept").into()
+                say!("gate-all-water-kept")
             } else {
-                Message::new("gate-water-left-free")
-                    .with("share", Argument::percent(predicted.low))
-                    .into()
+                say!(
+                    "gate-water-left-free",
+                    share = Argument::percent(predicted.low)
+                )
             };
         }
-        let figure = crate::words::interval(predicted, &self.unit);
-        format!("{} {figure}; {}", self.looks_at(prospect), self.text)
+        let rule = Message::of_table(self.rule.clone());
+        if self.sense == Sense::Always {
+            return rule;
+        }
+        let Interval { low, value, high } = predicted;
+        say!(
+            "gate-found",
+            what = self.looks_at(prospect),
+            figure = Argument::range(low, value, high, self.quantity.unit()),
+            rule
+        )
     }
 
     fn bad_end(&self, predicted: Interval) -> f64 {
@@ -159,7 +207,7 @@ impl Row {
             gate: self.looks_at(prospect),
             limit: self.keeps,
             predicted,
-            unit: self.unit.clone(),
+            unit: self.quantity.sign(),
             margin: self.margin(predicted),
             decided,
             source: source_of(&self.source),

@@ -4,7 +4,7 @@ mod dates;
 mod gate;
 mod ph;
 
-use message::Message;
+use message::{Message, say};
 use physics::{Interval, mixture::Liquid};
 use serde::Serialize;
 
@@ -36,15 +36,16 @@ pub struct Prospect<'a> {
 
 /// A limit the liquid was held against.
 #[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(rename = "GateLine"))]
 pub struct Gate {
     /// What was judged.
-    pub gate: String,
+    pub gate: Message,
     /// The limit above (or below) which it keeps on the shelf.
     pub limit: f64,
     /// The predicted figure.
     pub predicted: Interval,
-    /// The unit of both.
-    pub unit: String,
+    /// The unit of both, as a sign of every language.
+    pub unit: &'static str,
     /// How far the bad end is on the right side of the limit; negative on the wrong side.
     pub margin: f64,
     /// Whether this gate decided.
@@ -57,11 +58,12 @@ pub struct Gate {
 
 /// The verdict with everything that led to it.
 #[derive(Debug, Clone, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Keeping {
     /// The verdict.
     pub verdict: Verdict,
     /// One finished sentence.
-    pub text: String,
+    pub text: Message,
     /// The gates.
     pub gates: Vec<Gate>,
     /// Whether it must never be swallowed, however well it keeps.
@@ -74,10 +76,11 @@ impl Keeping {
         self.gates.iter().find(|gate| gate.decided)
     }
 
-    pub(crate) fn refused(self, text: String) -> Self {
+    /// The same liquid where it must not be made, with a whole sentence that says why.
+    pub(crate) fn refused(self, why: Message) -> Self {
         Self {
             verdict: Verdict::DoNotMake,
-            text,
+            text: say!("do-not-make", why),
             ..self
         }
     }
@@ -125,15 +128,18 @@ pub fn judge(preparation: &Preparation, prospect: &Prospect<'_>) -> Keeping {
         .enumerate()
         .map(|(at, (row, predicted, _))| row.gate(*predicted, prospect, Some(at) == decider))
         .collect();
-    let reason = match decider {
-        _ if capped && loads_acid(preparation, prospect.state) => {
-            Message::new("keep-loaded-acid").into()
-        }
-        _ if capped => "its kind is kept in the refrigerator".to_owned(),
+    let why = match decider {
+        _ if capped && loads_acid(preparation, prospect.state) => say!("keep-loaded-acid"),
+        _ if capped => say!("keep-by-its-kind"),
         Some(at) => judged[at].0.reason(judged[at].1, prospect),
-        None => "nothing is known that would keep it".to_owned(),
+        None => say!("keep-by-nothing"),
     };
-    let text = format!("{}: {reason}.", head(verdict));
+    let text = match verdict {
+        Verdict::Keeps => say!("keeping-keeps", why),
+        Verdict::KeepsCold => say!("keeping-keeps-cold", why),
+        Verdict::UseNow => say!("keeping-use-now", why),
+        Verdict::DoNotMake => say!("keeping-do-not-make", why),
+    };
     Keeping {
         verdict,
         text,
@@ -151,7 +157,7 @@ fn loads_acid(preparation: &Preparation, state: PlantState) -> bool {
 pub fn remarks(preparation: &Preparation, liquid: &Liquid, verdict: Verdict) -> Vec<Note> {
     let thin = liquid.glycerol_percent_mass.low < GLYCERITE_SHOWN_FROM;
     if preparation.grade == Solvent::Glycerite && thin && verdict == Verdict::Keeps {
-        let text = Message::new("glycerite-below-70");
+        let text = say!("glycerite-below-70");
         return vec![Note::new("glycerite-cold", text, "", Status::Memory)];
     }
     Vec::new()
@@ -159,15 +165,6 @@ pub fn remarks(preparation: &Preparation, liquid: &Liquid, verdict: Verdict) -> 
 
 /// Below this share of glycerol, % by mass, nobody has shown that a glycerite keeps: a remark, no gate.
 const GLYCERITE_SHOWN_FROM: f64 = 70.0;
-
-fn head(verdict: Verdict) -> &'static str {
-    match verdict {
-        Verdict::Keeps => "Keeps",
-        Verdict::KeepsCold => "Keeps cold",
-        Verdict::UseNow => "Use now",
-        Verdict::DoNotMake => "Do not make it",
-    }
-}
 
 #[cfg(test)]
 mod tests;

@@ -1,12 +1,12 @@
 //! What a measured pH says of a liquid that acid keeps.
 
 use chrono::NaiveDate;
+use message::{Argument, Unit, say};
 use physics::mixture::ph::{ACID_PROTECTS_TO, PhReading, ReadWith};
 
 use crate::{
     note::{Note, Status},
     preparations::Preparation,
-    words::{interval, number},
 };
 
 /// The gate of a preparation that acid keeps, and of which it is worth while to measure the pH.
@@ -29,27 +29,30 @@ impl Preparation {
 /// *Source*: 21 CFR 114.3 and 114.80(a)(2); to keep such a liquid cold and for days only is what the
 /// caution [`IS_MEASURED`] says.
 pub fn told(ph: PhReading, on: NaiveDate) -> Note {
-    let (read, out_by) = (number(ph.value, 2), number(ph.out_by(), 1));
+    let limit = Argument::exact(ACID_PROTECTS_TO, Unit::None);
     if ph.is_acid_enough() {
-        let range = interval(ph.interval(), "");
-        let text = format!(
-            "The measured pH, {range}, lies below {ACID_PROTECTS_TO}: acid protects it. It keeps no longer for that than is said here."
-        );
+        let physics::Interval { low, value, high } = ph.interval();
+        let range = Argument::range(low, value, high, Unit::None);
+        let text = say!("ph-acid", range, limit);
         return Note::new("acid", text, SOURCE, Status::Confirmed);
     }
-    let mut text = if ph.value > ACID_PROTECTS_TO {
-        format!(
-            "Not acid enough to keep: pH {read} was read on {on}, and above {ACID_PROTECTS_TO} acid protects no more."
-        )
+    let (read, off) = (
+        Argument::exact(ph.value, Unit::None),
+        Argument::exact(ph.out_by(), Unit::None),
+    );
+    let text = if ph.value > ACID_PROTECTS_TO {
+        say!("ph-not-acid", ph = read, day = on, limit)
+    } else if ph.read_with == Some(ReadWith::Meter) {
+        say!("ph-perhaps-not-acid", ph = read, day = on, off, limit)
     } else {
-        format!(
-            "Perhaps not acid enough to keep: pH {read} was read on {on}, which may be out by {out_by}, and above {ACID_PROTECTS_TO} acid protects no more."
+        say!(
+            "ph-perhaps-not-acid-by-strip",
+            ph = read,
+            day = on,
+            off,
+            limit
         )
     };
-    text.push_str(" Keep it cold and use it within days, or throw it away.");
-    if ph.value <= ACID_PROTECTS_TO && ph.read_with != Some(ReadWith::Meter) {
-        text.push_str(" A meter tells it more closely than a strip.");
-    }
     Note::new("not-acid", text, SOURCE, Status::Confirmed)
 }
 
@@ -125,21 +128,11 @@ mod tests {
         let on = "2026-07-20".parse().unwrap();
         let told = |value, with| told(PhReading::new(value, with).unwrap(), on);
         let sure = told(4.8, Some(ReadWith::Meter));
-        assert!(
-            sure.text
-                .starts_with("Not acid enough to keep: pH 4.8 was read on 2026-07-20")
-        );
-        assert!(sure.text.ends_with("use it within days, or throw it away."));
+        assert_eq!(sure.text.id(), "ph-not-acid");
         let perhaps = told(4.5, Some(ReadWith::Strip));
-        assert!(
-            perhaps.text.starts_with("Perhaps not acid enough")
-                && perhaps.text.contains("out by 0.6")
-        );
-        assert!(
-            perhaps
-                .text
-                .ends_with("A meter tells it more closely than a strip.")
-        );
+        assert_eq!(perhaps.text.id(), "ph-perhaps-not-acid-by-strip");
+        let by_meter = told(4.59, Some(ReadWith::Meter));
+        assert_eq!(by_meter.text.id(), "ph-perhaps-not-acid");
         assert_eq!(
             (perhaps.code.as_str(), told(3.2, None).code.as_str()),
             ("not-acid", "acid")

@@ -54,7 +54,7 @@ struct Names {
 }
 
 static NAMES: LazyLock<Names> = LazyLock::new(|| {
-    let rows: Vec<Name> = table::rows("herb_names.tsv", include_str!("../../data/herb_names.tsv"));
+    let rows: Vec<Name> = table::rows("herb_names.tsv");
     let mut herbs: BTreeMap<String, Named> = BTreeMap::new();
     for herb in herbs::all() {
         herbs.insert(

@@ -1,4 +1,7 @@
-use physics::{MassFraction, mixture::Ingredient};
+use physics::{
+    MassFraction,
+    mixture::{Ingredient, IngredientKind},
+};
 
 use super::*;
 
@@ -35,8 +38,10 @@ fn six_bottles_of_lemon_balm_glycerite() {
         "fresh to dry is 3.9, and a tenth is trimmed"
     );
     assert!(
-        plan.buy.iter().any(|buy| buy.kind == "glycerin")
-            && plan.buy.iter().all(|buy| buy.kind != "water")
+        plan.buy
+            .iter()
+            .any(|buy| buy.kind == IngredientKind::Glycerin)
+            && plan.buy.iter().all(|buy| buy.kind != IngredientKind::Water)
     );
 }
 
@@ -63,6 +68,7 @@ fn composing_and_straining_the_plan_gives_the_bottles() {
                         state,
                         mass_g: herb_g.value,
                         moisture_wet_percent: None,
+                        told: None,
                         identity: Default::default(),
                     },
                 ))
@@ -119,13 +125,14 @@ fn what_must_not_be_made_is_not_planned() {
         preparation: "cordial".into(),
         ..balm(PlantState::Fresh)
     };
-    assert_eq!(plan(&wish).unwrap_err().field, "preparation");
+    assert_eq!(plan(&wish).unwrap_err().refusal().field, "preparation");
     assert_eq!(
         plan(&Wish {
             bottles: 0,
             ..balm(PlantState::Fresh)
         })
         .unwrap_err()
+        .refusal()
         .field,
         "bottles"
     );
@@ -135,10 +142,10 @@ fn what_must_not_be_made_is_not_planned() {
         bottle_ml: 5000.0,
         ..balm(PlantState::Dried)
     };
-    assert_eq!(plan(&barrels).unwrap_err().field, "bottles");
+    assert_eq!(plan(&barrels).unwrap_err().refusal().field, "bottles");
     let nan = Wish {
         bottle_ml: f64::NAN,
         ..balm(PlantState::Fresh)
     };
-    assert_eq!(plan(&nan).unwrap_err().field, "bottle_ml");
+    assert_eq!(plan(&nan).unwrap_err().refusal().field, "bottle_ml");
 }

@@ -121,10 +121,7 @@ static INDEX: LazyLock<Index> = LazyLock::new(|| {
     }
     more.retain(|(name, _)| !harmless.contains(name));
     names.extend(more);
-    let rows: Vec<Harmless> = table::rows(
-        "harmless_names.tsv",
-        include_str!("../../data/harmless_names.tsv"),
-    );
+    let rows: Vec<Harmless> = table::rows("harmless_names.tsv");
     harmless.extend(rows.iter().map(|row| folded(&row.name)));
     // A genus of harmless herbs of ours is mixed, whatever the table of genera leaves out.
     for name in herbs::all().iter().map(|herb| herb.latin.as_str()).chain(
@@ -141,10 +138,7 @@ static INDEX: LazyLock<Index> = LazyLock::new(|| {
             group.members = Some(Members::Mixed);
         }
     }
-    let rows: Vec<Genus> = table::rows(
-        "poison_genera.tsv",
-        include_str!("../../data/poison_genera.tsv"),
-    );
+    let rows: Vec<Genus> = table::rows("poison_genera.tsv");
     for row in rows {
         if let Some(group) = genera.get_mut(&folded(&row.genus)) {
             group.members = Some(row.members);

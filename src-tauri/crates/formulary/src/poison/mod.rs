@@ -8,7 +8,7 @@ mod part;
 
 use std::sync::LazyLock;
 
-use message::{Argument, Message};
+use message::{Argument, Message, say};
 use serde::Deserialize;
 
 pub use called::{Called, of, of_herb};
@@ -21,8 +21,9 @@ use crate::{
 use part::Listed;
 
 /// How far a stop goes.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, Deserialize, serde::Serialize)]
 #[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(rename = "StopKind"))]
 pub enum Kind {
     /// Nothing may be made of it.
     All,
@@ -88,12 +89,7 @@ impl Poison {
     }
 }
 
-static LIST: LazyLock<Vec<Poison>> = LazyLock::new(|| {
-    table::rows(
-        "poison_plants.tsv",
-        include_str!("../../data/poison_plants.tsv"),
-    )
-});
+static LIST: LazyLock<Vec<Poison>> = LazyLock::new(|| table::rows("poison_plants.tsv"));
 
 /// The whole list.
 pub fn all() -> &'static [Poison] {
@@ -148,9 +144,7 @@ impl Called {
             (None, _) if self.is_deadly_throughout => self.listed(),
             (None, Listed::Food) => return None,
             (None, Listed::Other) if matches!(row.stop, Kind::All | Kind::Inside) => {
-                let message = Message::new("poison-ask-part")
-                    .with("plant", self.name())
-                    .with("why", self.why());
+                let message = say!("poison-ask-part", plant = self.name(), why = self.why());
                 self.said(message, true)
             }
             (None, Listed::Other) => return None,
@@ -161,27 +155,21 @@ impl Called {
     fn listed(&self) -> Stop {
         let (plant, why) = (self.name(), self.why());
         let message = match self.plant.stop {
-            Kind::All => Message::new("poison-all")
-                .with("plant", plant)
-                .with("why", why),
-            Kind::Inside => Message::new("poison-inside")
-                .with("plant", plant)
-                .with("why", why),
-            Kind::UnlessLicensed => Message::new("poison-unless-licensed")
-                .with("plant", plant)
-                .with("why", why),
-            Kind::Ask => Message::new("poison-ask")
-                .with("plant", plant)
-                .with("why", why),
+            Kind::All => say!("poison-all", plant, why),
+            Kind::Inside => say!("poison-inside", plant, why),
+            Kind::UnlessLicensed => say!("poison-unless-licensed", plant, why),
+            Kind::Ask => say!("poison-ask", plant, why),
         };
         self.said(message, self.plant.stop == Kind::Ask)
     }
 
     fn asks_which(&self, name: &str) -> Stop {
-        let message = Message::new("poison-ask-which")
-            .with("name", Argument::own(name))
-            .with("plant", self.name())
-            .with("why", self.why());
+        let message = say!(
+            "poison-ask-which",
+            name = Argument::own(name),
+            plant = self.name(),
+            why = self.why()
+        );
         self.said(message, true)
     }
 
@@ -201,7 +189,7 @@ impl Called {
             asks,
             note: Note {
                 code: POISON.to_owned(),
-                text: message.into(),
+                text: message,
                 source: source_of(&row.source),
                 status: row.status,
             },

@@ -1,5 +1,6 @@
 //! Figures of a preparation with where they come from: ranges, spans, what is poured, what is kept back.
 
+use physics::mixture::IngredientKind;
 use serde::{Deserialize, Serialize};
 
 use crate::note::Status;
@@ -42,6 +43,26 @@ pub struct Ends {
     pub low: f64,
     /// Upper end.
     pub high: f64,
+}
+
+/// A span of days.
+#[derive(Debug, Clone, Copy, PartialEq, Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub struct Days {
+    /// At least.
+    pub low: u32,
+    /// At most.
+    pub high: u32,
+}
+
+impl From<Ends> for Days {
+    fn from(ends: Ends) -> Self {
+        // Whole days: a steeping time of hours is today's.
+        Self {
+            low: ends.low.max(0.0).floor() as u32,
+            high: ends.high.max(0.0).ceil() as u32,
+        }
+    }
 }
 
 /// What the marc keeps, mL for each gram of dry herb.
@@ -93,8 +114,8 @@ pub enum By {
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Part {
-    /// The kind of liquid, in the words of the wire.
-    pub kind: String,
+    /// The kind of liquid.
+    pub kind: IngredientKind,
     /// Its parts among all; none where the aim decides.
     #[serde(default)]
     pub share: Option<f64>,
@@ -127,11 +148,30 @@ pub struct Part {
     pub oil: Option<String>,
 }
 
+/// The entries of the catalogue that name the kinds of liquid.
+pub(crate) fn entries() -> impl Iterator<Item = String> {
+    let kinds = IngredientKind::ALL.iter();
+    kinds.map(|kind| format!("ingredient-{}", kind.key()))
+}
+
 impl Part {
+    /// A figure of a label that is stated for it.
+    pub(crate) fn figure(&self, name: &str) -> Option<f64> {
+        match name {
+            "strength_percent_vol" => self.strength_percent_vol,
+            "purity_percent_mass" => self.purity_percent_mass,
+            "acidity_g_per_100ml" => self.acidity_g_per_100ml,
+            "sugar_g_per_l" => self.sugar_g_per_l,
+            "sugar_percent_mass" => self.sugar_percent_mass,
+            "water_percent_mass" => self.water_percent_mass,
+            _ => None,
+        }
+    }
+
     /// A part with nothing stated but its kind.
-    pub(crate) fn of(kind: &str) -> Self {
+    pub(crate) fn of(kind: IngredientKind) -> Self {
         Self {
-            kind: kind.to_owned(),
+            kind,
             share: None,
             by: By::Volume,
             if_at_hand: false,

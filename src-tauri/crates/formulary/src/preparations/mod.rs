@@ -4,19 +4,25 @@
 //! preparation is a new block.
 
 mod figures;
+mod steps;
 mod words;
 
 use std::sync::LazyLock;
 
-use message::Message;
-use serde::{Deserialize, Serialize};
+use message::{Message, say};
+pub use physics::PlantState;
+use physics::mixture::IngredientKind;
+use serde::Deserialize;
 
-pub use figures::{By, Ends, Part, Range, Retention, Soak, Span};
-pub use words::{Aim, Measure, PlantState, Purpose, Solvent, Verdict};
+pub(crate) use figures::entries as ingredient_entries;
+pub use figures::{By, Days, Ends, Part, Range, Retention, Soak, Span};
+pub use steps::{Amounts, Step};
+pub(crate) use steps::{PLACES as STEP_PLACES, entries as step_entries};
+pub use words::{Aim, Measure, Purpose, Solvent, Verdict};
 
-use crate::note::{Note, Status};
+use crate::{note::Status, table};
 
-/// One kind of preparation. Empty texts mean that nothing was found.
+/// One kind of preparation; its texts are entries of the catalogue.
 #[derive(Debug, Clone, PartialEq, Deserialize)]
 #[serde(deny_unknown_fields)]
 pub struct Preparation {
@@ -24,18 +30,12 @@ pub struct Preparation {
     pub key: String,
     /// The name that stands for several: tincture, glycerite, oil ...
     pub family: String,
-    /// Its name.
-    pub name: String,
-    /// One line.
-    pub summary: String,
     /// Whether the adviser offers it.
     pub advised: bool,
     /// What ratio and method rest on.
     pub method_source: String,
     /// How sure they are.
     pub method_status: Status,
-    /// The liquid in the trade's words.
-    pub recipe: String,
     /// What the amounts are solved for.
     pub aim: Aim,
     /// How the ratio is meant.
@@ -76,9 +76,8 @@ pub struct Preparation {
     /// Classes of constituents that it is made for.
     #[serde(default)]
     pub wants: Vec<String>,
-    /// Sentences to be read before pouring.
     #[serde(default)]
-    pub notes: Vec<String>,
+    notes: Vec<String>,
     /// What the plant must lie in before the oil goes on.
     #[serde(default)]
     pub soak: Option<Soak>,
@@ -90,27 +89,11 @@ pub struct Preparation {
     pub use_within_days: Option<Span>,
     /// What the marc keeps.
     pub retention: Option<Retention>,
-    /// What is said of that.
+    storage: String,
     #[serde(default)]
-    pub retention_note: String,
-    /// How full the jar.
-    pub fill: String,
-    /// How to shake it.
-    pub agitation: String,
-    /// Vessel and lid.
-    pub vessel: String,
-    /// How to strain.
-    pub straining: String,
-    /// How to store.
-    pub storage: String,
-    /// Signs of spoilage.
-    pub spoilage: String,
-    /// What ends it.
-    pub ended_by: String,
-    /// The gate in the trade's words.
-    pub gate_text: String,
-    /// Cautions in the trade's words.
-    pub caution: String,
+    spoilage: Option<String>,
+    #[serde(default)]
+    ended_by: Option<String>,
     /// What the parts rest on.
     pub parts_source: String,
     /// How sure they are.
@@ -125,33 +108,28 @@ struct File {
     preparation: Vec<Preparation>,
 }
 
-/// Reads preparations from TOML.
+/// Reads preparations from the JSON that `build.rs` makes of the table.
 ///
 /// # Errors
-/// What the TOML reader says of a block that has an unknown or a missing field.
+/// What the reader says of a block that has an unknown or a missing field.
 pub fn read(text: &str) -> Result<Vec<Preparation>, String> {
-    let mut file = toml::from_str::<File>(text).map_err(|error| error.to_string())?;
-    for preparation in &mut file.preparation {
-        preparation.texts().into_iter().for_each(said);
-    }
+    let file = serde_json::from_str::<File>(text).map_err(|error| error.to_string())?;
     Ok(file.preparation)
 }
 
-/// A cell that begins with `@` names an entry of the catalogue.
-fn said(cell: &mut String) {
-    if let Some(id) = cell.strip_prefix('@') {
-        *cell = Message::of_table(id.to_owned()).into();
-    }
-}
-
 static PREPARATIONS: LazyLock<Vec<Preparation>> = LazyLock::new(|| {
-    read(include_str!("../../data/preparations.toml"))
+    read(table::text("preparations.json"))
         .unwrap_or_else(|error| panic!("preparations.toml cannot be read: {error}"))
 });
 
 /// All preparations in the order of the table.
 pub fn all() -> &'static [Preparation] {
     &PREPARATIONS
+}
+
+/// The preparation of exactly that key.
+pub fn of_key(key: &str) -> Option<&'static Preparation> {
+    PREPARATIONS.iter().find(|one| one.key == key)
 }
 
 /// The preparation of that key or, for the name of a family, its first member that takes the plant in this state.
@@ -164,9 +142,7 @@ pub fn all() -> &'static [Preparation] {
 /// ```
 pub fn find(name: &str, state: PlantState) -> Option<&'static Preparation> {
     let name = crate::herbs::slug(name);
-    let exact = PREPARATIONS
-        .iter()
-        .find(|preparation| preparation.key == name);
+    let exact = of_key(&name);
     let of_family =
         |preparation: &&Preparation| preparation.family == name && preparation.takes(state);
     if exact.is_some_and(|preparation| preparation.takes(state)) {
@@ -176,38 +152,69 @@ pub fn find(name: &str, state: PlantState) -> Option<&'static Preparation> {
     }
 }
 
-/// A step of the work, for the page of a jar.
-#[derive(Debug, Clone, PartialEq, Serialize)]
-pub struct Step {
-    /// Fill, shake, strain ...
-    pub title: &'static str,
-    /// What to do.
-    pub text: String,
-    /// Where it comes from.
-    pub source: Option<String>,
-    /// How sure it is.
-    pub status: Status,
-}
-
 impl Preparation {
-    fn texts(&mut self) -> Vec<&mut String> {
-        let mut texts = vec![
-            &mut self.name,
-            &mut self.summary,
-            &mut self.recipe,
-            &mut self.retention_note,
-            &mut self.fill,
-            &mut self.agitation,
-            &mut self.vessel,
-            &mut self.straining,
-            &mut self.storage,
-            &mut self.spoilage,
-            &mut self.ended_by,
-            &mut self.gate_text,
-            &mut self.caution,
-        ];
-        texts.extend(&mut self.notes);
-        texts
+    /// What its family is called inside a sentence: a tincture, whatever the herb and the way.
+    pub fn family_name(&self) -> Message {
+        Message::of_table(format!("family-{}", self.family))
+    }
+
+    /// Its name inside a sentence.
+    pub fn name(&self) -> Message {
+        Message::of_table(self.entry())
+    }
+
+    /// Its name as a title.
+    pub fn title(&self) -> Message {
+        say!("title", name = self.name())
+    }
+
+    /// What it is, in a sentence.
+    pub fn summary(&self) -> Message {
+        Message::of_table(format!("{}-summary", self.entry()))
+    }
+
+    /// The entry of the catalogue that names it; the entries of its other texts begin so.
+    pub(crate) fn entry(&self) -> String {
+        format!("preparation-{}", self.key)
+    }
+
+    /// Sentences to be read before pouring.
+    pub fn notes(&self) -> impl Iterator<Item = Message> {
+        self.notes.iter().cloned().map(Message::of_table)
+    }
+
+    /// How to store what keeps as `verdict` says.
+    pub fn storage(&self, verdict: Verdict) -> Message {
+        let is_cold = self.storage.starts_with("storage-fridge");
+        match verdict {
+            Verdict::KeepsCold if !is_cold => say!("storage-fridge"),
+            Verdict::UseNow => say!("keep-until-its-date"),
+            _ => Message::of_table(self.storage.clone()),
+        }
+    }
+
+    /// What shows that it spoiled; none where nothing was found.
+    pub fn spoilage(&self) -> Option<Message> {
+        self.spoilage.clone().map(Message::of_table)
+    }
+
+    /// What lets it spoil; none where nothing was found.
+    pub fn ended_by(&self) -> Option<Message> {
+        self.ended_by.clone().map(Message::of_table)
+    }
+
+    /// The entries of the catalogue that its block names or implies.
+    pub(crate) fn entries(&self) -> Vec<String> {
+        let entry = self.entry();
+        let mut entries = vec![format!("{entry}-summary"), entry, self.storage.clone()];
+        entries.extend(
+            self.notes
+                .iter()
+                .chain(&self.spoilage)
+                .chain(&self.ended_by)
+                .cloned(),
+        );
+        entries
     }
 
     /// The ratio for a state; none where it is not made of it.
@@ -233,78 +240,15 @@ impl Preparation {
         self.ratio(state).is_some()
     }
 
-    /// The state in which a herb goes into it where none is named: fresh before dried before cooked.
-    pub fn usual_state(&self) -> Option<PlantState> {
-        [PlantState::Fresh, PlantState::Dried, PlantState::Cooked]
-            .into_iter()
-            .find(|state| self.takes(*state))
-    }
-
     /// Whether any herb goes into it; an elixir is mixed of liquids alone.
     pub fn takes_herb(&self) -> bool {
         self.ratio_fresh.is_some() || self.ratio_dried.is_some() || self.ratio_cooked.is_some()
     }
 
-    /// Whether the plant's water joins the liquid; in an oil it stays apart.
-    pub fn mixes_with_water(&self) -> bool {
-        self.grade != Solvent::Oil
-    }
-
     /// The kinds of liquid it is made of.
-    pub fn liquids(&self) -> Vec<&str> {
-        self.parts.iter().map(|part| part.kind.as_str()).collect()
+    pub fn liquids(&self) -> Vec<IngredientKind> {
+        self.parts.iter().map(|part| part.kind).collect()
     }
-
-    /// The work from jar to shelf, in order.
-    pub fn steps(&self) -> Vec<Step> {
-        [
-            ("Liquid", &self.recipe),
-            ("Fill", &self.fill),
-            ("Vessel", &self.vessel),
-            ("Shake", &self.agitation),
-            ("Strain", &self.straining),
-            ("The marc", &self.retention_note),
-            ("Store", &self.storage),
-            ("Keeps if", &self.gate_text),
-            ("Spoiled if", &self.spoilage),
-            ("Ended by", &self.ended_by),
-            ("Beware", &self.caution),
-        ]
-        .into_iter()
-        .filter(|(_, text)| !text.is_empty())
-        .map(|(title, text)| {
-            // The method was read; housekeeping around it is the trade's habit.
-            let housekeeping = matches!(
-                title,
-                "Fill" | "Vessel" | "Store" | "Keeps if" | "Spoiled if" | "Ended by" | "Beware"
-            );
-            let (source, status) = if housekeeping {
-                ("", Status::Practice.weaker(self.method_status))
-            } else {
-                (self.method_source.as_str(), self.method_status)
-            };
-            let Note { source, status, .. } = Note::new("step", "", source, status);
-            Step {
-                title,
-                text: sentence(text),
-                source,
-                status,
-            }
-        })
-        .collect()
-    }
-}
-
-/// With a capital at the head and a full stop at the end.
-pub(crate) fn sentence(text: &str) -> String {
-    if message::carried::is_in(text) {
-        return text.to_owned();
-    }
-    let text = text.trim().trim_end_matches('.');
-    let mut chars = text.chars();
-    chars.next().map_or_else(String::new, |first| {
-        format!("{}{}.", first.to_uppercase(), chars.as_str())
-    })
 }
 
 #[cfg(test)]

@@ -1,3 +1,5 @@
+use physics::mixture::IngredientKind;
+
 use super::*;
 
 #[test]
@@ -56,8 +58,17 @@ fn every_block_has_its_sources_or_says_that_there_is_none() {
             );
         }
         assert!(!p.gates.is_empty() && !p.parts.is_empty(), "{}", p.key);
-        let finished = |text: &str| text.ends_with('.') || message::carried::is_in(text);
-        assert!(p.steps().iter().all(|step| finished(&step.text)));
+        let amounts = Amounts {
+            plants: vec![("garlic", "bulb")],
+            herb_g: 50.0,
+            poured_ml: 250.0,
+            kinds: p.liquids(),
+            strength_percent_vol: crate::Interval::exact(45.0),
+        };
+        let steps = p.steps(&amounts);
+        assert!(steps.len() >= 6, "{}", p.key);
+        let is_sure = |step: &Step| step.source.is_some() || step.status > Status::PartlyConfirmed;
+        assert!(steps.iter().all(is_sure), "{}", p.key);
     }
 }
 
@@ -82,4 +93,27 @@ fn a_family_name_follows_the_state_of_the_herb() {
         }
     }
     assert!(find("potion", PlantState::Fresh).is_none());
+}
+
+#[test]
+fn garlic_is_acidified_by_steps_of_its_own() {
+    let oil = find("oil-acidified", PlantState::Fresh).unwrap();
+    let of = |herb| {
+        let amounts = Amounts {
+            plants: vec![(herb, "leaf")],
+            herb_g: 50.0,
+            poured_ml: 250.0,
+            kinds: vec![IngredientKind::Oil],
+            strength_percent_vol: crate::Interval::exact(0.0),
+        };
+        oil.steps(&amounts)
+    };
+    let has = |steps: &[Step], entry: &str| {
+        let title = Message::of_table(format!("{entry}-title"));
+        steps.iter().any(|step| step.title == title)
+    };
+    assert!(has(&of("garlic"), "step-three-times-acid"));
+    assert!(!has(&of("garlic"), "step-ten-times-acid"));
+    assert!(has(&of("basil"), "step-ten-times-acid"));
+    assert_eq!(of("garlic").len(), of("basil").len());
 }

@@ -1,33 +1,12 @@
 //! The words a preparation is described by: states, purposes, aims, verdicts.
 
+use message::{Message, say};
 use serde::{Deserialize, Serialize};
-
-/// Fresh, dried or cooked.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "lowercase")]
-pub enum PlantState {
-    /// As picked.
-    Fresh,
-    /// Taken down from the rack.
-    Dried,
-    /// Simmered in water or as its own juice, and strained: a liquid of its own.
-    Cooked,
-}
-
-impl PlantState {
-    /// The word for it.
-    pub fn word(self) -> &'static str {
-        match self {
-            Self::Fresh => "fresh",
-            Self::Dried => "dried",
-            Self::Cooked => "cooked",
-        }
-    }
-}
 
 /// What it is meant for.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "lowercase")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum Purpose {
     /// To be swallowed as a medicine.
     Inside,
@@ -44,6 +23,15 @@ impl Purpose {
             Self::Inside => "inside",
             Self::Outside => "outside",
             Self::Food => "food",
+        }
+    }
+
+    /// Its name inside a sentence.
+    pub fn name(self) -> Message {
+        match self {
+            Self::Inside => say!("purpose-inside"),
+            Self::Outside => say!("purpose-outside"),
+            Self::Food => say!("purpose-food"),
         }
     }
 }
@@ -107,6 +95,7 @@ impl Solvent {
 
 /// Whether it keeps, from best to worst.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum Verdict {
     /// On the shelf.
     #[serde(rename = "keeps")]
@@ -130,6 +119,16 @@ impl Verdict {
             Self::KeepsCold => "keeps cold",
             Self::UseNow => "use now",
             Self::DoNotMake => "do not make",
+        }
+    }
+
+    /// Its name inside a sentence.
+    pub fn name(self) -> Message {
+        match self {
+            Self::Keeps => say!("verdict-keeps"),
+            Self::KeepsCold => say!("verdict-keeps-cold"),
+            Self::UseNow => say!("verdict-use-now"),
+            Self::DoNotMake => say!("verdict-do-not-make"),
         }
     }
 }

@@ -1,9 +1,10 @@
 //! A place where plants grow.
 
+use message::{Unit, say};
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::{number, one_line};
-use crate::{BedId, Kept, Noun, Refusal};
+use crate::{BedId, Kept, Refusal};
 
 /// A bed of the garden, or a wild place.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -21,7 +22,6 @@ pub struct Bed {
 }
 
 impl Kept for Bed {
-    const NOUN: Noun = Noun::Bed;
     type Id = BedId;
 
     fn check_typed(&self) -> Result<(), Refusal> {
@@ -33,11 +33,11 @@ impl Kept for Bed {
         if let Some(area) = self.area_m2 {
             number(
                 "area_m2",
-                "the area",
+                say!("what-area"),
                 area,
                 0.01,
                 1e7,
-                "between 0.01 and 10000000 square metres",
+                Unit::SquareMetre,
             )?;
         }
         super::remark(self.note.as_deref())

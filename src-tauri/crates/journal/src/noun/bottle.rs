@@ -1,6 +1,7 @@
 //! Bottles filled from strained jars.
 
 use chrono::{DateTime, Days, FixedOffset, NaiveDate};
+use message::say;
 use serde::{Deserialize, Serialize};
 
 use crate::log::worded;
@@ -170,7 +171,6 @@ fn is_acid_enough(ph: Option<&PhRead>) -> bool {
 }
 
 impl Kept for Bottle {
-    const NOUN: Noun = Noun::Bottle;
     type Id = BottleId;
 
     fn check_typed(&self) -> Result<(), Refusal> {
@@ -179,7 +179,7 @@ impl Kept for Bottle {
     }
 
     fn check(&self) -> Result<(), Refusal> {
-        super::volume("size_ml", "the size", self.size_ml)?;
+        super::volume("size_ml", say!("what-size"), self.size_ml)?;
         day("filled_at", self.filled_at)?;
         for (field, set) in [
             ("best_before", self.best_before),
@@ -187,13 +187,18 @@ impl Kept for Bottle {
         ] {
             set.map_or(Ok(()), |set| day(field, set))?;
         }
-        note("place", "The place", self.place.as_deref(), 120)?;
+        note("place", say!("what-place"), self.place.as_deref(), 120)?;
         if let Some(end) = &self.end {
-            note("reason", "The reason", end.reason.as_deref(), 1000)?;
-            note("to", "The name", end.to.as_deref(), 120)?;
+            note("reason", say!("what-reason"), end.reason.as_deref(), 1000)?;
+            note("to", say!("what-name"), end.to.as_deref(), 120)?;
             day("at", end.at)?;
             if end.kind == EndKind::Given {
-                text("to", "The name", end.to.as_deref().unwrap_or(""), 120)?;
+                text(
+                    "to",
+                    say!("what-name"),
+                    end.to.as_deref().unwrap_or(""),
+                    120,
+                )?;
             }
         }
         super::remark(self.note.as_deref())

@@ -1,10 +1,11 @@
 //! A part of a lot that was thrown away, or used in another way than the app keeps account of.
 
 use chrono::{DateTime, FixedOffset};
+use message::say;
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::{day, note};
-use crate::{Amount, DiscardId, Draw, Kept, Noun, Refusal, RowRef, Source, Unit};
+use crate::{Amount, DiscardId, Draw, Kept, Refusal, RowRef, Source, Unit};
 
 /// A part of a lot that is gone without having become anything else here.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -24,16 +25,15 @@ pub struct Discard {
 }
 
 impl Kept for Discard {
-    const NOUN: Noun = Noun::Discard;
     type Id = DiscardId;
 
     fn check(&self) -> Result<(), Refusal> {
         match self.from.unit() {
-            Unit::Gram => super::mass("mass_g", "the weight", self.amount)?,
-            Unit::Millilitre => super::volume("ml", "the volume", self.amount)?,
+            Unit::Gram => super::mass("mass_g", say!("what-weight"), self.amount)?,
+            Unit::Millilitre => super::volume("ml", say!("what-volume"), self.amount)?,
         }
         day("at", self.at)?;
-        note("reason", "The reason", self.reason.as_deref(), 1000)
+        note("reason", say!("what-reason"), self.reason.as_deref(), 1000)
     }
 
     fn draws(&self) -> Vec<Draw> {

@@ -1,9 +1,10 @@
 //! The maker's own dropper, counted.
 
+use message::{Unit, say};
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::{note, number, one_line};
-use crate::{DropperId, Kept, Noun, Refusal};
+use crate::{DropperId, Kept, Refusal};
 
 /// A dropper whose drops were counted.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -21,7 +22,6 @@ pub struct Dropper {
 }
 
 impl Kept for Dropper {
-    const NOUN: Noun = Noun::Dropper;
     type Id = DropperId;
 
     fn check_typed(&self) -> Result<(), Refusal> {
@@ -31,31 +31,28 @@ impl Kept for Dropper {
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;
         if !(3..=100).contains(&self.drops_in_1_ml.len()) {
-            return Err(Refusal::new(
-                "drops_in_1_ml",
-                "Count the drops of one millilitre three times or more.",
-            ));
+            return Err(Refusal::new("drops_in_1_ml", say!("refused-drop-counts")));
         }
         for count in &self.drops_in_1_ml {
             number(
                 "drops_in_1_ml",
-                "the drops in a millilitre",
+                say!("what-drops-in-a-millilitre"),
                 *count,
                 5.0,
                 120.0,
-                "between 5 and 120",
+                Unit::None,
             )?;
         }
         if let Some(holds) = self.holds_ml {
             number(
                 "holds_ml",
-                "what the dropper holds",
+                say!("what-what-the-dropper-holds"),
                 holds,
                 0.1,
                 10.0,
-                "between 0.1 and 10 mL",
+                Unit::Millilitre,
             )?;
         }
-        note("liquid", "The liquid", self.liquid.as_deref(), 120)
+        note("liquid", say!("what-liquid"), self.liquid.as_deref(), 120)
     }
 }

@@ -1,6 +1,7 @@
 //! One picking of one part of one herb.
 
 use chrono::{DateTime, FixedOffset};
+use message::{Argument, Unit, say};
 use serde::{Deserialize, Serialize};
 
 use crate::log::worded;
@@ -8,6 +9,8 @@ use crate::refusal::{day, note, text};
 use crate::{
     Amount, BedId, HarvestId, HerbKey, Kept, LotCode, Noun, PhotoHash, Place, Refusal, RowRef,
 };
+
+const MOST_PHOTOS: usize = 100;
 
 worded!(
     /// Water on the outside of the plant when it was weighed.
@@ -127,26 +130,29 @@ impl Harvest {
 }
 
 impl Kept for Harvest {
-    const NOUN: Noun = Noun::Harvest;
     type Id = HarvestId;
 
     fn check(&self) -> Result<(), Refusal> {
-        text("part", "The part", &self.part, 40)?;
+        text("part", say!("what-part"), &self.part, 40)?;
         day("picked_at", self.picked_at)?;
-        super::mass("gross_g", "the weight", self.weighed.gross_g)?;
+        super::mass("gross_g", say!("what-weight"), self.weighed.gross_g)?;
         super::tare(self.weighed.tare_g)?;
         if self.fresh() <= Amount::ZERO {
             return Err(Refusal::new(
                 "tare_g",
-                format!(
-                    "The tare must be less than the weight on the scale, {} g; {} g is not.",
-                    self.weighed.gross_g, self.weighed.tare_g
+                say!(
+                    "refused-tare",
+                    gross = Argument::exact(self.weighed.gross_g, Unit::Gram),
+                    given = Argument::exact(self.weighed.tare_g, Unit::Gram),
                 ),
             ));
         }
-        note("stage", "The stage", self.stage.as_deref(), 80)?;
-        if self.photos.len() > 100 {
-            return Err(Refusal::new("photos", "A harvest has at most 100 photos."));
+        note("stage", say!("what-stage"), self.stage.as_deref(), 80)?;
+        if self.photos.len() > MOST_PHOTOS {
+            return Err(Refusal::new(
+                "photos",
+                say!("refused-photo-count", most = MOST_PHOTOS),
+            ));
         }
         if let Some(place) = self.place {
             place.check()?;

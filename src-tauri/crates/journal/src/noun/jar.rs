@@ -1,15 +1,21 @@
 //! Plants in liquid, as they were poured.
 
 use chrono::{DateTime, Days, FixedOffset, NaiveDate};
+use message::{Message, Unit, say};
 use physics::interval::Interval;
 use serde::{Deserialize, Serialize};
 
 use crate::log::worded;
 use crate::refusal::{day, note, number, one_line, text};
 use crate::{
-    Amount, Draw, HerbKey, JarId, Kept, Lot, LotCode, Noun, PlantState, Refusal, RowRef, Source,
-    Stock, SupplyId,
+    Amount, Draw, HerbKey, Item, JarId, Kept, Lot, LotCode, Noun, PlantState, Refusal, RowRef,
+    Source, SupplyId,
 };
+
+const MOST_POURS: usize = 50;
+const MOST_PLANTS: usize = 50;
+/// Ten years.
+const MOST_STEEP_DAYS: u32 = 3660;
 
 worded!(
     /// How far a jar has got.
@@ -29,7 +35,7 @@ worded!(
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
 pub struct Pour {
     /// What it is.
-    pub item: Stock,
+    pub item: Item,
     /// What the maker calls it.
     pub name: String,
     /// Volume at 20 C.
@@ -169,7 +175,6 @@ impl Jar {
 }
 
 impl Kept for Jar {
-    const NOUN: Noun = Noun::Jar;
     type Id = JarId;
 
     fn check_typed(&self) -> Result<(), Refusal> {
@@ -178,61 +183,69 @@ impl Kept for Jar {
 
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;
-        text("preparation", "The preparation", &self.preparation, 80)?;
+        text(
+            "preparation",
+            say!("what-preparation"),
+            &self.preparation,
+            80,
+        )?;
         day("poured_at", self.poured_at)?;
-        if self.pours.is_empty() || self.pours.len() > 50 {
-            return Err(Refusal::new("stock", "A jar has between 1 and 50 liquids."));
+        if self.pours.is_empty() || self.pours.len() > MOST_POURS {
+            return Err(Refusal::new(
+                "stock",
+                say!("refused-pour-count", most = MOST_POURS),
+            ));
         }
         for pour in &self.pours {
-            pour.item.check()?;
-            text("stock", "The name of a liquid", &pour.name, 120)?;
-            super::volume("stock", "the volume of a liquid", pour.ml)?;
-            super::mass("stock", "the mass of a liquid", pour.g)?;
+            super::item(&pour.item)?;
+            text("stock", say!("what-name-of-a-liquid"), &pour.name, 120)?;
+            super::volume("stock", say!("what-volume-of-a-liquid"), pour.ml)?;
+            super::mass("stock", say!("what-mass-of-a-liquid"), pour.g)?;
             let added = pour.added.as_ref().and_then(|added| added.note.as_deref());
             super::remark(added)?;
             let at = pour.added.as_ref().map(|added| added.at);
             at.map_or(Ok(()), |at| day("at", at))?;
         }
-        if self.plants.len() > 50 {
-            return Err(Refusal::new("plants", "A jar has at most 50 plants."));
+        if self.plants.len() > MOST_PLANTS {
+            return Err(Refusal::new(
+                "plants",
+                say!("refused-plant-count", most = MOST_PLANTS),
+            ));
         }
         for plant in &self.plants {
-            text("part", "The part", &plant.part, 40)?;
-            super::mass("mass_g", "the weight of a plant", plant.mass_g)?;
+            text("part", say!("what-part"), &plant.part, 40)?;
+            super::mass("mass_g", say!("what-weight-of-a-plant"), plant.mass_g)?;
             percent(
                 "moisture_wet_percent",
-                "the moisture",
+                say!("what-moisture"),
                 plant.moisture_wet_percent,
             )?;
             if plant.lot.is_some_and(|lot| !lot.may_be(plant.state)) {
-                return Err(Refusal::new(
-                    "state",
-                    "Plant from a harvest is fresh and plant from a tray is dried.",
-                ));
+                return Err(Refusal::new("state", say!("refused-plant-state")));
             }
         }
         if let Some(size) = self.jar_ml {
-            super::volume("jar_ml", "the size of the jar", size)?;
+            super::volume("jar_ml", say!("what-size-of-the-jar"), size)?;
         }
-        if self.steep_days.low > self.steep_days.high || self.steep_days.high > 3660 {
+        if self.steep_days.low > self.steep_days.high || self.steep_days.high > MOST_STEEP_DAYS {
             return Err(Refusal::new(
                 "steep_days",
-                "The days to stand must go from the fewest to the most, at most 3660.",
+                say!("refused-steep-days", most = MOST_STEEP_DAYS),
             ));
         }
         percent(
             "strength_percent_vol",
-            "the strength",
+            say!("what-strength"),
             self.strength_percent_vol,
         )?;
         percent(
             "glycerol_percent_mass",
-            "the glycerol",
+            say!("what-glycerol"),
             self.glycerol_percent_mass,
         )?;
-        note("place", "The place", self.place.as_deref(), 120)?;
+        note("place", say!("what-place"), self.place.as_deref(), 120)?;
         if let Some(failed) = &self.failed {
-            text("reason", "The reason", &failed.reason, 1000)?;
+            text("reason", say!("what-reason"), &failed.reason, 1000)?;
             day("at", failed.at)?;
         }
         super::remark(self.note.as_deref())
@@ -267,12 +280,12 @@ impl Kept for Jar {
     }
 }
 
-fn percent(field: &'static str, quantity: &'static str, value: Interval) -> Result<(), Refusal> {
+fn percent(field: &'static str, what: Message, value: Interval) -> Result<(), Refusal> {
     for end in [value.low, value.value, value.high] {
-        number(field, quantity, end, 0.0, 100.0, "between 0 and 100 %")?;
+        number(field, what.clone(), end, 0.0, 100.0, Unit::Percent)?;
     }
     if value.low > value.value || value.value > value.high {
-        return Err(Refusal::new(field, "The interval must contain its value."));
+        return Err(Refusal::new(field, say!("refused-interval")));
     }
     Ok(())
 }

@@ -71,7 +71,6 @@ impl PhRead {
 }
 
 impl Kept for Check {
-    const NOUN: Noun = Noun::Check;
     type Id = CheckId;
 
     fn check(&self) -> Result<(), Refusal> {

@@ -9,6 +9,7 @@ pub(crate) mod herb;
 pub(crate) mod jar;
 pub(crate) mod look;
 pub(crate) mod photo;
+pub(crate) mod portrait;
 pub(crate) mod recipe;
 pub(crate) mod setting;
 pub(crate) mod shake;
@@ -19,65 +20,55 @@ pub(crate) mod usage;
 pub(crate) mod weighing;
 pub(crate) mod wish;
 
+use message::{Message, Unit, say};
 use physics::mixture::ph::PhReading;
 
-use crate::Refusal;
 use crate::refusal::{note, number, text};
+use crate::{Item, Refusal};
 
 const LONGEST_NAME: usize = 120;
 const LONGEST_NOTE: usize = 10_000;
 
 pub(crate) fn name(value: &str) -> Result<(), Refusal> {
-    text("name", "The name", value, LONGEST_NAME)
+    text("name", say!("what-name"), value, LONGEST_NAME)
 }
 
 pub(crate) fn remark(value: Option<&str>) -> Result<(), Refusal> {
-    note("note", "The note", value, LONGEST_NOTE)
+    note("note", say!("what-note"), value, LONGEST_NOTE)
+}
+
+/// What a label says.
+pub(crate) fn item(item: &Item) -> Result<(), Refusal> {
+    item.check()?;
+    item.oil()
+        .map_or(Ok(()), |oil| text("oil", say!("what-oil"), oil, 60))
 }
 
 /// A pH on its scale.
 pub(crate) fn ph(read: Option<PhReading>) -> Result<(), Refusal> {
     read.map_or(Ok(()), |ph| {
-        number("ph", "the pH", ph.value, 0.0, 14.0, "between 0 and 14")
+        number("ph", say!("what-ph"), ph.value, 0.0, 14.0, Unit::None)
     })
 }
 
 /// Any weight a kitchen scale can show. The tenth of a gram is the finest step
 /// that is common; a hundredth leaves room for a jeweller's scale.
-pub(crate) fn mass(field: &'static str, quantity: &'static str, value: f64) -> Result<(), Refusal> {
-    number(
-        field,
-        quantity,
-        value,
-        0.01,
-        100_000.0,
-        "between 0.01 g and 100 kg (100000 g)",
-    )
+pub(crate) fn mass(field: &'static str, what: Message, value: f64) -> Result<(), Refusal> {
+    number(field, what, value, 0.01, 100_000.0, Unit::Gram)
 }
 
 /// The weight of an empty basket, tray or bowl.
 pub(crate) fn tare(value: f64) -> Result<(), Refusal> {
     number(
         "tare_g",
-        "the tare",
+        say!("what-tare"),
         value,
         0.0,
         50_000.0,
-        "between 0 g and 50 kg (50000 g)",
+        Unit::Gram,
     )
 }
 
-pub(crate) fn volume(
-    field: &'static str,
-    quantity: &'static str,
-    value: f64,
-) -> Result<(), Refusal> {
-    number(
-        field,
-        quantity,
-        value,
-        0.01,
-        1_000_000.0,
-        "between 0.01 mL and 1000 L (1000000 mL)",
-    )
+pub(crate) fn volume(field: &'static str, what: Message, value: f64) -> Result<(), Refusal> {
+    number(field, what, value, 0.01, 1_000_000.0, Unit::Millilitre)
 }

@@ -1,14 +1,15 @@
 //! What is known about a picture; its bytes are kept elsewhere, under its hash.
 
 use chrono::{DateTime, FixedOffset};
-use message::{Argument, Message};
+use message::{Unit, say};
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::{day, note, number};
-use crate::{Kept, Noun, PhotoHash, Refusal};
+use crate::{Kept, PhotoHash, Refusal};
 
 /// A point on the globe (WGS 84).
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Place {
     /// Latitude in degrees, north positive.
     pub lat: f64,
@@ -20,19 +21,19 @@ impl Place {
     pub(crate) fn check(self) -> Result<(), Refusal> {
         number(
             "place",
-            "the latitude",
+            say!("what-latitude"),
             self.lat,
             -90.0,
             90.0,
-            "between -90 and 90 degrees",
+            Unit::Degrees,
         )?;
         number(
             "place",
-            "the longitude",
+            say!("what-longitude"),
             self.lon,
             -180.0,
             180.0,
-            "between -180 and 180 degrees",
+            Unit::Degrees,
         )
     }
 }
@@ -74,31 +75,28 @@ pub struct Photo {
 }
 
 impl Kept for Photo {
-    const NOUN: Noun = Noun::Photo;
     type Id = PhotoHash;
 
     fn check(&self) -> Result<(), Refusal> {
-        note("name", "The name", self.name.as_deref(), 255)?;
+        note("name", say!("what-name"), self.name.as_deref(), 255)?;
         if self.bytes == 0 {
-            return Err(Refusal::new("photo", "This file is empty."));
+            return Err(Refusal::new("photo", say!("refused-photo-empty")));
         }
         if self.bytes > MOST_BYTES {
             return Err(Refusal::new(
                 "photo",
-                Message::new("refused-photo-size")
-                    .with("most", Argument::count(MOST_BYTES))
-                    .with("bytes", Argument::count(self.bytes)),
+                say!("refused-photo-size", most = MOST_BYTES, bytes = self.bytes),
             ));
         }
         self.taken_at.map_or(Ok(()), |at| day("taken_at", at))?;
         if let Some(orientation) = self.orientation {
             number(
                 "photo",
-                "the orientation",
+                say!("what-orientation"),
                 f64::from(orientation),
                 1.0,
                 8.0,
-                "between 1 and 8",
+                Unit::None,
             )?;
         }
         if let Some(place) = self.place {

@@ -1,9 +1,10 @@
 //! A jar worth making again.
 
+use message::{Unit, say};
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::{number, one_line, text};
-use crate::{HerbKey, JarId, Kept, Noun, PlantState, RecipeId, Refusal, RowRef, Stock};
+use crate::{HerbKey, Item, JarId, Kept, Noun, PlantState, RecipeId, Refusal, RowRef};
 
 /// A plant of a recipe, without the lot of any one year.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -32,7 +33,7 @@ pub struct Recipe {
     /// The plants.
     pub plants: Vec<RecipePlant>,
     /// The liquids by their labels.
-    pub stock: Vec<Stock>,
+    pub stock: Vec<Item>,
     /// Liquid poured on each gram of plant.
     #[serde(default)]
     pub ratio_ml_per_g: Option<f64>,
@@ -54,7 +55,6 @@ pub struct Recipe {
 }
 
 impl Kept for Recipe {
-    const NOUN: Noun = Noun::Recipe;
     type Id = RecipeId;
 
     fn check_typed(&self) -> Result<(), Refusal> {
@@ -63,10 +63,15 @@ impl Kept for Recipe {
 
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;
-        text("preparation", "The preparation", &self.preparation, 80)?;
+        text(
+            "preparation",
+            say!("what-preparation"),
+            &self.preparation,
+            80,
+        )?;
         for plant in &self.plants {
-            text("part", "The part", &plant.part, 40)?;
-            super::mass("mass_g", "the weight of a plant", plant.mass_g)?;
+            text("part", say!("what-part"), &plant.part, 40)?;
+            super::mass("mass_g", say!("what-weight-of-a-plant"), plant.mass_g)?;
         }
         for stock in &self.stock {
             stock.check()?;
@@ -74,11 +79,11 @@ impl Kept for Recipe {
         if let Some(stars) = self.stars {
             number(
                 "stars",
-                "the stars",
+                say!("what-stars"),
                 f64::from(stars),
                 1.0,
                 5.0,
-                "between 1 and 5",
+                Unit::None,
             )?;
         }
         super::remark(self.note.as_deref())

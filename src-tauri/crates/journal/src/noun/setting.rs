@@ -1,14 +1,16 @@
 //! How one device shows the journal.
 
+use message::say;
 use serde::{Deserialize, Serialize};
 
 use super::LONGEST_NAME;
 use crate::refusal::note;
-use crate::{DeviceId, Kept, Noun, Refusal};
+use crate::{DeviceId, Kept, Refusal};
 
 /// Units that numbers are shown in.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum Units {
     /// Grams and millilitres.
     #[default]
@@ -20,6 +22,7 @@ pub enum Units {
 /// Light or dark.
 #[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum Scheme {
     /// As the device.
     #[default]
@@ -28,6 +31,18 @@ pub enum Scheme {
     Light,
     /// Light on dark.
     Dark,
+}
+
+/// Which half of the globe the garden lies in, for the months of picking.
+#[derive(Debug, Clone, Copy, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
+pub enum Hemisphere {
+    /// Summer in July.
+    #[default]
+    North,
+    /// Summer in January.
+    South,
 }
 
 /// How one device shows the journal. Its row is named after the device, so that
@@ -52,15 +67,22 @@ pub struct Setting {
     /// The number of the poison line, as labels say it.
     #[serde(default)]
     pub poison_line: Option<String>,
+    /// Which half of the globe the garden lies in.
+    #[serde(default)]
+    pub hemisphere: Hemisphere,
 }
 
 impl Kept for Setting {
-    const NOUN: Noun = Noun::Setting;
     type Id = DeviceId;
 
     fn check(&self) -> Result<(), Refusal> {
         let line = self.poison_line.as_deref();
-        note("maker", "The maker", self.maker.as_deref(), LONGEST_NAME)?;
-        note("poison_line", "The poison line", line, LONGEST_NAME)
+        note(
+            "maker",
+            say!("what-maker"),
+            self.maker.as_deref(),
+            LONGEST_NAME,
+        )?;
+        note("poison_line", say!("what-poison-line"), line, LONGEST_NAME)
     }
 }

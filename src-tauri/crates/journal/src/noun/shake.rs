@@ -16,7 +16,6 @@ pub struct Shake {
 }
 
 impl Kept for Shake {
-    const NOUN: Noun = Noun::Shake;
     type Id = ShakeId;
 
     fn check(&self) -> Result<(), Refusal> {

@@ -1,6 +1,7 @@
 //! What came out of a jar, and what its marc kept.
 
 use chrono::{DateTime, FixedOffset};
+use message::{Unit, say};
 use physics::interval::Interval;
 use physics::mixture::ph::PhReading;
 use serde::{Deserialize, Serialize};
@@ -77,19 +78,18 @@ fn ends(interval: Interval) -> [f64; 3] {
 }
 
 impl Kept for Straining {
-    const NOUN: Noun = Noun::Straining;
     type Id = StrainingId;
 
     fn check(&self) -> Result<(), Refusal> {
-        super::volume("came_out_ml", "what came out", self.came_out_ml)?;
+        super::volume("came_out_ml", say!("what-what-came-out"), self.came_out_ml)?;
         if let Some(grams) = self.came_out_g {
-            super::mass("came_out_g", "what came out", grams)?;
+            super::mass("came_out_g", say!("what-what-came-out"), grams)?;
         }
         for end in ends(self.liquid_ml) {
-            number("jar", "the liquid", end, 0.0, 1e6, "between 0 and 1000 L")?;
+            number("jar", say!("what-liquid"), end, 0.0, 1e6, Unit::Millilitre)?;
         }
         for end in ends(self.dry_matter_g) {
-            number("jar", "the dry matter", end, 0.0, 1e7, "between 0 and 10 t")?;
+            number("jar", say!("what-dry-matter"), end, 0.0, 1e7, Unit::Gram)?;
         }
         day("at", self.at)?;
         super::ph(self.ph)?;
@@ -107,6 +107,13 @@ const STUDENT: [f64; 9] = [
     6.314, 2.920, 2.353, 2.132, 2.015, 1.943, 1.895, 1.860, 1.833,
 ];
 
+/// The two-sided 90 % point of Student's t for so many degrees of freedom, 1 or more; beyond nine that of nine, which is
+/// never too small.
+pub fn student_90(freedom: usize) -> f64 {
+    let last = STUDENT[STUDENT.len() - 1];
+    STUDENT.get(freedom.max(1) - 1).copied().unwrap_or(last)
+}
+
 /// What the next marc will keep, by what the maker's own kept: their mean, with the interval in
 /// which one more is expected. One alone is taken with its own interval, two or more with
 /// `mean +- t s sqrt(1 + 1/n)`.
@@ -119,7 +126,7 @@ pub fn expected_retention(own: &[Interval]) -> Option<Interval> {
         _ => {
             let squares: f64 = own.iter().map(|one| (one.value - mean).powi(2)).sum();
             let deviation = (squares / (count - 1.0)).sqrt();
-            let t = STUDENT.get(own.len() - 2).copied().unwrap_or(1.833);
+            let t = student_90(own.len() - 1);
             // It is never known better than a single straining tells it.
             let own_half = own
                 .iter()

@@ -1,10 +1,11 @@
 //! A bottle bought to pour from.
 
 use chrono::NaiveDate;
+use message::{Unit, say};
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::{day, number, one_line};
-use crate::{Amount, Kept, Noun, Refusal, Stock, SupplyId};
+use crate::{Amount, Item, Kept, Refusal, SupplyId};
 
 /// What was paid.
 #[derive(Debug, Clone, PartialEq, Serialize, Deserialize)]
@@ -21,7 +22,7 @@ pub struct Supply {
     /// What the maker calls it.
     pub name: String,
     /// What it is, with the figures on its label.
-    pub item: Stock,
+    pub item: Item,
     /// What was in it when new.
     pub size_ml: f64,
     /// What was paid.
@@ -43,7 +44,6 @@ impl Supply {
 }
 
 impl Kept for Supply {
-    const NOUN: Noun = Noun::Supply;
     type Id = SupplyId;
 
     fn check_typed(&self) -> Result<(), Refusal> {
@@ -52,29 +52,26 @@ impl Kept for Supply {
 
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;
-        self.item.check()?;
+        super::item(&self.item)?;
         for (field, set) in [
             ("bought_on", self.bought_on),
             ("best_before", self.best_before),
         ] {
             set.map_or(Ok(()), |set| day(field, set))?;
         }
-        super::volume("size_ml", "the size", self.size_ml)?;
+        super::volume("size_ml", say!("what-size"), self.size_ml)?;
         if let Some(price) = &self.price {
             number(
                 "price",
-                "the price",
+                say!("what-price"),
                 price.amount,
                 0.0,
                 1e9,
-                "between 0 and 1000000000",
+                Unit::None,
             )?;
             if price.currency.len() != 3 || !price.currency.bytes().all(|b| b.is_ascii_uppercase())
             {
-                return Err(Refusal::new(
-                    "currency",
-                    "The currency is a code of three capital letters, like EUR.",
-                ));
+                return Err(Refusal::new("currency", say!("refused-currency")));
             }
         }
         Ok(())

@@ -1,6 +1,7 @@
 //! A drying run, and the dried lot that comes of it.
 
 use chrono::{DateTime, FixedOffset};
+use message::{Argument, Unit, say};
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::{day, number, one_line, text};
@@ -10,6 +11,8 @@ use crate::{
 
 /// The air around the rack.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Air {
     /// Temperature.
     pub temperature_c: f64,
@@ -21,19 +24,19 @@ impl Air {
     pub(crate) fn check(self) -> Result<(), Refusal> {
         number(
             "temperature_c",
-            "the temperature",
+            say!("what-temperature"),
             self.temperature_c,
             -20.0,
             90.0,
-            "between -20 and 90 C",
+            Unit::Celsius,
         )?;
         number(
             "relative_humidity_percent",
-            "the relative humidity",
+            say!("what-relative-humidity"),
             self.relative_humidity_percent,
             0.0,
             100.0,
-            "between 0 and 100 %",
+            Unit::Percent,
         )
     }
 }
@@ -60,8 +63,14 @@ pub struct Lost {
     pub reason: String,
 }
 
-/// A small part of the lot, dried in an oven to constant weight.
+/// A little of the lot, dried to constant weight; unless named, the scale shows what the figures show.
 #[derive(Debug, Clone, Copy, PartialEq, Serialize, Deserialize)]
+#[serde(deny_unknown_fields)]
+#[cfg_attr(
+    feature = "ts",
+    derive(ts_rs::TS),
+    ts(optional_fields, rename = "PlantSample")
+)]
 pub struct OvenSample {
     /// Before.
     pub fresh_g: f64,
@@ -151,65 +160,65 @@ impl Tray {
 }
 
 impl Kept for Tray {
-    const NOUN: Noun = Noun::Tray;
     type Id = TrayId;
 
     fn check(&self) -> Result<(), Refusal> {
         super::name(&self.name)?;
-        super::mass("mass_g", "the fresh weight", self.fresh_mass_g)?;
+        super::mass("mass_g", say!("what-fresh-weight"), self.fresh_mass_g)?;
         super::tare(self.tare_g)?;
         day("started_at", self.started_at)?;
         if let Some(air) = self.air {
             air.check()?;
         }
         if let Some(end) = self.taken_down {
-            super::mass("gross_g", "the weight", end.gross_g)?;
+            super::mass("gross_g", say!("what-weight"), end.gross_g)?;
             day("at", end.at)?;
         }
         if let Some(lost) = &self.lost {
-            text("reason", "The reason", &lost.reason, 1000)?;
+            text("reason", say!("what-reason"), &lost.reason, 1000)?;
             day("at", lost.at)?;
         }
         if let Some(cooked) = self.cooked {
             number(
                 "water_ml",
-                "the water",
+                say!("what-water"),
                 cooked.water_ml,
                 0.0,
                 100_000.0,
-                "between 0 and 100 000 mL",
+                Unit::Millilitre,
             )?;
             if let Some(sugar) = cooked.sugar_percent_mass {
                 number(
                     "sugar_percent_mass",
-                    "the sugar",
+                    say!("what-sugar"),
                     sugar,
                     0.0,
                     75.0,
-                    "between 0 and 75 % by mass",
+                    Unit::PercentMass,
                 )?;
             }
         }
         if let Some(sample) = self.sample {
-            super::mass("fresh_g", "the fresh weight", sample.fresh_g)?;
-            super::mass("dry_g", "the dry weight", sample.dry_g)?;
+            super::mass("fresh_g", say!("what-fresh-weight"), sample.fresh_g)?;
+            super::mass("dry_g", say!("what-dry-weight"), sample.dry_g)?;
             if sample.dry_g >= sample.fresh_g {
                 return Err(Refusal::new(
                     "dry_g",
-                    format!(
-                        "The dry weight must be less than the fresh weight, {} g; {} g is not.",
-                        sample.fresh_g, sample.dry_g
+                    say!(
+                        "refused-dry-weight",
+                        fresh = Argument::exact(sample.fresh_g, Unit::Gram),
+                        given = Argument::exact(sample.dry_g, Unit::Gram),
                     ),
                 ));
             }
             if let Some(step) = sample.scale_step_g {
                 number(
                     "scale_step_g",
-                    "the step of the scale",
+                    say!("what-step-of-the-scale"),
                     step,
                     0.001,
                     50.0,
-                    "between 0.001 and 50 g",
+                    Unit::Gram,
                 )?;
             }
         }
@@ -222,17 +231,15 @@ impl Kept for Tray {
             if end.gross_g <= self.tare_g {
                 return Err(Refusal::new(
                     "gross_g",
-                    format!(
-                        "The weight with the tray must be more than its tare, {} g; {} g is not.",
-                        self.tare_g, end.gross_g
+                    say!(
+                        "refused-more-than-tare",
+                        tare = Argument::exact(self.tare_g, Unit::Gram),
+                        given = Argument::exact(end.gross_g, Unit::Gram),
                     ),
                 ));
             }
             if end.at < self.started_at {
-                return Err(Refusal::new(
-                    "at",
-                    "A tray cannot be taken down before it was laid out.",
-                ));
+                return Err(Refusal::new("at", say!("refused-down-before")));
             }
         }
         if self
@@ -240,10 +247,7 @@ impl Kept for Tray {
             .as_ref()
             .is_some_and(|lost| lost.at < self.started_at)
         {
-            return Err(Refusal::new(
-                "at",
-                "A tray cannot be thrown away before it was laid out.",
-            ));
+            return Err(Refusal::new("at", say!("refused-thrown-before")));
         }
         Ok(())
     }

@@ -1,6 +1,7 @@
 //! What was taken from a bottle, and how long what is left will last.
 
 use chrono::{DateTime, Days, FixedOffset, NaiveDate};
+use message::say;
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::day;
@@ -21,11 +22,10 @@ pub struct Use {
 }
 
 impl Kept for Use {
-    const NOUN: Noun = Noun::Use;
     type Id = UseId;
 
     fn check(&self) -> Result<(), Refusal> {
-        super::volume("ml", "the volume", self.ml)?;
+        super::volume("ml", say!("what-volume"), self.ml)?;
         day("at", self.at)?;
         super::remark(self.note.as_deref())
     }

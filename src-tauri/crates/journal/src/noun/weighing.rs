@@ -1,6 +1,7 @@
 //! One weigh-in of a tray.
 
 use chrono::{DateTime, FixedOffset};
+use message::{Argument, Unit, say};
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::day;
@@ -27,12 +28,11 @@ pub struct Weighing {
 }
 
 impl Kept for Weighing {
-    const NOUN: Noun = Noun::Weighing;
     type Id = WeighingId;
 
     fn check(&self) -> Result<(), Refusal> {
         day("at", self.at)?;
-        super::mass("gross_g", "the weight", self.gross_g)?;
+        super::mass("gross_g", say!("what-weight"), self.gross_g)?;
         self.air.map_or(Ok(()), Air::check)
     }
 
@@ -54,18 +54,20 @@ pub fn weighings_fit(
     if lightest_gross_g < tray.tare_g {
         return Err(Refusal::new(
             "gross_g",
-            format!(
-                "The weight with the tray must be at least its tare, {} g; {lightest_gross_g} g is not.",
-                tray.tare_g
+            say!(
+                "refused-at-least-tare",
+                tare = Argument::exact(tray.tare_g, Unit::Gram),
+                given = Argument::exact(lightest_gross_g, Unit::Gram),
             ),
         ));
     }
     if earliest < tray.started_at {
         return Err(Refusal::new(
             "at",
-            format!(
-                "A weigh-in must not be before the tray was laid out, {}.",
-                tray.started_at.format("%Y-%m-%d %H:%M")
+            say!(
+                "refused-weighed-before",
+                day = tray.started_at.date_naive(),
+                time = Argument::own(tray.started_at.format("%H:%M").to_string()),
             ),
         ));
     }

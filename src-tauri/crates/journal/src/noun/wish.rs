@@ -1,6 +1,7 @@
 //! Bottles that the maker wants to have one day.
 
 use chrono::NaiveDate;
+use message::{Unit, say};
 use serde::{Deserialize, Serialize};
 
 use crate::refusal::{day, number, text};
@@ -29,28 +30,32 @@ pub struct Wish {
 }
 
 impl Kept for Wish {
-    const NOUN: Noun = Noun::Plan;
     type Id = WishId;
 
     fn check(&self) -> Result<(), Refusal> {
-        text("part", "The part", &self.part, 40)?;
-        text("preparation", "The preparation", &self.preparation, 80)?;
+        text("part", say!("what-part"), &self.part, 40)?;
+        text(
+            "preparation",
+            say!("what-preparation"),
+            &self.preparation,
+            80,
+        )?;
         day("ready_on", self.ready_on)?;
         number(
             "bottles",
-            "the number of bottles",
+            say!("what-number-of-bottles"),
             f64::from(self.bottles),
             1.0,
             10_000.0,
-            "between 1 and 10000",
+            Unit::None,
         )?;
         number(
             "bottle_ml",
-            "the size of a bottle",
+            say!("what-size-of-a-bottle"),
             self.bottle_ml,
             1.0,
             10_000.0,
-            "between 1 and 10000 mL",
+            Unit::Millilitre,
         )
     }
 

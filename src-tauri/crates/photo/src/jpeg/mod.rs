@@ -7,10 +7,10 @@ mod huffman;
 mod means;
 
 use std::fs::File;
-use std::io::{self, Read, Seek, SeekFrom};
+use std::io::{self, Cursor, Read, Seek, SeekFrom};
 
 use image::{DynamicImage, GrayImage, RgbImage, imageops};
-use jpeg_decoder::{CodingProcess, Decoder, Error, PixelFormat};
+use jpeg_decoder::{CodingProcess, Decoder, Error, ImageInfo, PixelFormat};
 
 use crate::preview::{MAX_PIXELS, NoPreview, THUMB_SIDE};
 
@@ -28,9 +28,16 @@ pub(crate) struct Decoded {
     pub(crate) damaged: bool,
 }
 
+/// Of one type whatever is read: each type of reader would bring a decoder of its own into the program, 40 kB of it.
+fn decoder_of(bytes: &mut dyn Read) -> Decoder<&mut dyn Read> {
+    Decoder::new(bytes)
+}
+
 /// The pixels the header promises.
 pub(crate) fn size(file: &File) -> Option<(u32, u32)> {
-    let mut decoder = Decoder::new(Guarded::new(file, u64::MAX).ok()?);
+    let mut bytes = file;
+    let mut guarded = Guarded::new(&mut bytes, u64::MAX).ok()?;
+    let mut decoder = decoder_of(&mut guarded);
     decoder.read_info().ok()?;
     decoder
         .info()
@@ -75,16 +82,31 @@ pub(crate) fn decode(file: &File) -> Result<Decoded, NoPreview> {
             damaged: false,
         });
     }
-    let mut guarded = Guarded::new(file, u64::MAX).map_err(|_| NoPreview::Damaged)?;
+    let mut bytes = file;
+    let mut guarded = Guarded::new(&mut bytes, u64::MAX).map_err(|_| NoPreview::Damaged)?;
     match decode_until(&mut guarded) {
         // The decoder gives nothing back when it stumbles, so it is shown only what comes before the fault.
         Err(NoPreview::Damaged) if !guarded.exhausted => {
             let sound = guarded.served.saturating_sub(LOOK_AHEAD);
-            let mut again = Guarded::new(file, sound).map_err(|_| NoPreview::Damaged)?;
+            let mut again = Guarded::new(&mut bytes, sound).map_err(|_| NoPreview::Damaged)?;
             decode_until(&mut again)
         }
         other => other,
     }
+}
+
+/// A small JPEG that lies in memory; none that is longer than `most_side` or that is damaged.
+pub(crate) fn decode_small(jpeg: &[u8], most_side: u16) -> Option<DynamicImage> {
+    let mut bytes = Cursor::new(jpeg);
+    let mut guarded = Guarded::new(&mut bytes, u64::MAX).ok()?;
+    let mut decoder = decoder_of(&mut guarded);
+    decoder.read_info().ok()?;
+    let fits = |info: ImageInfo| info.width.max(info.height) <= most_side;
+    decoder.info().filter(|info| fits(*info))?;
+    drop(decoder);
+    guarded.restart().ok()?;
+    let decoded = decode_until(&mut guarded).ok()?;
+    (!decoded.damaged).then_some(decoded.picture)
 }
 
 /// The quick way, for sound baseline files so large that an eighth is enough.
@@ -133,7 +155,7 @@ fn seen(light: u8, blue: u8, red: u8) -> [u8; 3] {
 const LOOK_AHEAD: u64 = 16;
 
 fn decode_until(guarded: &mut Guarded<'_>) -> Result<Decoded, NoPreview> {
-    let mut decoder = Decoder::new(&mut *guarded);
+    let mut decoder = decoder_of(guarded);
     decoder.read_info().map_err(reason)?;
     let info = decoder.info().ok_or(NoPreview::Damaged)?;
     let pixels = u64::from(info.width) * u64::from(info.height);
@@ -156,7 +178,7 @@ fn decode_until(guarded: &mut Guarded<'_>) -> Result<Decoded, NoPreview> {
 
     guarded.restart().map_err(|_| NoPreview::Damaged)?;
     guarded.scans_allowed = (MAX_SCANNED_PIXELS / pixels.max(1)).max(1);
-    let mut decoder = Decoder::new(&mut *guarded);
+    let mut decoder = decoder_of(guarded);
     decoder.scale(side, side).map_err(reason)?;
     // The header was in order, so whatever stops the decoder now is a fault of the file.
     let data = decoder.decode().map_err(|_| NoPreview::Damaged)?;
@@ -197,10 +219,15 @@ fn reason(error: Error) -> NoPreview {
     }
 }
 
-/// A JPEG file that never ends early: where the bytes stop, end-of-image markers follow, so that the
+/// A file, or a picture that lies inside one; named as a trait, so that the decoder is compiled once.
+trait Bytes: Read + Seek {}
+
+impl<T: Read + Seek> Bytes for T {}
+
+/// A JPEG that never ends early: where the bytes stop, end-of-image markers follow, so that the
 /// decoder hands over what it has. It also counts scans and stops a file that has too many.
 struct Guarded<'a> {
-    file: &'a File,
+    bytes: &'a mut dyn Bytes,
     until: u64,
     buffer: Vec<u8>,
     at: usize,
@@ -217,9 +244,9 @@ struct Guarded<'a> {
 const END_OF_IMAGE: [u8; 2] = [0xFF, 0xD9];
 
 impl<'a> Guarded<'a> {
-    fn new(file: &'a File, until: u64) -> io::Result<Self> {
+    fn new(bytes: &'a mut dyn Bytes, until: u64) -> io::Result<Self> {
         let mut guarded = Self {
-            file,
+            bytes,
             until,
             buffer: vec![0; 64 * 1024],
             at: 0,
@@ -237,7 +264,7 @@ impl<'a> Guarded<'a> {
     }
 
     fn restart(&mut self) -> io::Result<()> {
-        self.file.rewind()?;
+        self.bytes.rewind()?;
         (
             self.at,
             self.filled,
@@ -255,7 +282,7 @@ impl<'a> Guarded<'a> {
             .unwrap_or(usize::MAX)
             .min(self.buffer.len());
         self.at = 0;
-        self.filled = self.file.read(&mut self.buffer[..room])?;
+        self.filled = self.bytes.read(&mut self.buffer[..room])?;
         self.read += self.filled as u64;
         if self.filled == 0 {
             self.padded = true;

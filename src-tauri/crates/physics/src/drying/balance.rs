@@ -29,11 +29,6 @@ pub fn dry_matter(mass: Mass, moisture: WetBasis) -> Mass {
     grams(mass.get::<gram>() * (1.0 - moisture.get()))
 }
 
-/// What `dry_matter` weighs at `moisture`: `W = D / (1 - m)`.
-pub fn mass_at(dry_matter: Mass, moisture: WetBasis) -> Mass {
-    grams(dry_matter.get::<gram>() / (1.0 - moisture.get()))
-}
-
 /// Moisture on wet basis, in per cent, of `mass` that holds `dry_matter_g`: `m = 1 - D / W`.
 ///
 /// Never below zero: a scale's rounding may put the mass under its dry matter.

@@ -7,6 +7,7 @@
 
 use super::prior::DryMatterPrior;
 use crate::error::{OutOfRange, within};
+use message::{Unit, say};
 use statrs::distribution::{ContinuousCDF, StudentsT};
 
 /// Expected SD between one maker's batches of one herb.
@@ -43,16 +44,16 @@ impl BatchHistory {
     /// # Errors
     /// [`OutOfRange`] unless both SDs are within 0.001-2 and the shape within 1.1-100.
     pub fn new(mean: f64, offset_sd: f64, batch_sd: f64, shape: f64) -> Result<Self, OutOfRange> {
-        let sd = |name, value| within(name, value, 0.001, 2.0, "between 0.001 and 2");
-        let offset_sd = sd("the spread of own means", offset_sd)?;
-        let batch_sd = sd("the spread between batches", batch_sd)?;
-        let alpha = within("the shape", shape, 1.1, 100.0, "between 1.1 and 100")?;
+        let sd = |name, value| within(name, value, 0.001, 2.0, Unit::None);
+        let offset_sd = sd(say!("what-spread-of-own-means"), offset_sd)?;
+        let batch_sd = sd(say!("what-spread-between-batches"), batch_sd)?;
+        let alpha = within(say!("what-shape"), shape, 1.1, 100.0, Unit::None)?;
         let mu = within(
-            "the mean of ln(dry-matter fraction)",
+            say!("what-mean-of-log-dry-matter"),
             mean,
             -6.0,
             -0.01,
-            "between -6 and -0.01",
+            Unit::None,
         )?;
         let ratio = batch_sd / offset_sd;
         Ok(Self {
@@ -151,11 +152,11 @@ impl DryMatterPrior {
             .iter()
             .map(|&fraction| {
                 within(
-                    "the dry-matter fraction of an own batch",
+                    say!("what-dry-matter-fraction-of-an-own-batch"),
                     fraction,
                     0.01,
                     0.99,
-                    "between 0.01 and 0.99",
+                    Unit::None,
                 )
                 .map(libm::log)
             })

@@ -6,6 +6,7 @@ use crate::{
     fraction::WetBasis,
     quantity::{Mass, ThermodynamicTemperature, Time},
 };
+use message::{Unit, say};
 use uom::si::{mass::gram, thermodynamic_temperature::kelvin, time::hour};
 
 /// Relative humidity of the air.
@@ -27,11 +28,11 @@ impl RelativeHumidity {
     /// [`OutOfRange`] outside 0-100 %.
     pub fn from_percent(percent: f64) -> Result<Self, OutOfRange> {
         within(
-            "the relative humidity",
+            say!("what-relative-humidity"),
             percent,
             0.0,
             100.0,
-            "between 0 and 100 %",
+            Unit::Percent,
         )
         .map(|percent| Self(percent / 100.0))
     }
@@ -104,19 +105,13 @@ impl Weighing {
     pub fn new(since_fresh: Time, mass: Mass) -> Result<Self, OutOfRange> {
         Ok(Self {
             hours: within(
-                "the time since the fresh weighing",
+                say!("what-time-since-the-fresh-weighing"),
                 since_fresh.get::<hour>(),
                 0.0,
                 17_520.0,
-                "between 0 and 17520 hours",
+                Unit::Hours,
             )?,
-            mass_g: within(
-                "the mass",
-                mass.get::<gram>(),
-                0.0,
-                1e6,
-                "between 0 and 1000000 g",
-            )?,
+            mass_g: within(say!("what-mass"), mass.get::<gram>(), 0.0, 1e6, Unit::Gram)?,
             snaps: false,
             is_confirmed: false,
         })
@@ -148,15 +143,20 @@ impl Weighing {
 }
 
 /// What an estimate rests on.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum Basis {
     /// Published tables, or a stated prior.
+    #[serde(rename = "table")]
     Table,
     /// The maker's own finished batches.
+    #[serde(rename = "own batches")]
     OwnBatches,
     /// The weigh-ins of this lot.
+    #[serde(rename = "weigh-ins")]
     WeighIns,
     /// An oven sample of this lot.
+    #[serde(rename = "sample")]
     Sample,
 }
 
@@ -195,11 +195,11 @@ impl Lot {
     pub fn new(fresh: Mass, prior: DryMatterPrior) -> Result<Self, OutOfRange> {
         Ok(Self {
             fresh_g: within(
-                "the fresh mass",
+                say!("what-fresh-mass"),
                 fresh.get::<gram>(),
                 1.0,
                 1e6,
-                "between 1 and 1000000 g",
+                Unit::Gram,
             )?,
             scale_step_g: 1.0,
             target: WetBasis::from_percent(10.0)?,
@@ -217,11 +217,11 @@ impl Lot {
     /// [`OutOfRange`] outside 0.001 g to 1 kg.
     pub fn scale_step(mut self, step: Mass) -> Result<Self, OutOfRange> {
         self.scale_step_g = within(
-            "the scale step",
+            say!("what-scale-step"),
             step.get::<gram>(),
             0.001,
             1000.0,
-            "between 0.001 and 1000 g",
+            Unit::Gram,
         )?;
         Ok(self)
     }
@@ -232,11 +232,11 @@ impl Lot {
     /// [`OutOfRange`] outside 2-30 % on wet basis.
     pub fn target(mut self, moisture: WetBasis) -> Result<Self, OutOfRange> {
         within(
-            "the target moisture",
+            say!("what-target-moisture"),
             moisture.percent(),
             2.0,
             30.0,
-            "between 2 and 30 %",
+            Unit::Percent,
         )?;
         self.target = moisture;
         Ok(self)

@@ -3,8 +3,8 @@
 //! One file a concept: [`balance`] conserves dry matter, [`prior`] says what the
 //! tables, an oven sample or the maker's own batches expect, [`estimate()`] joins
 //! that with the weigh-ins, of which `sift` keeps those that count, and lays beside
-//! it what `doubt` says they may mean as well. [`thin_layer`], [`sorption`] and [`temperature`] are
-//! the published equations. Herbs by name, trays and screens live elsewhere.
+//! it what `doubt` says they may mean as well. [`sorption`] says how dry the air
+//! lets it become. Herbs by name, trays and screens live elsewhere.
 
 mod ahead;
 pub mod balance;
@@ -22,8 +22,6 @@ pub mod sample;
 mod sift;
 pub mod sorption;
 mod spread;
-pub mod temperature;
-pub mod thin_layer;
 
 pub use curve::{CurvePoint, curve};
 pub use estimate::{Estimate, estimate};

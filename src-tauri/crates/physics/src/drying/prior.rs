@@ -6,6 +6,7 @@ use crate::{
     interval::Interval,
     quantity::Mass,
 };
+use message::{Unit, say};
 use uom::si::mass::gram;
 
 /// The 95th percentile of the standard normal distribution: both ends of a 90 % interval.
@@ -13,6 +14,9 @@ pub(crate) const Z90: f64 = 1.644_853_626_951_472_7;
 
 /// SD of ln(dry-matter fraction) between one maker's plants and the table's, engineering default.
 const NEW_USER_SD: f64 = 0.12;
+
+/// The least SD of ln(dry-matter fraction) that a maker's own figures are believed to have, engineering default.
+const OWN_SD: f64 = 0.02;
 
 /// A normal distribution of ln(dry-matter fraction), the fraction being dry matter over fresh mass.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -30,20 +34,37 @@ impl DryMatterPrior {
     pub fn new(mean: f64, sd: f64) -> Result<Self, OutOfRange> {
         Ok(Self {
             mean: within(
-                "the mean of ln(dry-matter fraction)",
+                say!("what-mean-of-log-dry-matter"),
                 mean,
                 -6.0,
                 -0.01,
-                "between -6 and -0.01",
+                Unit::None,
             )?,
             sd: within(
-                "the spread of ln(dry-matter fraction)",
+                say!("what-spread-of-log-dry-matter"),
                 sd,
                 0.001,
                 1.5,
-                "between 0.001 and 1.5",
+                Unit::None,
             )?,
         })
+    }
+
+    /// From the water that a maker found in their own plants, per cent on wet basis: the usual figure, and the least
+    /// and the most as a 90 % interval.
+    ///
+    /// # Errors
+    /// [`OutOfRange`] for figures that do not rise or lie outside 1 to 99 %.
+    pub fn of_own_water(percent: Interval) -> Result<Self, OutOfRange> {
+        let ln_dry = |what, percent, least, most| {
+            let inside = within(what, percent, least, most, Unit::Percent)?;
+            Ok::<f64, OutOfRange>(libm::log(1.0 - inside / 100.0))
+        };
+        let mean = ln_dry(say!("what-usual-water"), percent.value, 1.0, 99.0)?;
+        let driest = ln_dry(say!("what-least-water"), percent.low, 1.0, percent.value)?;
+        let wettest = ln_dry(say!("what-most-water"), percent.high, percent.value, 99.0)?;
+        let sd = (driest - wettest) / (2.0 * Z90);
+        Self::new(mean, sd.max(OWN_SD))
     }
 
     /// The mean of ln(dry-matter fraction).
@@ -102,6 +123,35 @@ impl DryMatterPrior {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn own_water_comes_back_as_it_was_given() {
+        // Worked by hand: 75 % water is 25 % dry matter, 70 and 80 % are 30 and 20 %; ln(30/20) / (2 x 1.644854) is 0.12325.
+        let own = Interval {
+            low: 70.0,
+            value: 75.0,
+            high: 80.0,
+        };
+        let prior = DryMatterPrior::of_own_water(own).unwrap();
+        assert!((prior.mean() - -1.386_294).abs() < 1e-6);
+        assert!((prior.sd() - 0.123_25).abs() < 1e-4);
+        assert!((prior.fresh_water_wet_percent().value - 75.0).abs() < 1e-9);
+        for (low, value, high) in [
+            (0.5, 75.0, 80.0),
+            (70.0, 75.0, 99.5),
+            (76.0, 75.0, 80.0),
+            (70.0, 75.0, 74.0),
+        ] {
+            assert!(DryMatterPrior::of_own_water(Interval { low, value, high }).is_err());
+        }
+        assert!(
+            DryMatterPrior::of_own_water(Interval {
+                low: f64::NAN,
+                ..own
+            })
+            .is_err()
+        );
+    }
 
     #[test]
     fn a_new_user_knows_less_than_the_table() {

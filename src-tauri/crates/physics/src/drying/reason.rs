@@ -1,7 +1,9 @@
 //! Why an estimate says what it says, or cannot say.
 
 /// A reason beside an estimate, as a code; its sentence stands in the catalogue.
-#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, PartialOrd, Ord, Hash, serde::Serialize)]
+#[serde(rename_all = "snake_case")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(rename = "DryingReason"))]
 pub enum Reason {
     /// No weigh-in that counts yet.
     NotWeighedYet,

@@ -4,6 +4,7 @@ use crate::{
     error::{OutOfRange, within},
     quantity::Mass,
 };
+use message::{Unit, say};
 use uom::si::mass::gram;
 
 /// SD of one reading from play and drift, as a share of the scale step; engineering default.
@@ -30,25 +31,27 @@ impl OvenSample {
     /// or a dry mass that is not above the step and below the fresh mass.
     pub fn new(fresh: Mass, dry: Mass, scale_step: Mass) -> Result<Self, OutOfRange> {
         let fresh_g = within(
-            "the fresh mass of the sample",
+            say!("what-fresh-mass-of-the-sample"),
             fresh.get::<gram>(),
             0.5,
             5000.0,
-            "between 0.5 and 5000 g",
+            Unit::Gram,
         )?;
         let scale_step_g = within(
-            "the scale step",
+            say!("what-scale-step"),
             scale_step.get::<gram>(),
             0.001,
             100.0,
-            "between 0.001 and 100 g",
+            Unit::Gram,
         )?;
         let dry_g = dry.get::<gram>();
         if !(dry_g.is_finite() && dry_g >= scale_step_g && dry_g < fresh_g) {
             return Err(OutOfRange {
-                quantity: "the dry mass of the sample",
+                what: say!("what-dry-mass-of-the-sample"),
                 value: dry_g,
-                allowed: "at least one scale step and less than its fresh mass, in g",
+                low: scale_step_g,
+                high: fresh_g,
+                unit: Unit::Gram,
             });
         }
         Ok(Self {

@@ -10,72 +10,27 @@ use crate::{
     interval::Interval,
     quantity::ThermodynamicTemperature,
 };
+use message::{Unit, say};
 use uom::si::thermodynamic_temperature::degree_celsius;
 
-/// A sorption isotherm with its coefficients.
+/// The modified Oswin isotherm with its coefficients: `M = (A + B T) / (1/RH - 1)^(1/C)`.
 ///
 /// Source: ASAE D245.5 (2001) as restated in a public code file that cites it (secondary).
 #[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Isotherm {
-    /// Modified Henderson: `M = (-ln(1 - RH) / (A (T + C)))^(1/B)`.
-    Henderson {
-        /// Coefficient A.
-        a: f64,
-        /// Coefficient B.
-        b: f64,
-        /// Coefficient C, C.
-        c: f64,
-    },
-    /// Modified Chung and Pfost: `M = -(1/B) ln(-(T + C) ln(RH) / A)`.
-    ChungPfost {
-        /// Coefficient A.
-        a: f64,
-        /// Coefficient B.
-        b: f64,
-        /// Coefficient C, C.
-        c: f64,
-    },
-    /// Modified Halsey: `M = (-exp(A + B T) / ln RH)^(1/C)`.
-    Halsey {
-        /// Coefficient A.
-        a: f64,
-        /// Coefficient B, 1/C.
-        b: f64,
-        /// Coefficient C.
-        c: f64,
-    },
-    /// Modified Oswin: `M = (A + B T) / (1/RH - 1)^(1/C)`.
-    Oswin {
-        /// Coefficient A.
-        a: f64,
-        /// Coefficient B, 1/C.
-        b: f64,
-        /// Coefficient C.
-        c: f64,
-    },
-    /// Guggenheim, Anderson and de Boer: `M = Mm C K aw / ((1 - K aw)(1 - K aw + C K aw))`; no temperature.
-    Gab {
-        /// Monolayer moisture Mm, in the unit of the result.
-        monolayer: f64,
-        /// Coefficient C.
-        c: f64,
-        /// Coefficient K.
-        k: f64,
-    },
+pub struct Oswin {
+    /// Coefficient A.
+    pub a: f64,
+    /// Coefficient B, 1/C.
+    pub b: f64,
+    /// Coefficient C.
+    pub c: f64,
 }
 
 /// Herb leaf, an engineering default that was not published: tied to lemon balm leaf,
 /// 12.4 % on dry basis at 25 C (Argyropoulos et al. 2012, abstract), at RH 0.60 (from memory).
-pub const HERB_LEAF: Isotherm = Isotherm::Oswin {
+pub const HERB_LEAF: Oswin = Oswin {
     a: 11.43,
     b: -0.05,
-    c: 2.06,
-};
-
-/// Herb stem: [`HERB_LEAF`] times 11.3/12.4, lemon balm stem to leaf (same abstract).
-pub const HERB_STEM: Isotherm = Isotherm::Oswin {
-    a: 10.42,
-    b: -0.0456,
     c: 2.06,
 };
 
@@ -86,7 +41,7 @@ pub(crate) const LOT_SD: f64 = 0.12;
 /// (51.78 % on dry basis at 90 %), so it says nothing there.
 pub const HERB_HIGHEST_HUMIDITY: f64 = 0.80;
 
-impl Isotherm {
+impl Oswin {
     /// The moisture, in the unit of the coefficients (mostly per cent on dry basis), at which
     /// the plant neither gains nor loses water.
     ///
@@ -96,11 +51,11 @@ impl Isotherm {
     /// [`OutOfRange`] for humidity outside 0.01-0.99, where the equations run to zero or infinity.
     ///
     /// ```
-    /// use physics::{drying::{RelativeHumidity, sorption::Isotherm}, quantity::celsius};
-    /// // Soybean at 60 F and 80 %: 22.33 % on dry basis.
-    /// let soybean = Isotherm::Halsey { a: 2.87, b: -0.0054, c: 1.38 };
-    /// let moisture = soybean.moisture(RelativeHumidity::new(0.8)?, celsius(15.56))?;
-    /// assert!((moisture / 22.33 - 1.0).abs() < 1e-3);
+    /// use physics::{drying::{RelativeHumidity, sorption::Oswin}, quantity::celsius};
+    /// // Shelled corn at 15 C and 50 %: 13.7754 % on dry basis.
+    /// let corn = Oswin { a: 15.303, b: -0.10184, c: 3.0358 };
+    /// let moisture = corn.moisture(RelativeHumidity::new(0.5)?, celsius(15.0))?;
+    /// assert!((moisture / 13.7754 - 1.0).abs() < 1e-5);
     /// # Ok::<(), physics::OutOfRange>(())
     /// ```
     pub fn moisture(
@@ -109,22 +64,14 @@ impl Isotherm {
         temperature: ThermodynamicTemperature,
     ) -> Result<f64, OutOfRange> {
         let rh = within(
-            "the relative humidity",
+            say!("what-relative-humidity"),
             100.0 * humidity.get(),
             1.0,
             99.0,
-            "between 1 and 99 %",
+            Unit::Percent,
         )? / 100.0;
         let t = temperature.get::<degree_celsius>();
-        Ok(match self {
-            Self::Henderson { a, b, c } => libm::pow(-libm::log1p(-rh) / (a * (t + c)), 1.0 / b),
-            Self::ChungPfost { a, b, c } => -libm::log(-(t + c) * libm::log(rh) / a) / b,
-            Self::Halsey { a, b, c } => libm::pow(-libm::exp(a + b * t) / libm::log(rh), 1.0 / c),
-            Self::Oswin { a, b, c } => (a + b * t) * libm::pow(rh / (1.0 - rh), 1.0 / c),
-            Self::Gab { monolayer, c, k } => {
-                monolayer * c * k * rh / ((1.0 - k * rh) * (1.0 - k * rh + c * k * rh))
-            }
-        })
+        Ok((self.a + self.b * t) * libm::pow(rh / (1.0 - rh), 1.0 / self.c))
     }
 }
 

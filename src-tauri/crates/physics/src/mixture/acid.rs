@@ -7,6 +7,7 @@ use crate::{
     quantity::{MassDensity, kg_per_m3},
 };
 use libm::{log10, pow, sqrt};
+use message::{Unit, say};
 
 /// Molar mass of acetic acid, g/mol.
 pub(crate) const MOLAR_MASS: f64 = 60.052;
@@ -33,11 +34,11 @@ impl Acidity {
     /// [`OutOfRange`] outside 0 to 30 g per 100 mL.
     pub fn new(grams_per_100_ml: f64) -> Result<Self, OutOfRange> {
         within(
-            "the acidity",
+            say!("what-acidity"),
             grams_per_100_ml,
             0.0,
             30.0,
-            "between 0 and 30 g per 100 mL",
+            Unit::GramPer100Ml,
         )
         .map(Self)
     }
@@ -57,13 +58,7 @@ impl Acidity {
 ///
 /// *Source*: a polynomial through CRC Handbook, 102nd ed., Concentrative Properties, above OIML water.
 pub fn density_at_20(w: MassFraction) -> Result<MassDensity, OutOfRange> {
-    within(
-        "the acid",
-        w.percent(),
-        0.0,
-        80.0,
-        "between 0 and 80 % by mass",
-    )?;
+    within(say!("what-acid"), w.percent(), 0.0, 80.0, Unit::PercentMass)?;
     Ok(kg_per_m3(rho(w.get(), 20.0)))
 }
 
@@ -81,17 +76,6 @@ pub fn density_at_20(w: MassFraction) -> Result<MassDensity, OutOfRange> {
 /// ```
 pub fn plain_ph(acidity: Acidity) -> Option<f64> {
     ph(acidity.0)
-}
-
-/// The share of acetic acid that is undissociated, the form that preserves: `1 / (1 + 10^(pH - pKa))`.
-///
-/// # Errors
-/// [`OutOfRange`] for a pH outside 0 to 14.
-///
-/// *Source*: the definition of pKa, 4.756 at 25 C.
-pub fn undissociated_share(ph: f64) -> Result<f64, OutOfRange> {
-    let ph = within("the pH", ph, 0.0, 14.0, "between 0 and 14")?;
-    Ok(1.0 / (1.0 + pow(10.0, ph - PKA)))
 }
 
 /// pH from grams per 100 mL.

@@ -13,9 +13,11 @@ use crate::{
     quantity::{ThermodynamicTemperature, degrees_celsius},
 };
 use libm::{exp, log};
+use message::{Unit, say};
 
 /// Water activity by both mixing rules.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, serde::Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct WaterActivity {
     /// The higher of the two rules, never below either: keeping is judged by this.
     pub highest: Interval,
@@ -25,6 +27,7 @@ pub struct WaterActivity {
     pub by_norrish: Interval,
     /// What keeping is judged by: `highest`, with the doubt of a mixture above it whatever is dissolved, so that a
     /// little more of a solute can never count against a liquid.
+    #[serde(skip)]
     pub judged: Interval,
 }
 
@@ -57,11 +60,11 @@ pub fn water_activity(
     temperature: ThermodynamicTemperature,
 ) -> Result<WaterActivity, Unmixable> {
     let t = within(
-        "the temperature",
+        say!("what-temperature"),
         degrees_celsius(temperature),
         -20.0,
         60.0,
-        "between -20 and 60 C",
+        Unit::Celsius,
     )?;
     if liquid.liquid_g() <= 0.0 {
         return Err(Unmixable::NoLiquid);

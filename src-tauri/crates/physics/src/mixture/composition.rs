@@ -4,6 +4,7 @@ use crate::{
     error::{OutOfRange, within},
     quantity::{Mass, grams, grams_of},
 };
+use message::{Unit, say};
 
 /// Everything that the engine conserves.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -71,13 +72,7 @@ impl Composition {
     /// # Errors
     /// [`OutOfRange`] outside 0 to 1 000 000 g.
     pub fn with(self, component: Component, mass: Mass) -> Result<Self, OutOfRange> {
-        let mass = within(
-            "the mass",
-            grams_of(mass),
-            0.0,
-            1e6,
-            "between 0 and 1 000 000 g",
-        )?;
+        let mass = within(say!("what-mass"), grams_of(mass), 0.0, 1e6, Unit::Gram)?;
         Ok(self.plus(component, mass))
     }
 

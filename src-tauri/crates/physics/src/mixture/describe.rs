@@ -5,7 +5,7 @@ use super::{
     activity::{self, WaterActivity},
     composition::{Component, Composition},
     ethanol, flash, free_water, glycerol,
-    ingredient::Kind,
+    item::Kind,
     pour::{Plant, Pour},
     remark::Remark,
     sugar,
@@ -23,7 +23,8 @@ const SAMPLES: usize = 9;
 
 /// A liquid. Plant water has joined it, dry matter has not; oil is a phase of its own and no part of it, and so is
 /// sugar that does not dissolve.
-#[derive(Debug, Clone, PartialEq)]
+#[derive(Debug, Clone, PartialEq, serde::Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub struct Liquid {
     /// Mass, g.
     pub mass_g: Interval,
@@ -42,6 +43,7 @@ pub struct Liquid {
     /// Ethanol, g.
     pub ethanol_g: Interval,
     /// Ethanol in a millilitre at 20 C, g.
+    #[serde(skip)]
     pub ethanol_g_per_ml: Interval,
     /// Glycerol, % by mass.
     pub glycerol_percent_mass: Interval,
@@ -60,16 +62,21 @@ pub struct Liquid {
     /// Absolute ethanol that this needs to keep, mL; 0 where nothing is left over.
     pub alcohol_to_keep_ml: Interval,
     /// Absolute ethanol in the free water, % of its volume; 100 where nothing is free.
+    #[serde(skip)]
     pub alcohol_in_free_water_percent: Interval,
     /// How much of the water sugar, glycerin and alcohol keep together, %; from 100 all of it.
+    #[serde(skip)]
     pub water_kept_percent: Interval,
     /// Sugar that stays at the bottom and is no part of the other figures, g.
+    #[serde(skip)]
     pub undissolved_sugar_g: Interval,
     /// Flash point, C; none under 20 % vol.
     pub flash_point_c: Option<Interval>,
     /// What it is made of, at the likeliest moisture; oil and dry matter stand beside the liquid.
+    #[serde(skip)]
     pub composition: Composition,
     /// What the reader of these figures should know.
+    #[serde(skip)]
     pub remarks: Vec<Remark>,
 }
 
@@ -127,7 +134,7 @@ pub fn describe(
     let came_as = CameAs {
         crystals_g: pours
             .iter()
-            .filter(|pour| pour.ingredient().kind() == Kind::Sugar)
+            .filter(|pour| matches!(pour.ingredient().kind(), Kind::Sugar {}))
             .map(Pour::grams)
             .sum(),
         honey_g: pours
@@ -163,20 +170,21 @@ pub fn describe(
 
 fn refuse_temperature(liquid: &Composition, t: f64) -> Result<(), Unmixable> {
     let has = |component| liquid.grams(component) > 0.0;
-    let (low, high, allowed) =
+    let (low, high) =
         if has(Component::Glycerol) || (has(Component::Ethanol) && liquid.sugars_g() > 0.0) {
-            (0.0, 40.0, "between 0 and 40 C")
+            (0.0, 40.0)
         } else if has(Component::Ethanol) {
-            (-20.0, 40.0, "between -20 and 40 C")
+            (-20.0, 40.0)
         } else {
-            (0.0, 100.0, "between 0 and 100 C")
+            (0.0, 100.0)
         };
     if t.is_finite() && (low..=high).contains(&t) {
         Ok(())
     } else {
         Err(Unmixable::TooColdOrHot {
             celsius: t,
-            allowed,
+            low,
+            high,
         })
     }
 }

@@ -6,6 +6,7 @@ use crate::{
     fraction::Strength,
     quantity::{ThermodynamicTemperature, Volume, degrees_celsius, millilitres, millilitres_of},
 };
+use message::{Unit, say};
 
 /// A spirit brought down with water. All volumes are at the reference temperature.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -114,31 +115,31 @@ pub fn blend(
 
 fn reference_temperature(t: ThermodynamicTemperature) -> Result<f64, Unmixable> {
     Ok(within(
-        "the temperature",
+        say!("what-temperature"),
         degrees_celsius(t),
         -20.0,
         40.0,
-        "between -20 and 40 C",
+        Unit::Celsius,
     )?)
 }
 
 fn measured(volume: Volume) -> Result<f64, Unmixable> {
     Ok(within(
-        "the volume",
+        say!("what-volume"),
         millilitres_of(volume),
         0.0,
         1e6,
-        "between 0 and 1 000 000 mL",
+        Unit::Millilitre,
     )?)
 }
 
 fn downwards(from: Strength, to: Strength) -> Result<(), Unmixable> {
     within(
-        "the wanted strength",
+        say!("what-wanted-strength"),
         to.percent(),
         f64::MIN_POSITIVE,
         from.percent(),
-        "above 0 and at most the strength of the spirit, in % vol",
+        Unit::PercentVol,
     )?;
     Ok(())
 }

@@ -8,15 +8,13 @@ use crate::{
     fraction::{MassFraction, Strength},
     quantity::{
         Mass, MassDensity, ThermodynamicTemperature, Volume, celsius, degrees_celsius, grams,
-        kg_per_m3, kg_per_m3_of, millilitres_of,
+        kg_per_m3, millilitres_of,
     },
 };
+use message::{Unit, say};
 
 /// Density of pure ethanol at 20 C, kg/m3 (the OIML table value; the formula gives the same).
 pub(crate) const PURE_AT_20: f64 = 789.24;
-
-/// Density of air that a hydrometer table subtracts, kg/m3.
-const AIR: f64 = 1.22;
 
 /// 60 F in C, where US proof is defined.
 pub(crate) const SIXTY_FAHRENHEIT: f64 = 140.0 / 9.0;
@@ -52,31 +50,6 @@ pub fn sixty_fahrenheit() -> ThermodynamicTemperature {
 pub fn density(p: MassFraction, t: ThermodynamicTemperature) -> Result<MassDensity, OutOfRange> {
     let t = formula_temperature(t)?;
     Ok(kg_per_m3(rho(p.get(), t)))
-}
-
-/// Ethanol mass fraction of the ethanol-water whose density at `t` is `density`.
-///
-/// *Valid for* -20 to 40 C.
-///
-/// # Errors
-/// [`OutOfRange`] when no ethanol-water has that density at that temperature.
-///
-/// *Source*: inverse of OIML R 22 (1975); the density falls strictly with `p`, so the root is unique.
-pub fn mass_fraction_from_density(
-    density: MassDensity,
-    t: ThermodynamicTemperature,
-) -> Result<MassFraction, OutOfRange> {
-    let t = formula_temperature(t)?;
-    let wanted = within(
-        "the density of the spirit",
-        kg_per_m3_of(density),
-        rho(1.0, t),
-        rho(0.0, t),
-        "between those of pure ethanol and pure water at that temperature, in kg/m3",
-    )?;
-    let start = (rho(0.0, t) - wanted) / (rho(0.0, t) - rho(1.0, t));
-    let (p, _) = root(t, |_, rho, slope| (wanted - rho, -slope), start);
-    MassFraction::new(p)
 }
 
 /// Mass fraction of a spirit labelled `strength` at the reference temperature (20 C, or 60 F for US labels).
@@ -131,28 +104,13 @@ pub fn ethanol_in(volume: Volume, strength: Strength) -> Mass {
     grams(millilitres_of(volume) * strength.get() * PURE_AT_20 / 1000.0)
 }
 
-/// Specific gravity as a hydrometer table prints it, weighed in air: `(rho - 1.22) / (rho_w - 1.22)`,
-/// liquid and water at the same temperature.
-///
-/// # Errors
-/// [`OutOfRange`] when the temperature is outside -20 to 40 C.
-///
-/// *Source*: 27 CFR 30.66 usage; buoyancy of air at 1.22 kg/m3.
-pub fn specific_gravity_in_air(
-    p: MassFraction,
-    t: ThermodynamicTemperature,
-) -> Result<f64, OutOfRange> {
-    let t = formula_temperature(t)?;
-    Ok((rho(p.get(), t) - AIR) / (rho(0.0, t) - AIR))
-}
-
 fn formula_temperature(t: ThermodynamicTemperature) -> Result<f64, OutOfRange> {
     within(
-        "the temperature",
+        say!("what-temperature"),
         degrees_celsius(t),
         -20.0,
         40.0,
-        "between -20 and 40 C",
+        Unit::Celsius,
     )
 }
 

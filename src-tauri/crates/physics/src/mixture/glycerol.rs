@@ -7,6 +7,7 @@ use crate::{
 };
 use core::f64::consts::PI;
 use libm::{pow, sin};
+use message::{Unit, say};
 
 /// Molar mass of glycerol, g/mol.
 pub(crate) const MOLAR_MASS: f64 = 92.094;
@@ -40,11 +41,11 @@ pub(crate) const OFF_OUTSIDE_FITTED: f64 = 0.0025;
 /// ```
 pub fn density(w: MassFraction, t: ThermodynamicTemperature) -> Result<MassDensity, OutOfRange> {
     let t = within(
-        "the temperature",
+        say!("what-temperature"),
         degrees_celsius(t),
         0.0,
         40.0,
-        "between 0 and 40 C",
+        Unit::Celsius,
     )?;
     Ok(kg_per_m3(rho(w.get(), t)))
 }

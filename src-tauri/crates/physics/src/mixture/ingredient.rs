@@ -4,6 +4,7 @@ use super::{
     acid::{self, Acidity},
     composition::{Component, Composition},
     ethanol,
+    item::Kind,
     oil::Oil,
     pour::amount,
     sugar, volume, water,
@@ -13,6 +14,7 @@ use crate::{
     fraction::{MassFraction, Strength},
     quantity::{Mass, MassDensity, grams_of, kg_per_m3, kg_per_m3_of},
 };
+use message::{Unit, say};
 
 /// Share of fructose in the solids of honey, the rest counted as glucose.
 ///
@@ -22,58 +24,6 @@ const HONEY_FRUCTOSE: f64 = 0.54;
 /// Share of fructose in the sugars of wine and juice, the rest counted as glucose
 /// (common practice, no source).
 const FRUIT_FRUCTOSE: f64 = 0.5;
-
-/// The kind of an ingredient and the figures on its label.
-#[derive(Debug, Clone, Copy, PartialEq)]
-pub enum Kind {
-    /// Water.
-    Water,
-    /// Ethanol and water.
-    Spirit {
-        /// Strength at 20 C.
-        strength: Strength,
-    },
-    /// Glycerol and water.
-    Glycerin {
-        /// Glycerol by mass.
-        purity: MassFraction,
-    },
-    /// Acetic acid and water.
-    Vinegar {
-        /// Acidity at 20 C.
-        acidity: Acidity,
-    },
-    /// Ethanol, glucose, fructose, acid and water.
-    Wine {
-        /// Strength at 20 C.
-        strength: Strength,
-        /// Residual sugar per volume at 20 C.
-        sugar: MassDensity,
-        /// Acidity as acetic acid.
-        acidity: Acidity,
-    },
-    /// Granulated sucrose.
-    Sugar,
-    /// Sucrose and water.
-    Syrup {
-        /// Sucrose by mass (Brix).
-        sugar: MassFraction,
-    },
-    /// Fructose, glucose and water.
-    Honey {
-        /// Water by mass.
-        water: MassFraction,
-    },
-    /// Glucose, fructose, acid and water.
-    Juice {
-        /// Sugars by mass (Brix).
-        sugar: MassFraction,
-        /// Acidity as acetic acid.
-        acidity: Acidity,
-    },
-    /// A carrier oil.
-    Oil(Oil),
-}
 
 /// Something that can be poured: its composition and how a volume of it is weighed.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -89,7 +39,7 @@ impl Ingredient {
     /// Water.
     pub fn water() -> Self {
         let unit = Composition::none().plus(Component::Water, 1.0);
-        Self::liquid(Kind::Water, unit)
+        Self::liquid(Kind::Water {}, unit)
     }
 
     /// A spirit of the strength on its label, % vol at 20 C.
@@ -98,7 +48,10 @@ impl Ingredient {
         let unit = Composition::none()
             .plus(Component::Ethanol, p)
             .plus(Component::Water, 1.0 - p);
-        Self::liquid(Kind::Spirit { strength }, unit)
+        let kind = Kind::Spirit {
+            strength_percent_vol: strength.percent(),
+        };
+        Self::liquid(kind, unit)
     }
 
     /// Glycerin of the stated purity by mass; the rest is water.
@@ -107,7 +60,10 @@ impl Ingredient {
         let unit = Composition::none()
             .plus(Component::Glycerol, w)
             .plus(Component::Water, 1.0 - w);
-        Self::liquid(Kind::Glycerin { purity }, unit)
+        let kind = Kind::Glycerin {
+            purity_percent_mass: purity.percent(),
+        };
+        Self::liquid(kind, unit)
     }
 
     /// Vinegar of the stated acidity: acetic acid and water.
@@ -116,7 +72,10 @@ impl Ingredient {
         let unit = Composition::none()
             .plus(Component::AceticAcid, w)
             .plus(Component::Water, 1.0 - w);
-        Self::liquid(Kind::Vinegar { acidity }, unit)
+        let kind = Kind::Vinegar {
+            acidity_g_per_100ml: acidity.grams_per_100_ml(),
+        };
+        Self::liquid(kind, unit)
     }
 
     /// Wine, of which 1 mL holds exactly the stated ethanol, sugar and acid at 20 C.
@@ -129,25 +88,25 @@ impl Ingredient {
         acidity: Acidity,
     ) -> Result<Self, OutOfRange> {
         within(
-            "the strength of the wine",
+            say!("what-strength-of-the-wine"),
             strength.percent(),
             0.0,
             25.0,
-            "between 0 and 25 % vol",
+            Unit::PercentVol,
         )?;
         let per_l = within(
-            "the sugar in the wine",
+            say!("what-sugar-in-the-wine"),
             kg_per_m3_of(sugar),
             0.0,
             400.0,
-            "between 0 and 400 g per litre",
+            Unit::GramPerLitre,
         )?;
         let acid = within(
-            "the acidity of the wine",
+            say!("what-acidity-of-the-wine"),
             acidity.grams_per_100_ml(),
             0.0,
             3.0,
-            "between 0 and 3 g per 100 mL",
+            Unit::GramPer100Ml,
         )?;
         let solutes = Composition::none()
             .plus(
@@ -159,9 +118,9 @@ impl Ingredient {
             .plus(Component::AceticAcid, acid / 100.0);
         Ok(Self::filled_up(
             Kind::Wine {
-                strength,
-                sugar,
-                acidity,
+                strength_percent_vol: strength.percent(),
+                sugar_g_per_l: kg_per_m3_of(sugar),
+                acidity_g_per_100ml: acidity.grams_per_100_ml(),
             },
             solutes,
         ))
@@ -171,7 +130,7 @@ impl Ingredient {
     /// and all: 0.845 g (common practice, no source); weigh it where it matters.
     pub fn sugar() -> Self {
         Self {
-            kind: Kind::Sugar,
+            kind: Kind::Sugar {},
             unit: Composition::none().plus(Component::Sucrose, 1.0),
             grams_per_ml: sugar::GRANULATED / 1000.0,
         }
@@ -183,17 +142,20 @@ impl Ingredient {
     /// [`OutOfRange`] above 85 %, where the density formula ends.
     pub fn syrup(sugar: MassFraction) -> Result<Self, OutOfRange> {
         let w = within(
-            "the sugar in the syrup",
+            say!("what-sugar-in-the-syrup"),
             sugar.percent(),
             0.0,
             85.0,
-            "between 0 and 85 % by mass",
+            Unit::PercentMass,
         )?;
         let w = w / 100.0;
         let unit = Composition::none()
             .plus(Component::Sucrose, w)
             .plus(Component::Water, 1.0 - w);
-        Ok(Self::liquid(Kind::Syrup { sugar }, unit))
+        let kind = Kind::Syrup {
+            sugar_percent_mass: sugar.percent(),
+        };
+        Ok(Self::liquid(kind, unit))
     }
 
     /// Honey of the stated water content; its solids are taken as 54 parts fructose to 46 glucose.
@@ -202,18 +164,21 @@ impl Ingredient {
     /// [`OutOfRange`] outside 10 to 25 % water.
     pub fn honey(water: MassFraction) -> Result<Self, OutOfRange> {
         within(
-            "the water in the honey",
+            say!("what-water-in-the-honey"),
             water.percent(),
             10.0,
             25.0,
-            "between 10 and 25 % by mass",
+            Unit::PercentMass,
         )?;
         let solids = 1.0 - water.get();
         let unit = Composition::none()
             .plus(Component::Water, water.get())
             .plus(Component::Fructose, HONEY_FRUCTOSE * solids)
             .plus(Component::Glucose, (1.0 - HONEY_FRUCTOSE) * solids);
-        Ok(Self::liquid(Kind::Honey { water }, unit))
+        let kind = Kind::Honey {
+            water_percent_mass: water.percent(),
+        };
+        Ok(Self::liquid(kind, unit))
     }
 
     /// Juice of the stated sugars by mass and acidity; its sugars are taken as half glucose, half
@@ -223,18 +188,18 @@ impl Ingredient {
     /// [`OutOfRange`] above 75 % sugar or 10 g of acid per 100 mL.
     pub fn juice(sugar: MassFraction, acidity: Acidity) -> Result<Self, OutOfRange> {
         let w = within(
-            "the sugar in the juice",
+            say!("what-sugar-in-the-juice"),
             sugar.percent(),
             0.0,
             75.0,
-            "between 0 and 75 % by mass",
+            Unit::PercentMass,
         )?;
         let acid = within(
-            "the acidity of the juice",
+            say!("what-acidity-of-the-juice"),
             acidity.grams_per_100_ml(),
             0.0,
             10.0,
-            "between 0 and 10 g per 100 mL",
+            Unit::GramPer100Ml,
         )?;
         let mut share = acid / 100.0;
         let composed = |share: f64| {
@@ -249,7 +214,10 @@ impl Ingredient {
             share = acid / 100.0 * volume::millilitres(&composed(share), 20.0);
         }
         Ok(Self::liquid(
-            Kind::Juice { sugar, acidity },
+            Kind::Juice {
+                sugar_percent_mass: sugar.percent(),
+                acidity_g_per_100ml: acidity.grams_per_100_ml(),
+            },
             composed(share),
         ))
     }
@@ -278,11 +246,9 @@ impl Ingredient {
     /// # Errors
     /// [`OutOfRange`] outside 0 to 1 000 000 g.
     pub fn composition(&self, mass: Mass) -> Result<Composition, OutOfRange> {
-        Ok(self.unit.scaled(amount(
-            "the mass",
-            grams_of(mass),
-            "between 0 and 1 000 000 g",
-        )?))
+        Ok(self
+            .unit
+            .scaled(amount(say!("what-mass"), grams_of(mass), Unit::Gram)?))
     }
 
     pub(crate) fn unit(&self) -> &Composition {
@@ -293,7 +259,8 @@ impl Ingredient {
         self.grams_per_ml
     }
 
-    fn liquid(kind: Kind, unit: Composition) -> Self {
+    /// A liquid of which 1 g is `unit`.
+    pub(super) fn liquid(kind: Kind, unit: Composition) -> Self {
         Self {
             kind,
             unit,
@@ -302,7 +269,7 @@ impl Ingredient {
     }
 
     /// The liquid of which 1 mL at 20 C holds `solutes` (g) and is otherwise water.
-    fn filled_up(kind: Kind, solutes: Composition) -> Self {
+    pub(super) fn filled_up(kind: Kind, solutes: Composition) -> Self {
         let mut water_g = 1.0 - solutes.liquid_g();
         for _ in 0..30 {
             let short = 1.0 - volume::millilitres(&solutes.plus(Component::Water, water_g), 20.0);

@@ -6,7 +6,8 @@ use crate::{
     interval::Interval,
     quantity::{ThermodynamicTemperature, degrees_celsius},
 };
-use libm::{exp, pow};
+use libm::pow;
+use message::{Argument, Message, Unit, say};
 
 /// A carrier oil.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, Hash)]
@@ -29,6 +30,15 @@ pub enum Oil {
     Grapeseed,
     /// Apricot kernel oil.
     ApricotKernel,
+}
+
+/// That no oil has this key, and which keys there are.
+pub fn unknown(key: &str) -> Message {
+    say!(
+        "oil-unknown",
+        asked = Argument::own(key),
+        known = Argument::all_of(Oil::ALL.map(|oil| Argument::own(oil.key())))
+    )
 }
 
 impl Oil {
@@ -57,6 +67,21 @@ impl Oil {
             Self::Jojoba => "jojoba",
             Self::Grapeseed => "grapeseed",
             Self::ApricotKernel => "apricot kernel",
+        }
+    }
+
+    /// What it is called.
+    pub fn name(self) -> Message {
+        match self {
+            Self::Olive => say!("oil-olive"),
+            Self::Sunflower => say!("oil-sunflower"),
+            Self::HighOleicSunflower => say!("oil-high-oleic-sunflower"),
+            Self::SweetAlmond => say!("oil-sweet-almond"),
+            Self::Sesame => say!("oil-sesame"),
+            Self::FractionatedCoconut => say!("oil-fractionated-coconut"),
+            Self::Jojoba => say!("oil-jojoba"),
+            Self::Grapeseed => say!("oil-grapeseed"),
+            Self::ApricotKernel => say!("oil-apricot-kernel"),
         }
     }
 
@@ -98,40 +123,6 @@ impl Oil {
     }
 }
 
-/// How many times faster a reaction runs from one temperature to another, by Arrhenius.
-///
-/// `Q = exp(Ea/R (1/T1 - 1/T2))`; between temperatures 10 C apart this is Q10.
-///
-/// # Errors
-/// [`OutOfRange`] for an activation energy outside 0 to 200 kJ/mol or a temperature outside 0 to 150 C.
-///
-/// *Source*: the Arrhenius law; R = 8.314462618 J/(mol K).
-pub fn arrhenius_ratio(
-    activation_energy_kj_per_mol: f64,
-    from: ThermodynamicTemperature,
-    to: ThermodynamicTemperature,
-) -> Result<f64, OutOfRange> {
-    let energy = within(
-        "the activation energy",
-        activation_energy_kj_per_mol,
-        0.0,
-        200.0,
-        "between 0 and 200 kJ/mol",
-    )?;
-    let kelvin = |t| {
-        within(
-            "the temperature",
-            degrees_celsius(t),
-            0.0,
-            150.0,
-            "between 0 and 150 C",
-        )
-        .map(|t| t + 273.15)
-    };
-    let (from, to) = (kelvin(from)?, kelvin(to)?);
-    Ok(exp(energy * 1000.0 / 8.314462618 * (1.0 / from - 1.0 / to)))
-}
-
 /// How long an oil keeps at `t` when its label gives `months_at_20`: `months x 2^((20 C - t)/10)`.
 ///
 /// *Valid for* 5 to 40 C, dark and closed, with nothing fresh in it.
@@ -142,18 +133,18 @@ pub fn arrhenius_ratio(
 /// *Source*: Q10 = 2, between the 2.2 and 1.9 of a sixteen-laboratory study (58.2 and 46.8 kJ/mol).
 pub fn months_at(months_at_20: f64, t: ThermodynamicTemperature) -> Result<f64, OutOfRange> {
     let months = within(
-        "the shelf life at 20 C",
+        say!("what-shelf-life-at-20-c"),
         months_at_20,
         0.0,
         120.0,
-        "between 0 and 120 months",
+        Unit::Months,
     )?;
     let t = within(
-        "the storage temperature",
+        say!("what-storage-temperature"),
         degrees_celsius(t),
         5.0,
         40.0,
-        "between 5 and 40 C",
+        Unit::Celsius,
     )?;
     Ok(months * pow(2.0, (20.0 - t) / 10.0))
 }

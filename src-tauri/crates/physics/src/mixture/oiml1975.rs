@@ -7,7 +7,7 @@
 #![allow(clippy::excessive_precision)]
 
 /// `A_k`: the density at 20 C in powers of the mass fraction, kg/m3.
-pub const A: [f64; 12] = [
+pub(super) const A: [f64; 12] = [
     998.20123,
     -192.9769495,
     389.1238958,
@@ -23,7 +23,7 @@ pub const A: [f64; 12] = [
 ];
 
 /// `B_k`: the expansion of water in powers of `t - 20 C`, kg/m3.
-pub const B: [f64; 6] = [
+pub(super) const B: [f64; 6] = [
     -0.20618513,
     -0.0052682542,
     3.6130013e-05,
@@ -33,7 +33,7 @@ pub const B: [f64; 6] = [
 ];
 
 /// `C_ik`: powers of the mass fraction (from the first) that multiply `(t - 20 C)^i`, kg/m3.
-pub const C: [&[f64]; 5] = [&C1, &C2, &C3, &C4, &C5];
+pub(super) const C: [&[f64]; 5] = [&C1, &C2, &C3, &C4, &C5];
 
 const C1: [f64; 11] = [
     0.1693443461530087,

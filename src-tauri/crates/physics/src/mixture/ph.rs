@@ -6,6 +6,7 @@ use crate::{
     error::{OutOfRange, within},
     interval::Interval,
 };
+use message::{Unit, say};
 
 /// The highest pH at which acid protects a food, at equilibrium.
 ///
@@ -15,6 +16,7 @@ pub const ACID_PROTECTS_TO: f64 = 4.6;
 /// What a pH was read with.
 #[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize, serde::Deserialize)]
 #[serde(rename_all = "lowercase")]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum ReadWith {
     /// A strip of paper beside its colours.
     Strip,
@@ -51,7 +53,7 @@ impl PhReading {
     /// # Errors
     /// [`OutOfRange`] for a pH outside 0 to 14.
     pub fn new(value: f64, read_with: Option<ReadWith>) -> Result<Self, OutOfRange> {
-        let value = within("the pH", value, 0.0, 14.0, "between 0 and 14")?;
+        let value = within(say!("what-ph"), value, 0.0, 14.0, Unit::None)?;
         Ok(Self { value, read_with })
     }
 

@@ -1,15 +1,13 @@
 //! Amounts: of what is poured, and of the plant it is poured on.
 
-use super::{
-    ingredient::{Ingredient, Kind},
-    sugar, volume,
-};
+use super::{ingredient::Ingredient, item::Kind, sugar, volume};
 use crate::{
     error::{OutOfRange, within},
     fraction::WetBasis,
     interval::Interval,
     quantity::{Mass, Volume, grams, grams_of, millilitres, millilitres_of},
 };
+use message::{Message, Unit, say};
 
 /// The most of one thing that is ever weighed or measured, g or mL.
 pub const MOST_POURED: f64 = 1e6;
@@ -27,11 +25,7 @@ impl Pour {
     /// # Errors
     /// [`OutOfRange`] outside 0 to 1 000 000 g.
     pub fn weighed(ingredient: Ingredient, mass: Mass) -> Result<Self, OutOfRange> {
-        let grams = amount(
-            "the mass poured",
-            grams_of(mass),
-            "between 0 and 1 000 000 g",
-        )?;
+        let grams = amount(say!("what-mass-poured"), grams_of(mass), Unit::Gram)?;
         Ok(Self { ingredient, grams })
     }
 
@@ -41,9 +35,9 @@ impl Pour {
     /// [`OutOfRange`] outside 0 to 1 000 000 mL.
     pub fn measured(ingredient: Ingredient, volume: Volume) -> Result<Self, OutOfRange> {
         let ml = amount(
-            "the volume poured",
+            say!("what-volume-poured"),
             millilitres_of(volume),
-            "between 0 and 1 000 000 mL",
+            Unit::Millilitre,
         )?;
         Ok(Self {
             ingredient,
@@ -75,7 +69,7 @@ impl Pour {
     pub(crate) fn own_millilitres(&self, t: f64) -> f64 {
         match self.ingredient.kind() {
             Kind::Oil(_) => 0.0,
-            Kind::Sugar => 1000.0 * self.grams / sugar::CRYSTAL,
+            Kind::Sugar {} => 1000.0 * self.grams / sugar::CRYSTAL,
             _ if t == 20.0 => self.grams / self.ingredient.grams_per_ml(),
             _ => self.grams * volume::millilitres(self.ingredient.unit(), t),
         }
@@ -112,17 +106,13 @@ impl Plant {
         value: WetBasis,
         high: WetBasis,
     ) -> Result<Self, OutOfRange> {
-        let grams = amount(
-            "the mass of the plant",
-            grams_of(mass),
-            "between 0 and 1 000 000 g",
-        )?;
+        let grams = amount(say!("what-mass-of-the-plant"), grams_of(mass), Unit::Gram)?;
         within(
-            "the moisture",
+            say!("what-moisture"),
             value.percent(),
             low.percent(),
             high.percent(),
-            "between its own low and high ends, in % of the weight",
+            Unit::PercentMass,
         )?;
         Ok(Self {
             grams,
@@ -180,12 +170,8 @@ impl Plant {
     }
 }
 
-pub(crate) fn amount(
-    quantity: &'static str,
-    value: f64,
-    allowed: &'static str,
-) -> Result<f64, OutOfRange> {
-    within(quantity, value, 0.0, MOST_POURED, allowed)
+pub(crate) fn amount(what: Message, value: f64, unit: Unit) -> Result<f64, OutOfRange> {
+    within(what, value, 0.0, MOST_POURED, unit)
 }
 
 #[cfg(test)]
@@ -194,15 +180,20 @@ mod tests {
     use crate::fraction::{MassFraction, Strength};
 
     #[test]
-    fn nonsense_is_refused_in_a_sentence() {
-        let says = |refusal: OutOfRange| refusal.to_string();
+    fn nonsense_is_refused_with_its_range() {
+        let range = |refused: OutOfRange| (refused.what, refused.low, refused.high, refused.unit);
         assert_eq!(
-            says(Strength::from_percent(200.0).unwrap_err()),
-            "the strength must be between 0 and 100 % vol; 200 is not"
+            range(Strength::from_percent(200.0).unwrap_err()),
+            (say!("what-strength"), 0.0, 100.0, Unit::PercentVol)
         );
         assert_eq!(
-            says(Ingredient::honey(MassFraction::from_percent(30.0).unwrap()).unwrap_err()),
-            "the water in the honey must be between 10 and 25 % by mass; 30 is not"
+            range(Ingredient::honey(MassFraction::from_percent(30.0).unwrap()).unwrap_err()),
+            (
+                say!("what-water-in-the-honey"),
+                10.0,
+                25.0,
+                Unit::PercentMass
+            )
         );
         for bad in [-1.0, f64::NAN, 1e308, f64::INFINITY] {
             assert!(

@@ -1,5 +1,7 @@
 //! What the reader of a liquid's figures should know about them.
 
+use message::{Message, say};
+
 use super::{
     composition::{Component, Composition},
     glycerol, volume,
@@ -66,28 +68,16 @@ impl Remark {
     }
 
     /// The remark as a finished sentence.
-    pub fn text(self) -> &'static str {
+    pub fn text(self) -> Message {
         match self {
-            Self::VolumeIsEstimated => {
-                "More than one thing is dissolved here: volume and density are estimates good to about 1 %, and water activity, the higher of two rules, to about 0.03."
-            }
-            Self::AcidPhIsAFloor => {
-                "The pH is that of the plain acid; herbs and salts raise it, and only a measurement tells the real one."
-            }
-            Self::NoAcid => "No acid was poured, so there is no pH to give.",
-            Self::SugarUndissolved => {
-                "There is more sugar than this much water dissolves; what stays at the bottom preserves nothing."
-            }
-            Self::GlycerolOutsideFit => {
-                "The glycerin density formula was fitted from 15 to 30 C; outside that it may be off by 2.5 kg per cubic metre."
-            }
-            Self::MayFreeze => {
-                "Below 0 C these figures hold only as long as the liquid has not begun to freeze."
-            }
-            Self::OilLeftOut => "Oil floats apart and is no part of these figures.",
-            Self::SugarsOfHoneyOrFruit => {
-                "The sugars of honey, wine and juice are taken as glucose and fructose with the density that honey tables show."
-            }
+            Self::VolumeIsEstimated => say!("remark-volume-is-estimated"),
+            Self::AcidPhIsAFloor => say!("remark-acid-ph"),
+            Self::NoAcid => say!("remark-no-acid"),
+            Self::SugarUndissolved => say!("remark-sugar-undissolved"),
+            Self::GlycerolOutsideFit => say!("remark-glycerol-outside-fit"),
+            Self::MayFreeze => say!("remark-may-freeze"),
+            Self::OilLeftOut => say!("remark-oil-left-out"),
+            Self::SugarsOfHoneyOrFruit => say!("remark-sugars-of-honey"),
         }
     }
 

@@ -10,7 +10,7 @@ use crate::{
     fraction::MassFraction,
     quantity::{MassDensity, ThermodynamicTemperature, degrees_celsius, kg_per_m3},
 };
-use libm::log10;
+use message::{Unit, say};
 
 /// Molar mass of sucrose, g/mol.
 pub(crate) const SUCROSE_MOLAR_MASS: f64 = 342.297;
@@ -55,18 +55,18 @@ pub(crate) const HEXOSE_DOUBT: f64 = 0.003;
 /// ```
 pub fn density(w: MassFraction, t: ThermodynamicTemperature) -> Result<MassDensity, OutOfRange> {
     let t = within(
-        "the temperature",
+        say!("what-temperature"),
         degrees_celsius(t),
         0.0,
         100.0,
-        "between 0 and 100 C",
+        Unit::Celsius,
     )?;
     within(
-        "the sugar",
+        say!("what-sugar"),
         w.percent(),
         0.0,
         85.0,
-        "between 0 and 85 % by mass",
+        Unit::PercentMass,
     )?;
     Ok(kg_per_m3(rho(w.get(), t)))
 }
@@ -105,11 +105,11 @@ pub(crate) fn rho_of_mixed(w: f64, hexoses: f64, t: f64) -> f64 {
 /// 0, 10, 20, 25, 30, 40 and 50 C.
 pub fn solubility(t: ThermodynamicTemperature) -> Result<MassFraction, OutOfRange> {
     let t = within(
-        "the temperature",
+        say!("what-temperature"),
         degrees_celsius(t),
         0.0,
         50.0,
-        "between 0 and 50 C",
+        Unit::Celsius,
     )?;
     MassFraction::new(saturation(t))
 }
@@ -184,26 +184,4 @@ pub(crate) fn undissolved(liquid: &Composition, crystals: f64, t: f64) -> f64 {
         });
     let held = (sucrose - crystals - water * per_gram).max(0.0);
     (sucrose - held - solvent * less * per_gram).max(0.0)
-}
-
-/// Water in honey from its refractive index at 20 C.
-///
-/// `water % = (-0.2681 - log10(n - 1)) / 0.002243`; the constant is often misprinted as 1.73190,
-/// a logarithm's mantissa.
-///
-/// *Valid for* 13 to 25 % water (index 1.474 to 1.5045).
-///
-/// # Errors
-/// [`OutOfRange`] when the index is outside that range.
-///
-/// *Source*: Chataway's table as revised by Wedmore 1955.
-pub fn honey_water(refractive_index: f64) -> Result<MassFraction, OutOfRange> {
-    let n = within(
-        "the refractive index of the honey at 20 C",
-        refractive_index,
-        1.4735,
-        1.505,
-        "between 1.4735 and 1.505 (25 to 13 % water)",
-    )?;
-    MassFraction::from_percent((-0.2681 - log10(n - 1.0)) / 0.002243)
 }

@@ -1,36 +1,32 @@
 //! Why a mixture was refused.
 
+use std::fmt;
+
+use message::{Argument, Message, Unit, say};
+
 use crate::error::OutOfRange;
 
 /// A mixture that cannot be answered for.
-#[derive(Debug, Clone, PartialEq, thiserror::Error)]
+#[derive(Debug, Clone, PartialEq)]
 pub enum Unmixable {
     /// A figure outside its range.
-    #[error(transparent)]
-    OutOfRange(#[from] OutOfRange),
+    OutOfRange(OutOfRange),
     /// Neither a liquid nor a plant that brings water.
-    #[error(
-        "there is no liquid here; give at least one liquid, or a plant that holds water, with an amount above nothing"
-    )]
     NoLiquid,
-    /// A temperature at which one of the formulas says nothing.
-    #[error("the temperature must be {allowed} for this liquid; {celsius} C is not")]
+    /// A temperature at which one of the formulas says nothing; all in °C.
     TooColdOrHot {
-        /// The refused temperature, C.
+        /// The refused temperature.
         celsius: f64,
-        /// The range, as a phrase that follows "must be".
-        allowed: &'static str,
+        /// The least that this liquid's formulas cover.
+        low: f64,
+        /// The most.
+        high: f64,
     },
     /// Nothing on the shelf to reach a target with.
-    #[error("there is nothing to pour; name at least one liquid on the shelf")]
     NoStock,
     /// Plants to be covered, but no size.
-    #[error(
-        "say how much to make, as the volume at the end or the volume poured, or fix the amount of one liquid; the plants alone do not tell"
-    )]
     NoSize,
     /// More of an item asked for than there is.
-    #[error("exactly {exactly_ml} mL were asked for, but only {available_ml} mL are on the shelf")]
     MoreThanAvailable {
         /// Position of the item in the stock.
         index: usize,
@@ -40,8 +36,62 @@ pub enum Unmixable {
         available_ml: f64,
     },
     /// The solver gave up, which no input is known to cause.
-    #[error(
-        "these amounts could not be worked out; change one of the targets a little and try again"
-    )]
     Unsolved,
+}
+
+impl Unmixable {
+    /// A finished sentence.
+    pub fn message(&self) -> Message {
+        match self {
+            Self::OutOfRange(out) => out.message(),
+            Self::NoLiquid => say!("unmixable-no-liquid"),
+            Self::TooColdOrHot { celsius, low, high } => say!(
+                "unmixable-temperature",
+                low = Argument::exact(*low, Unit::None),
+                high = Argument::exact(*high, Unit::Celsius),
+                given = Argument::exact(*celsius, Unit::None),
+            ),
+            Self::NoStock => say!("unmixable-no-stock"),
+            Self::NoSize => say!("unmixable-no-size"),
+            Self::MoreThanAvailable {
+                exactly_ml,
+                available_ml,
+                ..
+            } => say!(
+                "unmixable-more-than-available",
+                wanted = Argument::exact(*exactly_ml, Unit::Millilitre),
+                there = Argument::exact(*available_ml, Unit::Millilitre),
+            ),
+            Self::Unsolved => say!("unmixable-unsolved"),
+        }
+    }
+}
+
+impl fmt::Display for Unmixable {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        self.message().fmt(out)
+    }
+}
+
+impl std::error::Error for Unmixable {}
+
+impl From<OutOfRange> for Unmixable {
+    fn from(out: OutOfRange) -> Self {
+        Self::OutOfRange(out)
+    }
+}
+
+impl From<Unmixable> for message::Failure {
+    fn from(error: Unmixable) -> Self {
+        let failure = Self::new(message::Code::Invalid, error.message());
+        match error {
+            Unmixable::TooColdOrHot { .. } => failure.at("temperature_c"),
+            Unmixable::NoStock => failure.at("stock"),
+            Unmixable::NoSize => failure.at("targets"),
+            Unmixable::MoreThanAvailable { index, .. } => {
+                failure.at(&format!("stock[{index}].exactly_ml"))
+            }
+            Unmixable::OutOfRange(_) | Unmixable::NoLiquid | Unmixable::Unsolved => failure,
+        }
+    }
 }

@@ -5,6 +5,7 @@ use crate::{
     error::{OutOfRange, within},
     quantity::{MassDensity, ThermodynamicTemperature, degrees_celsius, kg_per_m3},
 };
+use message::{Unit, say};
 
 /// Molar mass of water, g/mol.
 pub(crate) const MOLAR_MASS: f64 = 18.015;
@@ -26,11 +27,11 @@ pub(crate) const MOLAR_MASS: f64 = 18.015;
 /// ```
 pub fn density(t: ThermodynamicTemperature) -> Result<MassDensity, OutOfRange> {
     let t = within(
-        "the temperature",
+        say!("what-temperature"),
         degrees_celsius(t),
         0.0,
         100.0,
-        "between 0 and 100 C",
+        Unit::Celsius,
     )?;
     Ok(kg_per_m3(rho(t)))
 }

@@ -5,6 +5,7 @@ use crate::{
     mixture::{Ingredient, amount},
     quantity::{Volume, millilitres_of},
 };
+use message::{Unit, say};
 
 /// An ingredient with how much of it there is, and how much of it must be used.
 #[derive(Debug, Clone, Copy, PartialEq)]
@@ -30,11 +31,7 @@ impl StockItem {
     /// [`OutOfRange`] outside 0 to 1 000 000 mL.
     pub fn at_most(mut self, available: Volume) -> Result<Self, OutOfRange> {
         let ml = millilitres_of(available);
-        self.available_ml = Some(amount(
-            "what is left of it",
-            ml,
-            "between 0 and 1 000 000 mL",
-        )?);
+        self.available_ml = Some(amount(say!("what-available"), ml, Unit::Millilitre)?);
         Ok(self)
     }
 
@@ -44,11 +41,7 @@ impl StockItem {
     /// [`OutOfRange`] outside 0 to 1 000 000 mL.
     pub fn exactly(mut self, wanted: Volume) -> Result<Self, OutOfRange> {
         let ml = millilitres_of(wanted);
-        self.exactly_ml = Some(amount(
-            "the fixed amount",
-            ml,
-            "between 0 and 1 000 000 mL",
-        )?);
+        self.exactly_ml = Some(amount(say!("what-fixed-amount"), ml, Unit::Millilitre)?);
         Ok(self)
     }
 

@@ -6,6 +6,7 @@ use crate::{
     mixture::{Acidity, Liquid},
     quantity::{Volume, millilitres_of},
 };
+use message::{Unit, say};
 
 /// What is wanted; what is left out is free.
 #[derive(Debug, Clone, Copy, PartialEq, Default)]
@@ -25,35 +26,30 @@ pub struct Targets {
 }
 
 /// One of the [`Targets`].
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
+#[derive(Debug, Clone, Copy, PartialEq, Eq, serde::Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS))]
 pub enum Target {
     /// Strength, % vol.
+    #[serde(rename = "strength_percent_vol")]
     Strength,
     /// Glycerol, % by mass.
+    #[serde(rename = "glycerol_percent_mass")]
     Glycerol,
     /// Sugars, % by mass.
+    #[serde(rename = "sugar_percent_mass")]
     Sugar,
     /// Acidity, g per 100 mL.
+    #[serde(rename = "acidity_g_per_100ml")]
     Acidity,
     /// Volume at the end, mL.
+    #[serde(rename = "volume_ml")]
     Volume,
     /// Volume measured out, mL.
+    #[serde(rename = "poured_ml")]
     Poured,
 }
 
 impl Target {
-    /// Its name at the wire, which ends in its unit.
-    pub fn key(self) -> &'static str {
-        match self {
-            Self::Strength => "strength_percent_vol",
-            Self::Glycerol => "glycerol_percent_mass",
-            Self::Sugar => "sugar_percent_mass",
-            Self::Acidity => "acidity_g_per_100ml",
-            Self::Volume => "volume_ml",
-            Self::Poured => "poured_ml",
-        }
-    }
-
     /// How near counts as reached, in the target's unit: what a measuring jug can tell.
     fn tolerance(self, wanted: f64) -> f64 {
         match self {
@@ -66,7 +62,8 @@ impl Target {
 }
 
 /// A target that was missed.
-#[derive(Debug, Clone, Copy, PartialEq)]
+#[derive(Debug, Clone, Copy, PartialEq, serde::Serialize)]
+#[cfg_attr(feature = "ts", derive(ts_rs::TS), ts(rename = "MixtureShortfall"))]
 pub struct Shortfall {
     /// Which one.
     pub target: Target,
@@ -79,18 +76,12 @@ pub struct Shortfall {
 impl Targets {
     /// Refuses sizes that no jar has.
     pub(crate) fn refuse_sizes(&self) -> Result<(), OutOfRange> {
-        for (quantity, size) in [
-            ("the volume wanted at the end", self.volume),
-            ("the volume to pour", self.poured),
+        for (what, size) in [
+            (say!("what-volume-wanted-at-the-end"), self.volume),
+            (say!("what-volume-to-pour"), self.poured),
         ] {
             if let Some(size) = size {
-                within(
-                    quantity,
-                    millilitres_of(size),
-                    0.1,
-                    1e6,
-                    "between 0.1 and 1 000 000 mL",
-                )?;
+                within(what, millilitres_of(size), 0.1, 1e6, Unit::Millilitre)?;
             }
         }
         Ok(())

@@ -4,9 +4,11 @@ use chrono::NaiveDate;
 use journal::{
     Amount, Bottle, BottleId, BottleState, Check, EndKind, JarId, LotCode, Noun, PhRead,
 };
+use message::{Message, say};
 use rusqlite::{Connection, OptionalExtension, Row, params};
 
-use super::{Table, parsed, ph};
+use super::{RestsOn, Table, Words, WordsOf, parsed, ph};
+use crate::name::code;
 use crate::{Failure, Reading};
 
 /// A bottle with what lists show of it.
@@ -45,6 +47,26 @@ impl BottleRow {
 }
 
 impl Table for Bottle {
+    const SQL: &'static str = include_str!("bottle.sql");
+    const RESTS_ON: RestsOn = &[];
+    const WORDS: WordsOf<Self> = Some(|it| {
+        let end = it.end.as_ref();
+        Words::of(&[
+            Some(it.code.as_str()),
+            it.place.as_deref(),
+            it.note.as_deref(),
+            end.and_then(|end| end.to.as_deref()),
+            end.and_then(|end| end.reason.as_deref()),
+        ])
+        .at(it.filled_at.timestamp_millis())
+    });
+    const NOT_THERE: fn() -> Message = || say!("not-there-bottle");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-bottle", count);
+
+    fn name(&self, _: &Connection) -> Result<Message, Failure> {
+        Ok(say!("row-bottle", code = code(&self.code)))
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         let given = self.end.as_ref().filter(|end| end.kind == EndKind::Given);
         conn.prepare_cached(
@@ -105,17 +127,6 @@ impl Reading<'_> {
             bottles.push(bottle_row(self.conn, row)?);
         }
         Ok(bottles)
-    }
-
-    /// The bottles on the shelf, the latest filled first.
-    ///
-    /// # Errors
-    /// A failure to read.
-    pub fn bottles_standing(&self) -> Result<Vec<BottleRow>, Failure> {
-        self.bottle_rows(
-            "WHERE NOT bottle.ended ORDER BY bottle.filled_ms DESC, bottle.id DESC",
-            [],
-        )
     }
 
     /// The bottles that left the shelf, the latest filled first.

@@ -1,12 +1,29 @@
 //! What was thrown away.
 
 use journal::{Amount, Discard, DiscardId, Noun, Source};
+use message::{Message, say};
 use rusqlite::{Connection, params};
 
-use super::{Table, all};
+use super::{RestsOn, Table, WordsOf, all};
+use crate::name::name_of;
 use crate::{Failure, Reading};
 
 impl Table for Discard {
+    const SQL: &'static str = include_str!("discard.sql");
+    const RESTS_ON: RestsOn = &[];
+    const WORDS: WordsOf<Self> = None;
+    const NOT_THERE: fn() -> Message = || say!("not-there-discard");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-discard", count);
+
+    fn name(&self, conn: &Connection) -> Result<Message, Failure> {
+        let (noun, id) = self.from.row();
+        let of = name_of(conn, noun, &id)?;
+        Ok(match self.used {
+            true => say!("row-used", of),
+            false => say!("row-thrown-away", of),
+        })
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         let (noun, source) = self.from.row();
         let binned = if self.used { 0.0 } else { self.amount };

@@ -3,14 +3,16 @@
 use std::collections::BTreeMap;
 use std::collections::btree_map::Entry;
 
-use chrono::{DateTime, FixedOffset};
+use chrono::{DateTime, FixedOffset, NaiveDate};
 use journal::{
     Amount, Bed, BedId, Harvest, HarvestId, HarvestState, HerbKey, Jar, JarId, Noun, PlantState,
 };
+use message::{Message, say};
 use rusqlite::types::Value;
 use rusqlite::{Connection, Row, params, params_from_iter};
 
-use super::{Table, find, parsed};
+use super::{RestsOn, Table, Words, WordsOf, find, parsed};
+use crate::name::code;
 use crate::{Failure, Page, Reading, TrayRow};
 
 /// A harvest with what lists show of it.
@@ -78,6 +80,17 @@ pub struct HerbUse {
     pub picked_at: DateTime<FixedOffset>,
 }
 
+/// A day on which a part of an herb was picked.
+#[derive(Debug, Clone, PartialEq, Eq)]
+pub struct PickingDay {
+    /// The herb.
+    pub herb: HerbKey,
+    /// The part.
+    pub part: String,
+    /// The day, where it was picked.
+    pub on: NaiveDate,
+}
+
 /// What a herb's part gave in a bed.
 #[derive(Debug, Clone, PartialEq)]
 pub struct YieldSum {
@@ -102,6 +115,33 @@ pub struct YieldSum {
 }
 
 impl Table for Harvest {
+    const SQL: &'static str = include_str!("harvest.sql");
+    const RESTS_ON: RestsOn = &[
+        (Noun::Herb, "SELECT id FROM harvest WHERE herb = ?1"),
+        (Noun::Bed, "SELECT id FROM harvest WHERE bed = ?1"),
+        (
+            Noun::Photo,
+            "SELECT harvest FROM harvest_photo WHERE hash = ?1",
+        ),
+    ];
+    const WORDS: WordsOf<Self> = Some(|it| {
+        let bed = it.bed.map(|id| id.to_string());
+        Words::of(&[
+            Some(it.code.as_str()),
+            Some(&it.part),
+            it.stage.as_deref(),
+            it.note.as_deref(),
+        ])
+        .linked([it.herb.as_str()].into_iter().chain(bed.as_deref()))
+        .at(it.picked_at.timestamp_millis())
+    });
+    const NOT_THERE: fn() -> Message = || say!("not-there-harvest");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-harvest", count);
+
+    fn name(&self, _: &Connection) -> Result<Message, Failure> {
+        Ok(say!("row-harvest", code = code(&self.code)))
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
             "INSERT INTO harvest (id, body, code, herb, part, bed, surface, picked_ms, fresh, photo,
@@ -339,6 +379,30 @@ impl Reading<'_> {
             });
         }
         Ok(uses)
+    }
+
+    /// The days on which parts of herbs were picked, as they were where they were picked, in order; of one herb, or of all.
+    ///
+    /// # Errors
+    /// A failure to read.
+    pub fn picking_days(&self, herb: Option<&HerbKey>) -> Result<Vec<PickingDay>, Failure> {
+        let mut statement = self.conn.prepare_cached(
+            "SELECT DISTINCT herb, part, substr(picked_at, 1, 10)
+             FROM harvest INDEXED BY harvest_by_herb
+             WHERE ?1 IS NULL OR herb = ?1 ORDER BY 1, 2, 3",
+        )?;
+        let mut rows = statement.query([herb.map(HerbKey::as_str)])?;
+        let mut days = Vec::new();
+        while let Some(row) = rows.next()? {
+            let on: String = row.get(2)?;
+            let on = on.parse();
+            days.push(PickingDay {
+                herb: row.get::<_, String>(0)?.parse()?,
+                part: row.get(1)?,
+                on: on.map_err(|_| Failure::Damaged("a day of picking cannot be read".into()))?,
+            });
+        }
+        Ok(days)
     }
 
     /// Every herb that was ever picked, the latest first.

@@ -13,7 +13,7 @@ CREATE TABLE harvest (
 ) STRICT;
 -- These hold all that a season and a trace ask of a harvest.
 CREATE INDEX harvest_by_time ON harvest (picked_ms, id, herb, part, bed, fresh, photo);
-CREATE INDEX harvest_by_herb ON harvest (herb, picked_ms, id, part);
+CREATE INDEX harvest_by_herb ON harvest (herb, picked_ms, id, part, picked_at);
 CREATE INDEX harvest_by_bed ON harvest (bed, picked_ms, id, code, herb, part, fresh, picked_at);
 CREATE INDEX harvest_by_code ON harvest (code);
 

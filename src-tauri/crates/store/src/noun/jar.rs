@@ -5,10 +5,12 @@ use std::collections::btree_map::Entry;
 
 use chrono::NaiveDate;
 use journal::{Amount, Jar, JarId, JarState, Noun, PlantState};
+use message::{Argument, Message, say};
 use rusqlite::{Connection, params};
 
 use super::kind::Kind;
-use super::{Table, all, parsed};
+use super::{RestsOn, Table, Words, WordsOf, all, parsed};
+use crate::name::code;
 use crate::{Failure, Page, Reading};
 
 /// A jar.
@@ -89,6 +91,32 @@ fn herbs_of(jar: &Jar) -> String {
 }
 
 impl Table for Jar {
+    const SQL: &'static str = include_str!("jar.sql");
+    const RESTS_ON: RestsOn = &[
+        (Noun::Herb, "SELECT jar FROM jar_herb WHERE herb = ?1"),
+        (Noun::Jar, "SELECT id FROM jar WHERE marc_of = ?1"),
+    ];
+    const WORDS: WordsOf<Self> = Some(|it| {
+        let failed = it.failed.as_ref().map(|failed| failed.reason.as_str());
+        Words::of(&[
+            Some(it.code.as_str()),
+            Some(&it.name),
+            Some(&it.preparation),
+            it.place.as_deref(),
+            it.note.as_deref(),
+            failed,
+        ])
+        .linked(it.plants.iter().map(|plant| plant.herb.as_str()))
+        .at(it.poured_at.timestamp_millis())
+    });
+    const NOT_THERE: fn() -> Message = || say!("not-there-jar");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-jar", count);
+
+    fn name(&self, _: &Connection) -> Result<Message, Failure> {
+        let name = Argument::own(&self.name);
+        Ok(say!("row-jar", name, code = code(&self.code)))
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
             "INSERT INTO jar (id, body, code, poured_ms, due_from, failed, preparation, marc_of,

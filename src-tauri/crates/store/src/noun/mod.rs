@@ -14,6 +14,7 @@ pub(crate) mod look;
 pub(crate) mod lot;
 pub(crate) mod ph;
 pub(crate) mod photo;
+pub(crate) mod portrait;
 pub(crate) mod recipe;
 pub(crate) mod setting;
 pub(crate) mod shake;
@@ -24,112 +25,40 @@ pub(crate) mod tray;
 pub(crate) mod usage;
 pub(crate) mod weighing;
 
+use std::iter::once;
+
 use journal::{Kept, Noun, Refusal, RowRef, of_noun};
+use message::Message;
 use rusqlite::{Connection, OptionalExtension};
 
 use crate::Failure;
+use crate::search::Words;
 use crate::sql::quoted;
 
-/// The triggers that keep the tally of one noun, given what a row adds to its bytes.
-macro_rules! tallied {
-    ($($noun:literal $new:literal $old:literal,)*) => { concat!($(
-        "CREATE TRIGGER ", $noun, "_comes AFTER INSERT ON \"", $noun, "\" BEGIN
-            INSERT INTO tally VALUES ('", $noun, "', 1, ", $new, ")
-            ON CONFLICT (noun) DO UPDATE
-            SET count = count + excluded.count, bytes = bytes + excluded.bytes;
-        END;
-        CREATE TRIGGER ", $noun, "_goes AFTER DELETE ON \"", $noun, "\" BEGIN
-            UPDATE tally SET count = count - 1, bytes = bytes - ", $old, "
-            WHERE noun = '", $noun, "';
-            DELETE FROM tally WHERE noun = '", $noun, "' AND count = 0;
-        END;
-        ",
-    )*) };
-}
+/// What rows need, and the query that finds those of ours that need the one with a given id.
+pub type RestsOn = &'static [(Noun, &'static str)];
+/// What a row is found by; nothing where it is found through what it belongs to.
+pub type WordsOf<N> = Option<fn(&N) -> Words>;
 
-/// The tables that are made from the log.
-pub(crate) const TABLES: &[&str] = &[
-    include_str!("../ledger.sql"),
-    include_str!("herb.sql"),
-    include_str!("bed.sql"),
-    include_str!("harvest.sql"),
-    include_str!("photo.sql"),
-    include_str!("tray.sql"),
-    include_str!("weighing.sql"),
-    include_str!("supply.sql"),
-    include_str!("jar.sql"),
-    include_str!("discard.sql"),
-    include_str!("setting.sql"),
-    include_str!("shake.sql"),
-    include_str!("straining.sql"),
-    include_str!("bottle.sql"),
-    include_str!("usage.sql"),
-    include_str!("look.sql"),
-    include_str!("recipe.sql"),
-    include_str!("dropper.sql"),
-    include_str!("wish.sql"),
-    include_str!("shelf.sql"),
-    include_str!("../words.sql"),
-    // Last, because it watches the others.
-    include_str!("tally.sql"),
-    tallied! {
-        "herb" "0" "0",
-        "bed" "0" "0",
-        "harvest" "0" "0",
-        "tray" "0" "0",
-        "weighing" "0" "0",
-        "supply" "0" "0",
-        "jar" "0" "0",
-        "discard" "0" "0",
-        "setting" "0" "0",
-        "shake" "0" "0",
-        "straining" "0" "0",
-        "bottle" "0" "0",
-        "use" "0" "0",
-        "check" "0" "0",
-        "recipe" "0" "0",
-        "dropper" "0" "0",
-        "plan" "0" "0",
-        "photo" "NEW.body ->> '$.bytes'" "(OLD.body ->> '$.bytes')",
-    },
-];
-
-/// Their names, the tally after what it counts.
-pub(crate) const MADE: &[&str] = &[
-    "revoked",
-    "draw",
-    "lot",
-    "herb",
-    "bed",
-    "harvest",
-    "harvest_photo",
-    "photo",
-    "tray",
-    "weighing",
-    "supply",
-    "jar",
-    "jar_herb",
-    "discard",
-    "setting",
-    "shake",
-    "straining",
-    "standing",
-    "bottle",
-    "use",
-    "check",
-    "recipe",
-    "recipe_herb",
-    "dropper",
-    "plan",
-    "batch",
-    "shelf",
-    "page",
-    "tally",
-];
-
-/// A noun that has a table of the name of the noun. Outside this crate it is
-/// only a bound: every noun of the journal has one.
+/// A noun that has a table of the name of the noun, and all that the journal's keeping asks of
+/// it. Outside this crate it is only a bound: every noun of the journal has one.
 pub trait Table: Kept {
+    /// Makes its table, and those that are filled from its rows alone.
+    const SQL: &'static str;
+    /// Whether a row tells in `bytes` how much is kept of it elsewhere.
+    const TELLS_BYTES: bool = false;
+    /// What its rows need and do not draw from.
+    const RESTS_ON: RestsOn;
+    /// What its rows are found by.
+    const WORDS: WordsOf<Self>;
+    /// Says that there is no such row.
+    const NOT_THERE: fn() -> Message;
+    /// Says so many.
+    const COUNTED: fn(u64) -> Message;
+
+    /// What the maker calls this row, to stand within a sentence.
+    fn name(&self, conn: &Connection) -> Result<Message, Failure>;
+
     /// Puts a row that is not there.
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure>;
 
@@ -142,6 +71,67 @@ pub trait Table: Kept {
         .execute([id])?;
         Ok(())
     }
+}
+
+/// What makes the tables that are made from the log, but for what keeps the tally.
+fn sql() -> impl Iterator<Item = &'static str> {
+    let nouns = Noun::ALL.iter().map(|noun| of_noun!(noun, N => N::SQL));
+    once(include_str!("../ledger.sql")).chain(nouns).chain([
+        include_str!("shelf.sql"),
+        include_str!("../words.sql"),
+        // Last, because it counts the others.
+        include_str!("tally.sql"),
+    ])
+}
+
+/// The tables that are made from the log.
+pub(crate) fn tables() -> String {
+    sql()
+        .map(str::to_owned)
+        .chain(Noun::ALL.iter().map(|noun| tallied(*noun)))
+        .collect()
+}
+
+/// Their names, the tally after what it counts.
+pub(crate) fn made() -> impl Iterator<Item = &'static str> {
+    let lines = sql().flat_map(str::lines);
+    let names = lines.filter_map(|line| line.strip_prefix("CREATE TABLE ")?.strip_suffix(" ("));
+    names.map(|name| name.trim_matches('"'))
+}
+
+/// The triggers that keep the tally of one noun.
+fn tallied(noun: Noun) -> String {
+    let bytes = |row| match of_noun!(noun, N => N::TELLS_BYTES) {
+        true => format!("({row}.body ->> '$.bytes')"),
+        false => "0".to_owned(),
+    };
+    let (new, old) = (bytes("NEW"), bytes("OLD"));
+    format!(
+        "CREATE TRIGGER {noun}_comes AFTER INSERT ON \"{noun}\" BEGIN
+            INSERT INTO tally VALUES ('{noun}', 1, {new})
+            ON CONFLICT (noun) DO UPDATE
+            SET count = count + excluded.count, bytes = bytes + excluded.bytes;
+        END;
+        CREATE TRIGGER {noun}_goes AFTER DELETE ON \"{noun}\" BEGIN
+            UPDATE tally SET count = count - 1, bytes = bytes - {old} WHERE noun = '{noun}';
+            DELETE FROM tally WHERE noun = '{noun}' AND count = 0;
+        END;
+        ",
+        noun = noun.as_str(),
+    )
+}
+
+impl Failure {
+    /// There is no such row.
+    pub(crate) fn not_found(noun: Noun) -> Self {
+        let message = of_noun!(noun, N => (N::NOT_THERE)());
+        Self::NotFound { noun, message }
+    }
+}
+
+/// Says how many rows of a noun there are.
+pub fn counted(noun: Noun, count: u64) -> Message {
+    of_noun!(noun, N => (N::COUNTED)(count))
 }
 
 pub(crate) fn find<T: Table>(conn: &Connection, id: &str) -> Result<Option<T>, Failure> {
@@ -207,4 +197,34 @@ pub(crate) fn needs_of_all(conn: &Connection, noun: Noun) -> Result<Vec<Resting>
             .map(|(id, row)| (id.to_string(), row.needs(), row.check_typed().err()))
             .collect())
     })
+}
+
+#[cfg(test)]
+mod tests {
+    use journal::DeviceId;
+    use uuid::Uuid;
+
+    use super::*;
+    use crate::Store;
+
+    #[test]
+    fn every_table_is_named_and_every_question_of_a_noun_can_be_asked() {
+        let store = Store::in_memory(DeviceId(Uuid::from_u128(1))).unwrap();
+        let sql = "SELECT name FROM sqlite_schema WHERE type = 'table' AND sql NOT LIKE '%VIRTUAL%'
+             AND name NOT IN ('about', 'deed', 'change', 'writer')
+             AND name NOT LIKE 'sqlite_%' AND name NOT LIKE 'found_%' ORDER BY name";
+        let mut there = store.conn.prepare(sql).unwrap();
+        let there = there.query_map([], |row| row.get::<_, String>(0)).unwrap();
+        let mut named: Vec<&str> = made().collect();
+        assert_eq!(named.last(), Some(&"tally"));
+        named.sort_unstable();
+        assert_eq!(there.collect::<Result<Vec<_>, _>>().unwrap(), named);
+        for noun in Noun::ALL {
+            for (needed, sql) in of_noun!(noun, N => N::RESTS_ON) {
+                let asked = store.conn.prepare(sql).unwrap();
+                let told = (asked.column_count(), asked.parameter_count());
+                assert_eq!(told, (1, 1), "{noun:?} rests on {needed:?}");
+            }
+        }
+    }
 }

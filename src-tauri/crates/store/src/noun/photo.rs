@@ -1,12 +1,24 @@
 //! What is known about photos.
 
 use journal::{HarvestId, Photo, PhotoHash};
+use message::{Message, say};
 use rusqlite::{Connection, params};
 
-use super::{Table, all};
+use super::{RestsOn, Table, WordsOf, all};
 use crate::{Failure, Reading};
 
 impl Table for Photo {
+    const SQL: &'static str = include_str!("photo.sql");
+    const TELLS_BYTES: bool = true;
+    const RESTS_ON: RestsOn = &[];
+    const WORDS: WordsOf<Self> = None;
+    const NOT_THERE: fn() -> Message = || say!("not-there-photo");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-photo", count);
+
+    fn name(&self, _: &Connection) -> Result<Message, Failure> {
+        Ok(say!("row-other"))
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached("INSERT INTO photo (id, body) VALUES (?1, ?2)")?
             .execute(params![id, body])?;

@@ -1,12 +1,30 @@
 //! Recipes, droppers and plans.
 
-use journal::{Dropper, DropperId, JarId, Recipe, RecipeId, Wish, WishId};
+use journal::{Dropper, DropperId, Herb, JarId, Noun, Recipe, RecipeId, Wish, WishId};
+use message::{Argument, Message, say};
 use rusqlite::{Connection, params};
 
-use super::{Table, all};
+use super::{RestsOn, Table, Words, WordsOf, all};
+use crate::name::known;
 use crate::{Failure, Reading};
 
 impl Table for Recipe {
+    const SQL: &'static str = include_str!("recipe.sql");
+    const RESTS_ON: RestsOn = &[
+        (Noun::Herb, "SELECT recipe FROM recipe_herb WHERE herb = ?1"),
+        (Noun::Jar, "SELECT id FROM recipe WHERE jar = ?1"),
+    ];
+    const WORDS: WordsOf<Self> = Some(|it| {
+        Words::of(&[Some(&it.name), Some(&it.preparation), it.note.as_deref()])
+            .linked(it.plants.iter().map(|plant| plant.herb.as_str()))
+    });
+    const NOT_THERE: fn() -> Message = || say!("not-there-recipe");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-recipe", count);
+
+    fn name(&self, _: &Connection) -> Result<Message, Failure> {
+        Ok(say!("row-recipe", name = Argument::own(&self.name)))
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached("INSERT INTO recipe (id, body, name, jar) VALUES (?1, ?2, ?3, ?4)")?
             .execute(params![
@@ -33,6 +51,16 @@ impl Table for Recipe {
 }
 
 impl Table for Dropper {
+    const SQL: &'static str = include_str!("dropper.sql");
+    const RESTS_ON: RestsOn = &[];
+    const WORDS: WordsOf<Self> = None;
+    const NOT_THERE: fn() -> Message = || say!("not-there-dropper");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-dropper", count);
+
+    fn name(&self, _: &Connection) -> Result<Message, Failure> {
+        Ok(say!("row-dropper", name = Argument::own(&self.name)))
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached("INSERT INTO dropper (id, body, name) VALUES (?1, ?2, ?3)")?
             .execute(params![id, body, self.name])?;
@@ -41,6 +69,21 @@ impl Table for Dropper {
 }
 
 impl Table for Wish {
+    const SQL: &'static str = include_str!("wish.sql");
+    const RESTS_ON: RestsOn = &[(Noun::Herb, "SELECT id FROM plan WHERE herb = ?1")];
+    const WORDS: WordsOf<Self> = None;
+    const NOT_THERE: fn() -> Message = || say!("not-there-plan");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-plan", count);
+
+    fn name(&self, conn: &Connection) -> Result<Message, Failure> {
+        let herb = match known::<Herb>(conn, self.herb.as_str())? {
+            Some(own) => Argument::own(own.common),
+            // Any other key is one of the tables, which stand above.
+            None => Message::of_table(format!("herb-{}", self.herb)).into(),
+        };
+        Ok(say!("row-plan", count = self.bottles, herb))
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached("INSERT INTO plan (id, body, herb, ready_on) VALUES (?1, ?2, ?3, ?4)")?
             .execute(params![

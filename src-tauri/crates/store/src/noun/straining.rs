@@ -1,9 +1,11 @@
 //! What came out of jars.
 
-use journal::{HerbKey, How, Interval, JarId, Straining, StrainingId};
+use journal::{HerbKey, How, Interval, JarId, Noun, Straining, StrainingId};
+use message::{Argument, Message, say};
 use rusqlite::{Connection, params};
 
-use super::{Table, all};
+use super::{RestsOn, Table, WordsOf, all};
+use crate::name::name_of;
 use crate::{Failure, Reading};
 
 /// What one straining told of the marc of a herb.
@@ -18,6 +20,18 @@ pub struct MarcKept {
 }
 
 impl Table for Straining {
+    const SQL: &'static str = include_str!("straining.sql");
+    const RESTS_ON: RestsOn = &[(Noun::Jar, "SELECT id FROM straining WHERE jar = ?1")];
+    const WORDS: WordsOf<Self> = None;
+    const NOT_THERE: fn() -> Message = || say!("not-there-straining");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-straining", count);
+
+    fn name(&self, conn: &Connection) -> Result<Message, Failure> {
+        let of = name_of(conn, Noun::Jar, &self.jar.to_string())?;
+        let volume = Argument::millilitres(self.came_out_ml);
+        Ok(say!("row-straining", volume, of))
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
             "INSERT INTO straining (id, body, jar, at_ms, out, reads_ph)

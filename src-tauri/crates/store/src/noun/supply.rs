@@ -1,9 +1,11 @@
 //! Bottles bought to pour from.
 
 use journal::{Amount, Supply, SupplyId};
+use message::{Message, say};
 use rusqlite::{Connection, params};
 
-use super::{Table, parsed};
+use super::{RestsOn, Table, Words, WordsOf, parsed};
+use crate::name::named;
 use crate::{Failure, Reading};
 
 /// A supply and what is left of it.
@@ -18,6 +20,16 @@ pub struct SupplyRow {
 }
 
 impl Table for Supply {
+    const SQL: &'static str = include_str!("supply.sql");
+    const RESTS_ON: RestsOn = &[];
+    const WORDS: WordsOf<Self> = Some(|it| Words::of(&[Some(&it.name)]));
+    const NOT_THERE: fn() -> Message = || say!("not-there-supply");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-supply", count);
+
+    fn name(&self, _: &Connection) -> Result<Message, Failure> {
+        Ok(named(&self.name))
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached("INSERT INTO supply (id, body, name, size) VALUES (?1, ?2, ?3, ?4)")?
             .execute(params![id, body, self.name, self.size().thousandths()])?;

@@ -1,9 +1,11 @@
 //! Trays and the dried lots that come of them.
 
 use journal::{Amount, Bed, Harvest, HarvestId, HerbKey, Noun, Tray, TrayId, Weighing, WeighingId};
+use message::{Argument, Message, say};
 use rusqlite::{Connection, Row, params};
 
-use super::{Table, parsed};
+use super::{RestsOn, Table, Words, WordsOf, parsed};
+use crate::name::code;
 use crate::{Failure, Page, Reading};
 
 /// A tray with what lists show of it.
@@ -52,6 +54,20 @@ pub struct OwnDry {
 }
 
 impl Table for Tray {
+    const SQL: &'static str = include_str!("tray.sql");
+    const RESTS_ON: RestsOn = &[];
+    const WORDS: WordsOf<Self> = Some(|it| {
+        Words::of(&[Some(it.code.as_str()), Some(&it.name), it.note.as_deref()])
+            .at(it.started_at.timestamp_millis())
+    });
+    const NOT_THERE: fn() -> Message = || say!("not-there-tray");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-tray", count);
+
+    fn name(&self, _: &Connection) -> Result<Message, Failure> {
+        let name = Argument::own(&self.name);
+        Ok(say!("row-tray", name, code = code(&self.code)))
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
             "INSERT INTO tray (id, body, code, harvest, started_ms, is_drying, dried, fresh_g,

@@ -1,12 +1,25 @@
 //! What was taken from bottles.
 
-use journal::{Amount, BottleId, JarId, Use, UseId};
+use journal::{Amount, BottleId, JarId, Noun, Use, UseId};
+use message::{Argument, Message, say};
 use rusqlite::{Connection, params};
 
-use super::{Table, all, parsed};
+use super::{RestsOn, Table, WordsOf, all, parsed};
+use crate::name::name_of;
 use crate::{Failure, Reading};
 
 impl Table for Use {
+    const SQL: &'static str = include_str!("usage.sql");
+    const RESTS_ON: RestsOn = &[];
+    const WORDS: WordsOf<Self> = None;
+    const NOT_THERE: fn() -> Message = || say!("not-there-use");
+    const COUNTED: fn(u64) -> Message = |count| say!("counted-use", count);
+
+    fn name(&self, conn: &Connection) -> Result<Message, Failure> {
+        let of = name_of(conn, Noun::Bottle, &self.bottle.to_string())?;
+        Ok(say!("row-use", volume = Argument::millilitres(self.ml), of))
+    }
+
     fn insert(&self, conn: &Connection, id: &str, body: &str) -> Result<(), Failure> {
         conn.prepare_cached(
             "INSERT INTO \"use\" (id, body, bottle, at_ms, ml) VALUES (?1, ?2, ?3, ?4, ?5)",

@@ -1,26 +1,9 @@
-use chrono::{DateTime, FixedOffset};
-use journal::{Bed, BedId, DeedId, DeviceId};
+use journal::{BedId, DeedId, DeviceId};
 use uuid::Uuid;
 
 use super::*;
 use crate::Store;
-
-fn now() -> DateTime<FixedOffset> {
-    DateTime::parse_from_rfc3339("2025-06-01T08:00:00Z").unwrap()
-}
-
-fn store() -> Store {
-    Store::in_memory(DeviceId(Uuid::from_u128(1))).unwrap()
-}
-
-fn bed(name: &str) -> Bed {
-    Bed {
-        name: name.into(),
-        wild: false,
-        area_m2: None,
-        note: None,
-    }
-}
+use crate::sample::{bed, now, store};
 
 /// Adds a bed by a deed of the same number.
 fn add(store: &mut Store, number: u128, name: &str) {
@@ -35,7 +18,9 @@ fn add(store: &mut Store, number: u128, name: &str) {
 fn undo(store: &mut Store, number: u128, target: u128) {
     let target = DeedId(Uuid::from_u128(target));
     store
-        .undo(DeedId(Uuid::from_u128(number)), now(), target)
+        .undo(DeedId(Uuid::from_u128(number)), now(), target, |line| {
+            line.to_string()
+        })
         .unwrap();
 }
 

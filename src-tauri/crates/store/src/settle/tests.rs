@@ -101,13 +101,17 @@ fn take_down(store: &mut Store, number: u128) -> DeedId {
     .unwrap()
 }
 
+fn said(failure: &Failure) -> String {
+    words::Language::English.tell(&failure.message())
+}
+
 #[test]
 fn too_much_is_refused_with_the_lot_and_what_is_left() {
     let (mut store, ..) = season();
     let failure = discard(&mut store, 200, Source::Harvest(HARVEST), 150.5).unwrap_err();
     assert_eq!(
-        failure.to_string(),
-        "Harvest tavo-472 has 100 g left; 150.5 g cannot be taken from it."
+        said(&failure),
+        "Harvest tavo-472 has 100 g left, so you can't take 150.5 g."
     );
     assert!(matches!(failure, Failure::NotEnough { left, .. } if left == Amount::of(100.0)));
     discard(&mut store, 201, Source::Harvest(HARVEST), 100.0).unwrap();
@@ -118,8 +122,8 @@ fn plant_on_a_running_tray_cannot_be_used() {
     let (mut store, ..) = season();
     let failure = discard(&mut store, 200, Source::Tray(TRAY), 1.0).unwrap_err();
     assert_eq!(
-        failure.to_string(),
-        "Tray “Sieve” (lemi-318) is still drying; take it down before its plant is used."
+        said(&failure),
+        "Tray “Sieve” (lemi-318) is still drying. Take it down before you use its herb."
     );
 }
 
@@ -133,8 +137,8 @@ fn a_harvest_cannot_be_corrected_below_what_it_gave() {
     })
     .unwrap_err();
     assert_eq!(
-        failure.to_string(),
-        "Harvest tavo-472 has already given 300 g, so it cannot have been 200 g."
+        said(&failure),
+        "Harvest tavo-472 already gave 300 g, so it can't have been 200 g."
     );
 }
 
@@ -142,23 +146,33 @@ fn a_harvest_cannot_be_corrected_below_what_it_gave() {
 fn what_something_rests_on_cannot_be_taken_back() {
     let (mut store, picked, laid_out) = season();
     let undo = DeedId(Uuid::from_u128(300));
-    let failure = store.undo(undo, at(10), picked).unwrap_err();
+    let failure = store
+        .undo(undo, at(10), picked, |line| {
+            words::Language::English.tell(line)
+        })
+        .unwrap_err();
     assert_eq!(
-        failure.to_string(),
-        "“Picked 400 g of sage leaf” cannot be taken back while tray “Sieve” (lemi-318) rests on it; take that back first."
+        said(&failure),
+        "“Picked 400 g of sage leaf” cannot be undone while tray “Sieve” (lemi-318) rests on it. Undo that first."
     );
     let taken_down = take_down(&mut store, 301);
     discard(&mut store, 302, Source::Tray(TRAY), 20.0).unwrap();
-    let failure = store.undo(undo, at(21), taken_down).unwrap_err();
+    let failure = store
+        .undo(undo, at(21), taken_down, |line| {
+            words::Language::English.tell(line)
+        })
+        .unwrap_err();
     assert_eq!(
-        failure.to_string(),
-        "“Took the sieve down at 60 g” cannot be taken back: tray “Sieve” (lemi-318) would hold 0 g, but what was thrown away of tray “Sieve” (lemi-318) took 20 g from it; take that back first."
+        said(&failure),
+        "“Took the sieve down at 60 g” cannot be undone: tray “Sieve” (lemi-318) would hold 0 g, but what was thrown away of tray “Sieve” (lemi-318) took 20 g from it. Undo that first."
     );
-    let failure = store.undo(undo, at(21), laid_out).unwrap_err();
+    let failure = store
+        .undo(undo, at(21), laid_out, |line| {
+            words::Language::English.tell(line)
+        })
+        .unwrap_err();
     assert!(
-        failure
-            .to_string()
-            .contains("while what was thrown away of"),
+        said(&failure).contains("while what was thrown away of"),
         "{failure}"
     );
 }
@@ -168,28 +182,41 @@ fn a_recording_that_was_corrected_is_not_taken_back_before_its_correction() {
     let (mut store, _, laid_out) = season();
     let taken_down = take_down(&mut store, 200);
     let failure = store
-        .undo(DeedId(Uuid::from_u128(201)), at(21), laid_out)
+        .undo(DeedId(Uuid::from_u128(201)), at(21), laid_out, |line| {
+            words::Language::English.tell(line)
+        })
         .unwrap_err();
     assert!(
-        failure
-            .to_string()
-            .contains("while a later correction of it rests on it"),
+        said(&failure).contains("while a later edit of it rests on it"),
         "{failure}"
     );
     store
-        .undo(DeedId(Uuid::from_u128(202)), at(21), taken_down)
+        .undo(DeedId(Uuid::from_u128(202)), at(21), taken_down, |line| {
+            words::Language::English.tell(line)
+        })
         .unwrap();
     let (_, line) = store
-        .undo(DeedId(Uuid::from_u128(203)), at(21), laid_out)
+        .undo(DeedId(Uuid::from_u128(203)), at(21), laid_out, |line| {
+            words::Language::English.tell(line)
+        })
         .unwrap();
-    assert_eq!(line, "Took back: Put 300 g of sage leaf on the rack");
+    assert_eq!(line.text, "Undid: Put 300 g of sage leaf on the rack");
+    let told = words::Language::German.tell(&line.told());
+    assert_eq!(
+        told,
+        "Rückgängig gemacht: Put 300 g of sage leaf on the rack"
+    );
     let again = DeedId(Uuid::from_u128(203));
     let (_, line) = store
-        .undo(DeedId(Uuid::from_u128(204)), at(21), again)
+        .undo(DeedId(Uuid::from_u128(204)), at(21), again, |line| {
+            words::Language::English.tell(line)
+        })
         .unwrap();
-    assert_eq!(line, "Did again: Put 300 g of sage leaf on the rack");
+    assert_eq!(line.text, "Redid: Put 300 g of sage leaf on the rack");
     let failure = store
-        .undo(DeedId(Uuid::from_u128(205)), at(21), again)
+        .undo(DeedId(Uuid::from_u128(205)), at(21), again, |line| {
+            words::Language::English.tell(line)
+        })
         .unwrap_err();
     assert!(matches!(failure, Failure::AlreadyUndone(_)), "{failure}");
 }
@@ -212,13 +239,13 @@ fn a_weigh_in_fits_its_tray() {
     };
     let failure = weigh(99.0, 12).unwrap_err();
     assert_eq!(
-        failure.to_string(),
-        "The weight with the tray must be at least its tare, 100 g; 99 g is not."
+        said(&failure),
+        "The weight with the tray must be at least the tray alone, 100 g. You entered 99 g."
     );
     let failure = weigh(250.0, 7).unwrap_err();
     assert_eq!(
-        failure.to_string(),
-        "A weigh-in must not be before the tray was laid out, 2025-06-01 09:00."
+        said(&failure),
+        "Choose a time after the tray was loaded, 1 Jun 2025, 09:00."
     );
     weigh(250.0, 12).unwrap();
 }
@@ -232,7 +259,7 @@ fn what_is_needed_must_be_there() {
         w.correct(&HARVEST, &harvest)
     })
     .unwrap_err();
-    assert_eq!(failure.to_string(), "This bed is not in the journal.");
+    assert_eq!(said(&failure), "This bed is not in your records.");
     let nothing = perform(&mut store, 201, "Corrected nothing", |w| {
         let harvest: Harvest = w.get(&HARVEST)?;
         w.correct(&HARVEST, &harvest)

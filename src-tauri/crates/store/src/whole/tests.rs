@@ -1,21 +1,15 @@
 use std::path::PathBuf;
 
-use journal::{Bed, BedId, DeedId, DeviceId};
+use journal::{BedId, DeedId, DeviceId};
 use uuid::Uuid;
 
 use super::*;
+use crate::sample;
 
 fn bed(store: &mut Store, number: u128, name: &str) {
-    let now = chrono::DateTime::parse_from_rfc3339("2025-06-01T08:00:00Z").unwrap();
-    let bed = Bed {
-        name: name.into(),
-        wild: false,
-        area_m2: None,
-        note: None,
-    };
     store
-        .perform(DeedId(Uuid::from_u128(number)), now, |w| {
-            w.record(&BedId(Uuid::from_u128(number)), &bed)?;
+        .perform(DeedId(Uuid::from_u128(number)), sample::now(), |w| {
+            w.record(&BedId(Uuid::from_u128(number)), &sample::bed(name))?;
             Ok::<_, Failure>(("Added a bed".into(), ()))
         })
         .unwrap();
@@ -64,7 +58,7 @@ fn another_journal_takes_the_place_under_open_readers_and_the_device_keeps_its_n
         assert_eq!(store.tables().unwrap(), expected);
         assert_eq!(store.aside().unwrap().as_deref(), Some("before-1"));
     }
-    assert_eq!(here.audit().unwrap(), Vec::<String>::new());
+    assert_eq!(here.audit().unwrap(), []);
     bed(&mut here, 99, "Upper bank");
     drop((here, reader));
     let again = Store::open(&path, DeviceId(Uuid::from_u128(3))).unwrap();

@@ -1,10 +1,10 @@
 ### Pflanzen, die nicht verwendet werden, und Namen, die mehrere meinen.
 
-poison-all = { $plant } ist giftig, daraus wird nichts hergestellt. { $why }
-poison-inside = { $plant } darf nicht eingenommen werden. { $why }
-poison-unless-licensed = { $plant } darf ohne Erlaubnis nicht verarbeitet werden. { $why }
-poison-ask = { $plant } schadet in manchen Teilen. Mach nur weiter, wenn du Pflanze und Teil sicher kennst. { $why }
-poison-ask-part = { $plant } ist in anderen Teilen giftig; zu diesem Teil wurde nichts nachgelesen. { $why }
+poison-all = { CAPITAL($plant) } ist giftig, daraus wird nichts hergestellt. { $why }
+poison-inside = { CAPITAL($plant) } darf nicht eingenommen werden. { $why }
+poison-unless-licensed = { CAPITAL($plant) } darf ohne Erlaubnis nicht verarbeitet werden. { $why }
+poison-ask = { CAPITAL($plant) } schadet in manchen Teilen. Mach nur weiter, wenn du Pflanze und Teil sicher kennst. { $why }
+poison-ask-part = { CAPITAL($plant) } ist in anderen Teilen giftig. Zu diesem Teil gibt es hier keine Angaben. { $why }
 poison-ask-which = „{ $name }“ heißen mehrere Pflanzen, eine davon giftig: { $plant }. Gib den genauen Namen an. { $why }
 poison-renamed = Diese Pflanze steht als { $plant } im Buch und damit auf der Liste der Giftpflanzen. Ein anderer Name ändert das nicht: Leg die andere Pflanze neu an.
 
@@ -81,7 +81,7 @@ plant-mezereon = Seidelbast
 poison-mezereon = Mezerein und Daphnetoxin verätzen Mund und Darm und schaden den Nieren; wenige Beeren können töten.
 
 plant-bloodroot = Kanadische Blutwurz
-poison-bloodroot = Mohnähnliche Alkaloide (Sanguinarin) bringen Erbrechen, Ohnmacht, Schock und Koma.
+poison-bloodroot = Sanguinarin und verwandte Stoffe bringen Erbrechen, Ohnmacht, Schock und Koma.
 
 plant-mayapple = Maiapfel
 poison-mayapple = Podophyllin hält die Zellteilung auf; heftiger Durchfall, Koma, nach Missbrauch auch Todesfälle.
@@ -132,7 +132,7 @@ plant-henbane = Schwarzes Bilsenkraut
 poison-henbane = Hyoscyamin und Scopolamin bringen Raserei, Krämpfe und Koma; die Wurzel wurde für Meerrettich gehalten.
 
 plant-woody-nightshade = Bittersüßer Nachtschatten
-poison-woody-nightshade = Solaninähnliche Gifte bringen Erbrechen, Zittern und Zusammenbruch.
+poison-woody-nightshade = Gifte wie Solanin bringen Erbrechen, Zittern und Zusammenbruch.
 
 plant-black-nightshade = Schwarzer Nachtschatten
 poison-black-nightshade = Solanin bringt Erbrechen, Taumeln und selten eine Lähmung der Lunge.
@@ -168,7 +168,7 @@ plant-comfrey = Beinwell
 poison-comfrey = Verschluckt, verstopfen seine Pyrrolizidinalkaloide die Venen der Leber.
 
 plant-coltsfoot = Huflattich
-poison-coltsfoot = Pyrrolizidinalkaloide schaden der Leber; darum aus dem deutschen Arzneibuch gestrichen.
+poison-coltsfoot = Pyrrolizidinalkaloide schaden der Leber; darum steht er nicht mehr im deutschen Arzneibuch.
 
 plant-butterbur = Pestwurz
 poison-butterbur = Die wilde Pflanze enthält Pyrrolizidinalkaloide, die der Leber schaden.
@@ -189,7 +189,7 @@ plant-wild-ginger = Haselwurz
 poison-wild-ginger = Die Arzneibehörde nennt sie bei Aristolochiasäure, die die Nieren zerstört.
 
 plant-gelsemium = Carolina-Jasmin
-poison-gelsemium = Schwäche, Krämpfe und Atemstillstand.
+poison-gelsemium = Er bringt Schwäche, Krämpfe und Atemstillstand.
 
 plant-bleeding-heart = Tränendes Herz
 poison-bleeding-heart = Reizt die Haut; die wilde Verwandte bringt Krämpfe, Speichelfluss und schweren Atem.
@@ -399,7 +399,7 @@ plant-wild-lettuce = Giftlattich
 poison-wild-lettuce = Zu viel bringt Herzrasen, Schwindel und schweren Atem.
 
 plant-bracken = Adlerfarn
-poison-bracken = Ptaquilosid verursacht Krebs; dazu Thiaminase.
+poison-bracken = Ptaquilosid verursacht Krebs. Thiaminase raubt dem Körper Vitamin B1.
 
 plant-hydrangea = Hortensie
 poison-hydrangea = Gibt Blausäure ab; Schwindel und Erbrechen.

@@ -1,12 +1,12 @@
 ### Plants that may not be used, and names that mean several.
 
-poison-all = { $plant } is poisonous, and nothing is made of it. { $why }
-poison-inside = { $plant } must not be swallowed. { $why }
-poison-unless-licensed = { $plant } may not be made into anything without a licence. { $why }
-poison-ask = { $plant } harms in some of its parts: go on only if you know plant and part. { $why }
-poison-ask-part = { $plant } is poisonous in other parts, and nothing was read about this one. { $why }
+poison-all = { CAPITAL($plant) } is poisonous, and nothing is made of it. { $why }
+poison-inside = { CAPITAL($plant) } must not be swallowed. { $why }
+poison-unless-licensed = { CAPITAL($plant) } may not be made into anything without a licence. { $why }
+poison-ask = { CAPITAL($plant) } is harmful in some of its parts. Go on only if you know plant and part. { $why }
+poison-ask-part = { CAPITAL($plant) } is poisonous in other parts, and we have nothing on this one. { $why }
 poison-ask-which = “{ $name }” is the name of several plants, one of them poisonous: { $plant }. Give the full name. { $why }
-poison-renamed = This herb was written down as { $plant }, which is on the list of poisonous plants. Another name does not change it: add the other plant as a herb of its own.
+poison-renamed = This herb was saved as { $plant }, which is on the list of poisonous plants. Another name does not change it. Add the other plant as a herb of its own.
 
 plant-foxglove = foxglove
 poison-foxglove = Heart poisons (cardiac glycosides such as digitoxin) make the heart fail.
@@ -36,7 +36,7 @@ plant-false-hellebore = false hellebore
 poison-false-hellebore = Alkaloids bring on vomiting and let pulse and blood pressure collapse.
 
 plant-thorn-apple = thorn apple
-poison-thorn-apple = Atropine, hyoscyamine and scopolamine bring delirium, fever, fits and death.
+poison-thorn-apple = Atropine, hyoscyamine and scopolamine make you rave, bring on fever and fits and kill.
 
 plant-pokeweed = pokeweed
 poison-pokeweed = Saponins and other poisons burn mouth and gut and cause bloody purging and fits.
@@ -48,19 +48,19 @@ plant-tansy = tansy
 poison-tansy = Thujone poisons nerves, liver and kidneys; it has caused fits and death.
 
 plant-rue = rue
-poison-rue = Harms liver and kidneys, brings on abortion; the sap burns skin in the sun.
+poison-rue = It harms liver and kidneys and brings on abortion; the sap burns skin in the sun.
 
 plant-bryony = bryony
-poison-bryony = Cucurbitacins cause bloody purging, kidney damage, abortion and fits.
+poison-bryony = Cucurbitacins purge with blood, harm the kidneys and bring on fits and abortion.
 
 plant-pasque-flower = pasque flower
-poison-pasque-flower = Protoanemonin blisters skin and gut, irritates the kidneys and harms an unborn child.
+poison-pasque-flower = Protoanemonin blisters skin and gut. It harms the kidneys and a child in the womb.
 
 plant-hounds-tongue = hound's-tongue
 poison-hounds-tongue = Much pyrrolizidine alkaloid: it destroys the liver.
 
 plant-greater-celandine = greater celandine
-poison-greater-celandine = Has caused acute inflammation of the liver with jaundice in many users.
+poison-greater-celandine = It has brought on inflamed livers and jaundice in many users.
 
 plant-christmas-rose = Christmas rose
 poison-christmas-rose = Heart poisons (hellebrin) cause vomiting, delirium, fits and failing breath.
@@ -81,10 +81,10 @@ plant-mezereon = mezereon
 poison-mezereon = Mezerein and daphnetoxin burn mouth and gut and harm the kidneys; a few berries can kill.
 
 plant-bloodroot = bloodroot
-poison-bloodroot = Poppy-like alkaloids (sanguinarine) bring vomiting, fainting, shock and coma.
+poison-bloodroot = Sanguinarine and its kin make you vomit and faint and bring on shock and coma.
 
 plant-mayapple = mayapple
-poison-mayapple = Podophyllin stops cells dividing; violent purging, coma, and deaths after misuse.
+poison-mayapple = Podophyllin stops cells dividing. It purges hard, brings on coma and has killed when misused.
 
 plant-white-snakeroot = white snakeroot
 poison-white-snakeroot = Tremetol brings trembling, coma and death, even through the milk of a cow that ate it.
@@ -111,7 +111,7 @@ plant-lords-and-ladies = lords-and-ladies
 poison-lords-and-ladies = Needle crystals swell mouth and throat until breathing is hard.
 
 plant-baneberry = baneberry
-poison-baneberry = Irritant poison in berry and root: violent gut upset, can kill.
+poison-baneberry = An irritant poison in berry and root: it upsets the gut and can kill.
 
 plant-ivy = ivy
 poison-ivy = Saponins in leaf and berry purge and can bring coma; the sap blisters skin.
@@ -132,25 +132,25 @@ plant-henbane = henbane
 poison-henbane = Hyoscyamine and scopolamine bring raving, fits and coma; the root was taken for horseradish.
 
 plant-woody-nightshade = woody nightshade
-poison-woody-nightshade = Solanine-like poisons cause vomiting, trembling and collapse.
+poison-woody-nightshade = Poisons like solanine make you vomit, shake and fall down.
 
 plant-black-nightshade = black nightshade
-poison-black-nightshade = Solanine causes vomiting, staggering and, rarely, paralysis of the lungs.
+poison-black-nightshade = Solanine makes you vomit and stagger and can, at worst, stop the lungs.
 
 plant-cherry-laurel = cherry laurel
 poison-cherry-laurel = Crushed leaf and kernel give off cyanide; the leaf has been taken for bay.
 
 plant-belladonna = belladonna
-poison-belladonna = Atropine, hyoscyamine and scopolamine bring delirium, racing heart, fits and death.
+poison-belladonna = Atropine, hyoscyamine and scopolamine make you rave and the heart race, bring on fits and kill.
 
 plant-chaparral = chaparral
-poison-chaparral = Named in a medical review among the herbs that harm the liver.
+poison-chaparral = A medical review names it among the herbs that harm the liver.
 
 plant-germander = germander
-poison-germander = Named in a medical review among the herbs that harm the liver.
+poison-germander = A medical review names it among the herbs that harm the liver.
 
 plant-kava = kava
-poison-kava = Named in a medical review among the herbs that harm the liver.
+poison-kava = A medical review names it among the herbs that harm the liver.
 
 plant-borage = borage
 poison-borage = Pyrrolizidine alkaloids harm the liver.
@@ -159,7 +159,7 @@ plant-adonis = pheasant's eye
 poison-adonis = Heart poisons like those of foxglove.
 
 plant-dwarf-elder = dwarf elder
-poison-dwarf-elder = Poisonous raw and cooked: violent vomiting and purging.
+poison-dwarf-elder = Raw or cooked, it makes you vomit and purges hard.
 
 plant-white-hellebore = white hellebore
 poison-white-hellebore = Alkaloids slow the heart and drop the blood pressure; taken for gentian and ramsons.
@@ -168,13 +168,13 @@ plant-comfrey = comfrey
 poison-comfrey = Swallowed, its pyrrolizidine alkaloids block the veins of the liver.
 
 plant-coltsfoot = coltsfoot
-poison-coltsfoot = Pyrrolizidine alkaloids harm the liver; struck from the German pharmacopoeia for that.
+poison-coltsfoot = Pyrrolizidine alkaloids harm the liver; the German pharmacopoeia dropped it for that.
 
 plant-butterbur = butterbur
 poison-butterbur = The wild plant holds pyrrolizidine alkaloids that harm the liver.
 
 plant-male-fern = male fern
-poison-male-fern = Strong cell poison; many poisonings from its use against worms.
+poison-male-fern = A strong cell poison; many people were poisoned when they took it against worms.
 
 plant-larkspur = larkspur
 poison-larkspur = Alkaloids like those of monkshood: cramps, collapse, stopped breathing.
@@ -183,13 +183,13 @@ plant-rhododendron = rhododendron
 poison-rhododendron = Grayanotoxins slow the heart and drop the blood pressure.
 
 plant-birthwort = birthwort
-poison-birthwort = Aristolochic acid destroys the kidneys and causes cancer of the urinary tract.
+poison-birthwort = Aristolochic acid ruins the kidneys and brings on cancer of the urinary tract.
 
 plant-wild-ginger = wild ginger
-poison-wild-ginger = Named by the drug authority with aristolochic acid, which destroys the kidneys.
+poison-wild-ginger = The drug agency names it with aristolochic acid, which ruins the kidneys.
 
 plant-gelsemium = yellow jessamine
-poison-gelsemium = Weakness, fits and stopped breathing.
+poison-gelsemium = It makes you weak, brings on fits and stops the breathing.
 
 plant-bleeding-heart = bleeding heart
 poison-bleeding-heart = Irritates the skin; its wild cousin causes cramps, drooling and laboured breath.
@@ -204,7 +204,7 @@ plant-thuja = thuja
 poison-thuja = Thujone brings on fits and harms liver and kidneys.
 
 plant-holly = holly
-poison-holly = Berries cause vomiting, purging and drowsiness.
+poison-holly = The berries make you vomit, purge you and make you sleepy.
 
 plant-spindle = spindle
 poison-spindle = Heart poisons and others: purging, fits, collapse.
@@ -222,7 +222,7 @@ plant-lantana = lantana
 poison-lantana = Harms liver and nerves; green berries are worst.
 
 plant-angels-trumpet = angel's trumpet
-poison-angels-trumpet = Scopolamine and atropine bring delirium, fever and death.
+poison-angels-trumpet = Scopolamine and atropine make you rave, bring on fever and kill.
 
 plant-fools-parsley = fool's parsley
 poison-fools-parsley = Aethusin, like the poison of water hemlock, causes vomiting and fits.
@@ -240,16 +240,16 @@ plant-opium-poppy = opium poppy
 poison-opium-poppy = Morphine stops the breathing; its making is against the law without a licence.
 
 plant-cannabis = cannabis
-poison-cannabis = Controlled drug in many countries; effect of a home extract cannot be judged.
+poison-cannabis = A controlled drug in many countries; nobody can judge how strong a home extract is.
 
 plant-tobacco = tobacco
 poison-tobacco = Nicotine stops the breathing; an extract kills through the skin.
 
 plant-mandrake = mandrake
-poison-mandrake = Atropine and scopolamine bring delirium, fits and death.
+poison-mandrake = Atropine and scopolamine make you rave, bring on fits and kill.
 
 plant-scopolia = scopolia
-poison-scopolia = Atropine and scopolamine bring delirium and death.
+poison-scopolia = Atropine and scopolamine make you rave and can kill.
 
 plant-mistletoe = mistletoe
 poison-mistletoe = Viscotoxins and lectins slow the heart and inflame the gut.
@@ -300,7 +300,7 @@ plant-death-camas = death camas
 poison-death-camas = Zygacine drops the blood pressure and kills; taken for wild onion.
 
 plant-snowdrop = snowdrop
-poison-snowdrop = Lycorine and galantamine cause vomiting and slow the heart.
+poison-snowdrop = Lycorine and galantamine make you vomit and slow the heart.
 
 plant-herb-paris = herb paris
 poison-herb-paris = Saponins in the black berry cause vomiting and dizziness; taken for bilberry.
@@ -309,31 +309,31 @@ plant-solomons-seal = Solomon's seal
 poison-solomons-seal = Berries cause vomiting and purging; shoots look like ramsons.
 
 plant-marsh-horsetail = marsh horsetail
-poison-marsh-horsetail = Palustrine causes staggering and weakness; taken for field horsetail.
+poison-marsh-horsetail = Palustrine makes you stagger and weak. It is taken for field horsetail.
 
 plant-ragweed = ragweed
-poison-ragweed = Its pollen brings on severe hay fever and asthma; taken for mugwort.
+poison-ragweed = Its pollen brings on severe hay fever and asthma. It is taken for mugwort.
 
 plant-wild-parsnip = wild parsnip
 poison-wild-parsnip = The sap and sunlight blister the skin.
 
 plant-rough-chervil = rough chervil
-poison-rough-chervil = Causes staggering, purging and weakness; looks like cow parsley.
+poison-rough-chervil = It makes you stagger, purges and weakens. It looks like cow parsley.
 
 plant-cow-parsley = cow parsley
-poison-cow-parsley = Itself eaten by some, yet not safely told from hemlock: nothing is made of a wild one.
+poison-cow-parsley = Some eat it, yet nobody can tell it safely from hemlock: make nothing of a wild one.
 
 plant-wood-anemone = wood anemone
-poison-wood-anemone = Protoanemonin blisters skin and gut.
+poison-wood-anemone = Protoanemonin burns and blisters skin and gut.
 
 plant-lesser-celandine = lesser celandine
-poison-lesser-celandine = Protoanemonin irritates the gut; has harmed the liver.
+poison-lesser-celandine = Protoanemonin burns the gut, and the plant has harmed the liver.
 
 plant-marsh-marigold = marsh marigold
-poison-marsh-marigold = Protoanemonin blisters skin and gut.
+poison-marsh-marigold = Protoanemonin burns and blisters skin and gut.
 
 plant-globeflower = globeflower
-poison-globeflower = Protoanemonin blisters skin and gut.
+poison-globeflower = Protoanemonin burns and blisters skin and gut.
 
 plant-columbine = columbine
 poison-columbine = Gives off cyanide; upsets heart and gut.
@@ -342,7 +342,7 @@ plant-cyclamen = cyclamen
 poison-cyclamen = Saponins cause purging, fits and collapse.
 
 plant-crown-imperial = crown imperial
-poison-crown-imperial = Imperialine slows the heart.
+poison-crown-imperial = Imperialine makes the heart beat too slowly.
 
 plant-hyacinth = hyacinth
 poison-hyacinth = Needle crystals and alkaloids irritate mouth and gut.
@@ -366,7 +366,7 @@ plant-virginia-creeper = Virginia creeper
 poison-virginia-creeper = Needle crystals irritate mouth and gut.
 
 plant-snowberry = snowberry
-poison-snowberry = Berries cause vomiting and dizziness.
+poison-snowberry = The berries make you vomit and dizzy.
 
 plant-fly-honeysuckle = fly honeysuckle
 poison-fly-honeysuckle = Berries cause vomiting, sweating and cramps.
@@ -387,19 +387,19 @@ plant-periwinkle = periwinkle
 poison-periwinkle = Alkaloids drop the blood pressure and change the blood.
 
 plant-goats-rue = goat's rue
-poison-goats-rue = Galegine lowers blood sugar dangerously.
+poison-goats-rue = Galegine can make the blood sugar fall too low.
 
 plant-sassafras = sassafras
 poison-sassafras = Safrole causes liver cancer in animals; banned as a flavour.
 
 plant-calamus = sweet flag
-poison-calamus = Beta-asarone causes cancer in animals.
+poison-calamus = It holds beta-asarone, which led to cancer in test animals.
 
 plant-wild-lettuce = wild lettuce
-poison-wild-lettuce = Overdose brings racing heart, dizziness and laboured breath.
+poison-wild-lettuce = Too much makes the heart race, the head spin and breathing hard.
 
 plant-bracken = bracken
-poison-bracken = Ptaquiloside causes cancer; thiaminase.
+poison-bracken = Ptaquiloside brings on cancer. Thiaminase robs the body of vitamin B1.
 
 plant-hydrangea = hydrangea
 poison-hydrangea = Gives off cyanide; dizziness and vomiting.
@@ -411,7 +411,7 @@ plant-peony = peony
 poison-peony = Seeds and root cause vomiting and colic.
 
 plant-morning-glory = morning glory
-poison-morning-glory = Seeds bring on hallucinations and vomiting.
+poison-morning-glory = The seeds make you vomit and see what is not there.
 
 plant-nux-vomica = nux vomica
 poison-nux-vomica = Strychnine brings on deadly fits.

@@ -5,11 +5,19 @@ amount-gram = { $figure } g
 amount-kilogram = { $figure } kg
 amount-millilitre = { $figure } mL
 amount-litre = { $figure } L
+amount-ounce = { $figure } oz
+amount-pound = { $figure } lb
+amount-fluid-ounce = { $figure } fl oz
 amount-millimetre = { $figure } mm
 amount-percent = { $figure } %
 amount-percent-vol = { $figure } % vol
 amount-celsius = { $figure } °C
 amount-gram-per-100ml = { $figure } g per 100 mL
+amount-percent-mass = { $figure } % by weight
+amount-gram-per-litre = { $figure } g per litre
+amount-millilitre-per-gram = { $figure } mL to a gram
+amount-square-metre = { $figure } m²
+amount-degrees = { $figure }°
 amount-hours = { $count ->
     [one] { $figure } hour
    *[other] { $figure } hours
@@ -49,3 +57,18 @@ day-of-the-year = { $day } { $month ->
 
 list-and = { $before } and { $last }
 list-or = { $before } or { $last }
+
+# What the maker wrote, alone.
+own-words = { $text }
+
+# Sources in words of our own; a citation is the same in every language.
+source-practice = common practice, no source
+source-second-hand = a page or handbook that names no published authority
+source-our-words = our own wording; no doctor, pharmacist or lawyer has read it
+source-dried-root-in-spirit = Herbal Materia Medica 1995, for dried root in spirit
+source-drying-times = published drying times in room air
+source-ginseng-drying-time = published drying time of ginseng root in a room
+source-dried-herbs = nine in ten dried herbs of the food tables hold 3 to 12 %
+
+# An error of the app itself.
+broken-off = This broke off because of an error in the app. Nothing was lost.

@@ -1,16 +1,16 @@
-use physics::mixture::Ingredient;
+use physics::mixture::{Ingredient, IngredientKind};
 
 use crate::{
     compose::{
         Composition, Proposal, Stock, compose,
-        tests::{mint, plant},
+        tests::{mint, plant, usual_state},
     },
     preparations::{self, PlantState},
 };
 
 fn asked(key: &str) -> Composition {
     let preparation = preparations::find(key, PlantState::Fresh).unwrap();
-    let state = preparation.usual_state().unwrap_or(PlantState::Dried);
+    let state = usual_state(preparation);
     let mut wish = Composition::of(key, plant("oregano", "flowering tops", state, 100.0));
     if !preparation.takes_herb() {
         wish.plants.clear();
@@ -106,7 +106,11 @@ fn a_cordial_of_strong_spirit_is_let_down_to_the_recipe() {
     wish.stock = vec![super::super::tests::spirit(95.0)];
     let jar = compose(&wish).unwrap();
     same_liquid(&plain, &jar, "cordial");
-    assert!(jar.pours.iter().any(|pour| pour.kind == "water"));
+    assert!(
+        jar.pours
+            .iter()
+            .any(|pour| pour.kind == IngredientKind::Water)
+    );
     assert!(jar.reasons.iter().any(|note| note.code == "let-down"));
 }
 

@@ -25,7 +25,7 @@ fn jar() -> Jar {
         preparation: "tincture".into(),
         poured_at: DateTime::parse_from_rfc3339("2025-06-10T23:30:00+02:00").unwrap(),
         pours: vec![Pour {
-            item: Stock::Spirit {
+            item: Item::Spirit {
                 strength_percent_vol: 96.0,
             },
             name: "Spirit".into(),

@@ -1,0 +1,1 @@
+### The season, and where a thing comes from.
