@@ -21,9 +21,24 @@ pub fn open(app: &App) -> tauri::Result<()> {
         });
         #[cfg(feature = "measured")]
         let window = window.initialization_script(crate::measured::WATCH);
-        window.build()?;
+        let window = window.build()?;
+        #[cfg(target_os = "linux")]
+        window.with_webview(|view| revive(&view.inner()))?;
+        #[cfg(not(target_os = "linux"))]
+        let _ = window;
     }
     Ok(())
+}
+
+/// A window whose page died would stay white; what was being written is kept, and stands there again. Tauri sees to it on
+/// Apple's systems alone.
+#[cfg(target_os = "linux")]
+fn revive(view: &webkit2gtk::WebView) {
+    use webkit2gtk::WebViewExt as _;
+    view.connect_web_process_terminated(|view, why| {
+        eprintln!("the page ended and is loaded anew: {why:?}");
+        view.reload();
+    });
 }
 
 /// The page learns its platform and the address of pictures from us, since an agent string may say anything.

@@ -1,7 +1,7 @@
 // The programs of the project that a test starts, and what they need around them.
 
 import { spawn } from "node:child_process";
-import { mkdtemp, rm } from "node:fs/promises";
+import { mkdtemp, readFile, readdir, rm } from "node:fs/promises";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import path from "node:path";
@@ -104,4 +104,33 @@ export async function until(what, ask) {
     }
     await new Promise((resolve) => setTimeout(resolve, 50));
   }
+}
+
+/** Every process of a group: its number, its name (15 letters of it), its state, and what it has worked (proc(5)). */
+export async function ofGroup(group) {
+  const found = [];
+  for (const name of await readdir("/proc")) {
+    if (!/^\d+$/.test(name)) continue;
+    const told = await readFile(`/proc/${name}/stat`, "utf8").catch(() => "");
+    // After the name, in brackets: the state, the parent, the group, and as the 12th and 13th what it has worked.
+    const [, program, fields] = /\((.*)\) (.*)/s.exec(told) ?? [];
+    const [state, , of, ...more] = fields?.split(" ") ?? [];
+    if (of === String(group)) found.push({ process: Number(name), program, state, worked: `${more[8]} ${more[9]}` });
+  }
+  return found;
+}
+
+/** Waits until none of a group's processes has worked, or could have, at twenty looks after each other. */
+export async function rest(group) {
+  let before;
+  let looks = 0;
+  await until("the program has nothing left to do", async () => {
+    const work = (await ofGroup(group)).map(({ process, state, worked }) =>
+      state === "S" ? `${process} ${worked}` : `${process} ${Math.random()}`,
+    );
+    const now = work.join();
+    looks = now === before ? looks + 1 : 0;
+    before = now;
+    return looks >= 20;
+  });
 }

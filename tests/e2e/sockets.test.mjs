@@ -1,11 +1,11 @@
 // The app tells nobody: while it is used, none of its processes reaches beyond this machine.
 
 import assert from "node:assert/strict";
-import { chmod, readFile, readdir, writeFile } from "node:fs/promises";
+import { chmod, readFile, writeFile } from "node:fs/promises";
 import path from "node:path";
 
 import { engine } from "./engine.mjs";
-import { built, file, freshFolder, run, start, until } from "./programs.mjs";
+import { built, file, freshFolder, rest, run, start, until } from "./programs.mjs";
 import { test } from "./tested.mjs";
 
 const only = { skip: engine === "window" ? false : "a browser is not the app" };
@@ -20,26 +20,6 @@ function reached(trace) {
     return address && !/^(127\.|::1$|::ffff:127\.)/.test(address[1] ?? address[2]);
   });
   return { internet, beyond };
-}
-
-/** Waits until none of a group's processes has worked, or could have, at twenty looks after each other. */
-async function rest(group) {
-  let before;
-  let looks = 0;
-  await until("the app has nothing left to do", async () => {
-    const work = [];
-    for (const name of await readdir("/proc")) {
-      if (!/^\d+$/.test(name)) continue;
-      const told = await readFile(`/proc/${name}/stat`, "utf8").catch(() => "");
-      // After the name, in brackets: the state, the parent, the group, and as the 12th and 13th what it has worked (proc(5)).
-      const fields = told.slice(told.lastIndexOf(")") + 2).split(" ");
-      if (fields[2] === String(group)) work.push(fields[0] === "S" ? `${name} ${fields[11]} ${fields[12]}` : `${name} ${Math.random()}`);
-    }
-    const now = work.join();
-    looks = now === before ? looks + 1 : 0;
-    before = now;
-    return looks >= 20;
-  });
 }
 
 test("the trace shows a reach beyond this machine, where there is one", only, async (t) => {

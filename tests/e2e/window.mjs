@@ -87,6 +87,8 @@ export async function open({ folder, width, height, dark, application = program,
     XDG_CACHE_HOME: `${own.folder}/cache`,
     GTK_THEME: dark ? "Adwaita:dark" : "Adwaita",
     MESA_SHADER_CACHE_DISABLE: "true",
+    // Without a screen the only graphics card is an emulated one, which nobody has: the processor draws by itself.
+    WEBKIT_SKIA_ENABLE_CPU_RENDERING: "1",
     // Without this the web view lets nobody drive it.
     TAURI_WEBVIEW_AUTOMATION: "true",
     TRUGBOOK_JOURNAL: folder,
