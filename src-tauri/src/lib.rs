@@ -30,6 +30,8 @@ use book::Book;
 
 /// Opens the window on the journal in `folder`, or on the platform's own folder for this app.
 pub fn run(folder: Option<PathBuf>) -> ExitCode {
+    #[cfg(target_os = "linux")]
+    page::draw_plainly();
     let builder = tauri::Builder::default()
         .plugin(tauri_plugin_deep_link::init())
         .plugin(tauri_plugin_dialog::init())

@@ -30,6 +30,16 @@ pub fn open(app: &App) -> tauri::Result<()> {
     Ok(())
 }
 
+/// Has WebKitGTK draw with the processor, before it is begun: readying the graphics card takes it a fifth of a window's
+/// memory and leaves the window white where the card's driver is broken, and what stands on our pages scrolls as smoothly
+/// without. Whoever wants the card all the same starts the app with this variable at 0.
+#[cfg(target_os = "linux")]
+pub fn draw_plainly() {
+    if let Err(why) = webkit2gtk::glib::setenv("WEBKIT_DISABLE_COMPOSITING_MODE", "1", false) {
+        eprintln!("the graphics card is used: {why}");
+    }
+}
+
 /// A window whose page died would stay white; what was being written is kept, and stands there again. Tauri sees to it on
 /// Apple's systems alone.
 #[cfg(target_os = "linux")]

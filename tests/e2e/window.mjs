@@ -63,6 +63,21 @@ async function hindrance(control) {
   return `it lies under ${over?.outerHTML.slice(0, 80) ?? "the edge"}`;
 }
 
+/**
+ * Runs in the page: draws a dot that no one sees, again and again. Where the processor draws, this engine hands over a
+ * picture only once something was drawn anew.
+ */
+function restless() {
+  const dot = document.createElement("i");
+  dot.style.cssText = "position:fixed;inset:0 auto auto 0;width:1px;height:1px;opacity:0.01";
+  window.restless = document.body.appendChild(dot);
+  function draw() {
+    dot.style.background = dot.style.background === "black" ? "white" : "black";
+    if (dot.isConnected) requestAnimationFrame(draw);
+  }
+  draw();
+}
+
 /** A root of its own that the app was installed in, where it is tried as a package. */
 const within = process.env.TRUGBOOK_ROOT;
 const program = within ? "/usr/bin/trugbook" : built("debug", "trugbook");
@@ -87,8 +102,6 @@ export async function open({ folder, width, height, dark, application = program,
     XDG_CACHE_HOME: `${own.folder}/cache`,
     GTK_THEME: dark ? "Adwaita:dark" : "Adwaita",
     MESA_SHADER_CACHE_DISABLE: "true",
-    // Without a screen the only graphics card is an emulated one, which nobody has: the processor draws by itself.
-    WEBKIT_SKIA_ENABLE_CPU_RENDERING: "1",
     // Without this the web view lets nobody drive it.
     TAURI_WEBVIEW_AUTOMATION: "true",
     TRUGBOOK_JOURNAL: folder,
@@ -217,7 +230,11 @@ async function inWindow(session, size) {
     idOf: async (role, name) => (await find(role, name)).getAttribute("id"),
     evaluate: asked,
     load: (source) => session.executeScript(source),
-    picture: async (path) => writeFile(path, await session.takeScreenshot(), "base64"),
+    async picture(path) {
+      await session.executeScript(restless);
+      await writeFile(path, await session.takeScreenshot(), "base64");
+      await session.executeScript("window.restless.remove()");
+    },
     resize,
   };
 }
