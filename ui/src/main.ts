@@ -1,8 +1,9 @@
+// First, for it asks for the language.
+import { language, learn } from "./words";
 import "./styles/index.css";
 import { mount } from "svelte";
 import App from "./App.svelte";
 import { openSession } from "./state/session";
-import { language, learn } from "./words";
 
 document.documentElement.lang = language;
 const target = document.getElementById("app");
