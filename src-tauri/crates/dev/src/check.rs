@@ -1,7 +1,9 @@
 //! `cargo dev check`: everything, in order, until the first thing that fails.
 
+use std::panic::resume_unwind;
 use std::process::{Command, ExitCode};
 use std::sync::atomic::{AtomicBool, Ordering};
+use std::thread;
 use std::time::{Duration, Instant};
 
 use tempfile::TempDir;
@@ -18,7 +20,7 @@ pub const USAGE: &str = "cargo dev check [--quick] [--only STEP]";
 struct Step {
     name: &'static str,
     what: &'static str,
-    /// Part of `--quick`: needs neither Tauri nor another compiler.
+    /// Part of `--quick`: needs neither a browser nor Tauri nor another compiler.
     quick: bool,
     /// When it is given up: several times what it takes in a fresh clone beside other work.
     minutes: u64,
@@ -53,7 +55,7 @@ const STEPS: &[Step] = &[
         60,
         page,
     ),
-    Step::quick("browser", "end to end in Chromium", 120, browser),
+    Step::slow("browser", "end to end in Chromium", 120, browser),
     Step::slow(
         "shell",
         "the Tauri app: lints, units, documentation, build",
@@ -199,10 +201,15 @@ fn tests() -> Result<(), String> {
 
 fn page() -> Result<(), String> {
     install::npm("ui")?;
-    for script in ["npm run check", "npm run lint", "npm test"] {
-        quietly(words(script).current_dir(root().join("ui")))?;
-    }
-    build_page()
+    // Each of them works with one processor.
+    let scripts = ["npm run check", "npm run lint", "npm test"];
+    let run = |script: &str| quietly(words(script).current_dir(root().join("ui")));
+    thread::scope(|scope| {
+        let running = scripts.map(|script| scope.spawn(move || run(script)));
+        let built = build_page();
+        let ended = running.map(|one| one.join().unwrap_or_else(|panic| resume_unwind(panic)));
+        ended.into_iter().collect::<Result<(), _>>().and(built)
+    })
 }
 
 /// Builds the page into ui/dist, once in a run of this program.
