@@ -91,7 +91,7 @@ export async function run(program, args) {
 export const tellSeason = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
 
 /** How long is waited for a state before it is said that it never came. A busy machine needs its time. */
-export const PATIENCE = 60_000;
+export const PATIENCE = 180_000;
 
 /** Asks again and again until there is an answer; a wrong page never gets there. */
 export async function until(what, ask) {
