@@ -4,7 +4,7 @@
 use std::io::Write as _;
 use std::path::Path;
 
-use api::{App, SystemClock};
+use api::{App, Failure, Language, SystemClock};
 use serde_json::{Value, json};
 
 fn main() {
@@ -22,9 +22,10 @@ fn main() {
         // Bytes after the end of a JPEG change its hash and nothing else.
         picture.extend(run.to_le_bytes());
         picture.extend(number.to_le_bytes());
-        let photo = app
-            .take_photo(picture.as_slice(), Some("leaf.jpg"))
-            .expect("the photo is kept");
+        let photo = done(
+            "a photo",
+            app.take_photo(picture.as_slice(), Some("leaf.jpg")),
+        );
         let photo: Value = serde_json::from_str(&photo).expect("a reply");
         let hash = photo["photo"]["hash"].as_str().expect("a hash").to_owned();
         let request = json!({
@@ -32,8 +33,10 @@ fn main() {
             "gross_g": 100 + number, "tare_g": 20,
             "bed_name": format!("Bed {run}"), "photos": [hash],
         });
-        let reply =
-            api::call(&app, "harvest.record", &request.to_string()).expect("it is recorded");
+        let reply = done(
+            "harvest.record",
+            api::call(&app, "harvest.record", &request.to_string()),
+        );
         let reply: Value = serde_json::from_str(&reply).expect("a reply");
         let harvest = reply["harvest"]["id"].as_str().expect("an id").to_owned();
         say(format_args!("harvest {harvest} {hash} {}", 80 + number));
@@ -41,6 +44,11 @@ fn main() {
             strain(&app, &harvest);
         }
     }
+}
+
+/// What was answered, or the end of this process with the sentence that the maker would read.
+fn done(what: &str, answer: Result<String, Failure>) -> String {
+    answer.unwrap_or_else(|failure| panic!("{what}: {}", Language::English.tell(&failure.message)))
 }
 
 fn say(line: std::fmt::Arguments<'_>) {
@@ -51,8 +59,7 @@ fn say(line: std::fmt::Arguments<'_>) {
 /// Pours 40 g of a harvest into a jar, strains it and presses it.
 fn strain(app: &App, harvest: &str) {
     let call = |command: &str, request: Value| -> Value {
-        let reply = api::call(app, command, &request.to_string())
-            .unwrap_or_else(|failure| panic!("{command}: {failure:?}"));
+        let reply = done(command, api::call(app, command, &request.to_string()));
         serde_json::from_str(&reply).expect("a reply")
     };
     let plant = json!({ "herb": "peppermint", "part": "leaf", "state": "fresh", "mass_g": 40,
