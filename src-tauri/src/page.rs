@@ -30,9 +30,9 @@ pub fn open(app: &App) -> tauri::Result<()> {
     Ok(())
 }
 
-/// Has WebKitGTK draw with the processor, before it is begun: readying the graphics card takes it a fifth of a window's
-/// memory and leaves the window white where the card's driver is broken, and what stands on our pages scrolls as smoothly
-/// without. Whoever wants the card all the same starts the app with this variable at 0.
+/// Has WebKitGTK draw with the processor, before it is begun: readying the graphics card takes it some 30 MB and leaves the
+/// window white where the card's driver is broken, and our pages scroll as smoothly without. Whoever wants the card all
+/// the same starts the app with this variable at 0.
 #[cfg(target_os = "linux")]
 pub fn draw_plainly() {
     if let Err(why) = webkit2gtk::glib::setenv("WEBKIT_DISABLE_COMPOSITING_MODE", "1", false) {
