@@ -4,11 +4,12 @@ use ::words::Language;
 use message::{Argument, Code, Failure, Message, carried, say};
 use serde::Serialize;
 
-use crate::speech::Turn;
+use crate::speech::{Turn, voice};
 
-/// A reply as JSON.
+/// A reply as JSON, said where a call is in a language.
 pub(crate) fn written_down(reply: &impl Serialize) -> Result<String, Failure> {
-    serde_json::to_string(reply).map_err(|error| {
+    let written = carried::saying(voice(), || serde_json::to_string(reply));
+    written.map_err(|error| {
         let why = Argument::own(error.to_string());
         Failure::new(Code::Storage, say!("reply-unwritten", why))
     })
@@ -41,7 +42,7 @@ pub(crate) fn answered_in(
 /// The failure that `answer` holds, with its sentence in words.
 pub fn spoken(language: Language, answer: Result<String, Failure>) -> Result<String, Failure> {
     match answer {
-        // Most replies hold no message, and those are not walked.
+        // A message within a longer text is still carried; most replies hold none, and those are not walked.
         Ok(reply) if carried::is_in(&reply) => Ok(language.say_messages_in_json(&reply)),
         Ok(reply) => Ok(reply),
         Err(failure) => {

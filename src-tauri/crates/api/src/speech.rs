@@ -2,22 +2,22 @@
 
 use std::cell::Cell;
 
-use message::Message;
+use message::{Message, Voice};
 
 pub use ::words::Language;
 
 thread_local! {
     /// The call that a thread works on; a long job works on another thread and is translated where it is shown.
-    static SPOKEN: Cell<Language> = const { Cell::new(Language::English) };
+    static SPOKEN: Cell<Option<Language>> = const { Cell::new(None) };
 }
 
 /// A call in a language; it sets the language back even where the call panics.
-pub(crate) struct Turn(Language);
+pub(crate) struct Turn(Option<Language>);
 
 impl Turn {
     /// What this thread says from here on it says in `language`.
     pub(crate) fn to(language: Language) -> Self {
-        Self(SPOKEN.replace(language))
+        Self(SPOKEN.replace(Some(language)))
     }
 }
 
@@ -27,9 +27,14 @@ impl Drop for Turn {
     }
 }
 
-/// The language of the call that this thread works on.
+/// The language of the call that this thread works on; English where it works on none.
 pub(crate) fn language() -> Language {
-    SPOKEN.get()
+    SPOKEN.get().unwrap_or_default()
+}
+
+/// Who says a reply of this call; nobody where there is no call, and the reply carries its messages.
+pub(crate) fn voice() -> Option<Voice> {
+    SPOKEN.get().map(|_| line as Voice)
 }
 
 /// Whether a text is what the app says in any of its languages.

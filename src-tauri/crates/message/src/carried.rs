@@ -6,11 +6,12 @@
 //! or another device wrote may hold the two characters, and is still no message. The maker's own words alone need no
 //! marks: they are the same in every language.
 
+use std::cell::Cell;
 use std::collections::HashMap;
 use std::hash::{BuildHasher as _, Hasher as _, RandomState};
 use std::sync::LazyLock;
 
-use crate::Said;
+use crate::{Message, Said, Voice};
 
 /// Opens a message where it is kept in a file.
 const OPEN: char = '\u{fdd0}';
@@ -20,6 +21,34 @@ const CLOSE: char = '\u{fdd1}';
 /// Opens a message of this run.
 static OURS: LazyLock<String> =
     LazyLock::new(|| format!("{OPEN}{:016x}", RandomState::new().build_hasher().finish()));
+
+thread_local! {
+    /// Who says the messages that this thread writes out.
+    static VOICE: Cell<Option<Voice>> = const { Cell::new(None) };
+}
+
+/// Sets the voice back, even where the work panics.
+struct Before(Option<Voice>);
+
+impl Drop for Before {
+    fn drop(&mut self) {
+        VOICE.set(self.0);
+    }
+}
+
+/// Does `work`; each message that it serializes is said at once by `voice`, where there is one, and need not be carried
+/// and read back: a long list holds thousands.
+pub fn saying<T>(voice: Option<Voice>, work: impl FnOnce() -> T) -> T {
+    let _before = Before(VOICE.replace(voice));
+    work()
+}
+
+/// The words of a message where it is said at once. What looks like a message of ours in a maker's words is carried, and
+/// said as those words.
+pub(crate) fn said_now(message: &Message) -> Option<String> {
+    let words = VOICE.get()?(message);
+    (!is_in(&words)).then_some(words)
+}
 
 /// The message as a text carries it.
 pub fn written(said: &Said) -> String {
@@ -110,6 +139,33 @@ mod tests {
         });
         assert_eq!(said, "No: no.");
         assert_eq!(found, [told().said().clone()]);
+    }
+
+    #[test]
+    fn a_message_is_said_where_it_is_written_out_and_the_voice_ends_with_the_work() {
+        let json = |message: &Message| serde_json::to_string(message).expect("it is JSON");
+        let voice: Voice = |message| format!("“{}”", message.id());
+        let said = saying(Some(voice), || json(&told()));
+        assert_eq!(said, "\"“rest”\"");
+        assert!(is_in(&json(&told())));
+        let ended = std::panic::catch_unwind(|| saying(Some(voice), || panic!("within")));
+        assert!(ended.is_err() && is_in(&json(&told())));
+    }
+
+    #[test]
+    fn what_a_voice_leaves_that_looks_like_a_message_is_carried() {
+        let leaked = told().to_string();
+        let quoted = Message::new("rest").with("name", Argument::own(leaked.as_str()));
+        let voice: Voice = |message| match message.said().arguments.as_slice() {
+            [(_, Argument::Own(name))] => name.clone(),
+            other => panic!("{other:?}"),
+        };
+        let json = saying(Some(voice), || serde_json::to_string(&quoted)).expect("it is JSON");
+        let said = each_in_json(&json, |said| {
+            assert_eq!(&said, quoted.said());
+            "rest".to_owned()
+        });
+        assert_eq!(said, "\"rest\"");
     }
 
     #[test]

@@ -131,6 +131,9 @@ impl Message {
     }
 }
 
+/// Says a message in the language of the moment.
+pub type Voice = fn(&Message) -> String;
+
 /// The message as a text carries it, where [`carried::each`] finds it again.
 impl fmt::Display for Message {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -150,9 +153,12 @@ impl From<Message> for String {
     }
 }
 
-/// As a text, so that a reply that holds a message reads as one that holds words.
+/// As a text, so that a reply that holds a message reads as one that holds words: said by [`carried::saying`], or carried.
 impl Serialize for Message {
     fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-        serializer.collect_str(self)
+        match carried::said_now(self) {
+            Some(words) => serializer.serialize_str(&words),
+            None => serializer.collect_str(self),
+        }
     }
 }

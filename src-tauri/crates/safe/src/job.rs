@@ -5,9 +5,8 @@ use std::sync::{Arc, Mutex};
 
 pub use archive::Progress;
 use chrono::{DateTime, FixedOffset};
-use message::{Code, Failure, say};
+use message::{Code, Failure, Voice, say};
 use serde::Serialize;
-use store::Voice;
 use uuid::Uuid;
 
 use crate::folder::{Keep, held};

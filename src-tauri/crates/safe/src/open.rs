@@ -6,8 +6,8 @@ use std::path::Path;
 use ::disk::Disk;
 use chrono::{DateTime, FixedOffset};
 use journal::DeviceId;
-use message::Failure;
-use store::{Failure as Stored, Store, Voice};
+use message::{Failure, Voice};
+use store::{Failure as Stored, Store};
 
 use crate::folder::{BROUGHT, JOURNAL, LostHow, MADE, WORK, private, unwritable_at};
 use crate::lost;

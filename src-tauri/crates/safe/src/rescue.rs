@@ -6,9 +6,9 @@ use std::path::Path;
 use ::disk::Disk;
 use chrono::{DateTime, FixedOffset};
 use journal::{DeedId, DeviceId};
-use message::{Argument, Failure, carried, say};
+use message::{Argument, Failure, Voice, carried, say};
 use serde::{Deserialize, Serialize};
-use store::{Store, Voice};
+use store::Store;
 
 use crate::damaged::{damaged_files, free_name, set_aside};
 use crate::folder::{JOURNAL, Keep, WORK, held, id_at, private, remove_journal, unwritable};

@@ -69,7 +69,7 @@ pub use noun::straining::MarcKept;
 pub use noun::supply::SupplyRow;
 pub use noun::tray::{OwnBatch, OwnDry, TrayRow};
 pub use noun::{Table, counted};
-pub use open::{Store, Voice};
+pub use open::Store;
 pub use read::{Counts, Page, Reading};
 pub use rescue::{Rescued, rescue};
 pub use search::Sought;

@@ -4,7 +4,6 @@ use std::path::Path;
 use std::time::Duration;
 
 use journal::{DeviceId, HybridTime};
-use message::Message;
 use rusqlite::config::DbConfig;
 use rusqlite::limits::Limit;
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
@@ -20,9 +19,6 @@ pub struct Store {
     pub(crate) conn: Connection,
     pub(crate) device: DeviceId,
 }
-
-/// How the line of a deed is said, in the language of the moment.
-pub type Voice = fn(&Message) -> String;
 
 impl Store {
     /// Opens the journal at `path`, making it if there is none, bringing it to

@@ -7,10 +7,10 @@ use std::path::Path;
 
 use chrono::{DateTime, FixedOffset};
 use journal::{Act, Change, Deed, DeedId, DeviceId, Fields, Line, Noun};
-use message::say;
+use message::{Voice, say};
 use rusqlite::Connection;
 
-use crate::open::{Voice, about};
+use crate::open::about;
 use crate::sql::quoted;
 use crate::whole::only_to_read;
 use crate::{Failure, Store, log, merge, migrate};

@@ -4,10 +4,9 @@ use std::collections::BTreeSet;
 
 use chrono::{DateTime, FixedOffset};
 use journal::{Deed, DeedId, Line};
-use message::say;
+use message::{Voice, say};
 use rusqlite::{Connection, OptionalExtension, TransactionBehavior};
 
-use crate::open::Voice;
 use crate::project::{Touched, project, settle_revocations};
 use crate::settle::{Occasion, settle};
 use crate::{Done, Failure, Store, log, seal, search};
