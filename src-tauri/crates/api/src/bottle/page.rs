@@ -197,8 +197,8 @@ pub(crate) fn page(
         takes_ph: judged.preparation.is_kept_by_acid(),
         ph: ph::shown(reading, row.ph, Some(id))?,
         liquid: judged.poured.liquid.clone(),
+        cautions: judged.cautions(),
         keeping: judged.poured.keeping,
-        cautions: judged.poured.cautions,
         note: row.bottle.note,
     })
 }

@@ -164,7 +164,7 @@ fn record(
             Purpose::Outside => Use::OutsideOnly,
             Purpose::Food => Use::Food,
         },
-        cautions: cautions::for_a_label(&judged.poured.cautions),
+        cautions: cautions::for_a_label(&judged.cautions()),
         poison_line: setting.poison_line.clone(),
         maker: setting.maker.clone(),
         ingredients: ingredients(jar, judged),

@@ -7,7 +7,9 @@ use physics::{
 
 use message::Refusal;
 
-use super::{Composition, Plant, Portion, PourLine, draft::judge, forbidden, plants, pours};
+use super::{
+    Composition, Plant, PlantLine, Portion, PourLine, draft::judge, forbidden, plants, pours,
+};
 use crate::{
     cautions::{self, Caution},
     keep::Keeping,
@@ -21,10 +23,23 @@ pub struct AsPoured {
     pub liquid: Liquid,
     /// Whether it keeps.
     pub keeping: Keeping,
-    /// What to beware of, the gravest first.
-    pub cautions: Vec<Caution>,
     /// The kinds of liquid poured.
     pub kinds: Vec<IngredientKind>,
+    /// The plants with what is known of them.
+    pub plants: Vec<PlantLine>,
+}
+
+impl AsPoured {
+    /// What to beware of, the gravest first. A list of jars that tells none need not find them.
+    pub fn cautions(&self, preparation: &Preparation) -> Vec<Caution> {
+        cautions::for_jar(&cautions::Subject {
+            preparation,
+            plants: &self.plants,
+            purpose: None,
+            kinds: &self.kinds,
+            strength_percent_vol: self.liquid.strength_percent_vol.high,
+        })
+    }
 }
 
 /// Judges a jar by its recipe as poured, and by the pH of what came of it where that was read.
@@ -84,18 +99,11 @@ pub fn as_poured(
         keeping = keeping.refused(text);
     }
     let kinds: Vec<IngredientKind> = poured.lines.iter().map(|pour| pour.kind).collect();
-    let cautions = cautions::for_jar(&cautions::Subject {
-        preparation,
-        plants: &plants,
-        purpose: None,
-        kinds: &kinds,
-        strength_percent_vol: poured.liquid.strength_percent_vol.high,
-    });
     Ok(AsPoured {
         liquid: poured.liquid,
         keeping,
-        cautions,
         kinds,
+        plants,
     })
 }
 
@@ -129,7 +137,7 @@ mod tests {
         let jar = as_poured(preparation, &poured, &[plant], None).unwrap();
         assert_eq!(jar.keeping.verdict, proposal.keeping.verdict);
         assert_eq!(jar.keeping.text.id(), proposal.keeping.text.id());
-        assert_eq!(jar.cautions, proposal.cautions);
+        assert_eq!(jar.cautions(preparation), proposal.cautions);
         let (got, expected) = (
             jar.liquid.glycerol_percent_mass.value,
             proposal.liquid.glycerol_percent_mass.value,

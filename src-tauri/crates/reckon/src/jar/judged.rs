@@ -24,6 +24,8 @@ pub struct Judged {
     pub dry_matter_g: Interval,
     /// Whether fresh plant lies in oil, so that no look and no smell can tell that it went bad.
     pub only_the_date_counts: bool,
+    /// What was read of its acid, where acid keeps it.
+    read: Option<PhRead>,
 }
 
 /// When a bottle should be looked at and when it should be used up.
@@ -78,16 +80,7 @@ impl Judged {
             }
         }
         let read = read.filter(|_| preparation.is_kept_by_acid());
-        let mut poured = as_poured(preparation, &poured, &plants, read.map(|read| read.ph))?;
-        if let Some(read) = read {
-            let told = keep::told(read.ph, read.at.date_naive());
-            poured
-                .cautions
-                .retain(|note| note.code != keep::IS_MEASURED);
-            if !read.ph.is_acid_enough() {
-                poured.cautions.insert(0, Caution::of_reading(told));
-            }
-        }
+        let poured = as_poured(preparation, &poured, &plants, read.map(|read| read.ph))?;
         let is_oil = preparation.grade == Solvent::Oil;
         let liquid_ml = if is_oil {
             // The herb's water does not come out with the oil.
@@ -102,7 +95,21 @@ impl Judged {
             liquid_ml,
             dry_matter_g,
             only_the_date_counts: is_oil && is_fresh(jar),
+            read: read.copied(),
         })
+    }
+
+    /// What to beware of, the gravest first.
+    pub fn cautions(&self) -> Vec<Caution> {
+        let mut cautions = self.poured.cautions(self.preparation);
+        if let Some(read) = &self.read {
+            cautions.retain(|note| note.code != keep::IS_MEASURED);
+            if !read.ph.is_acid_enough() {
+                let told = keep::told(read.ph, read.at.date_naive());
+                cautions.insert(0, Caution::of_reading(told));
+            }
+        }
+        cautions
     }
 
     /// How long it keeps once strained; an oil ages from the day of pouring.
