@@ -42,7 +42,7 @@ export class Bottles {
   }
 
   async fill(request: Request<"bottle.fill">) {
-    return this.desk.write("bottle.fill", request, words.bottle.filled, ({ bottles: [first] }) => first && { kind: "bottle", id: first.id });
+    return this.desk.write("bottle.fill", request, words.bottle.filled, { of: ({ bottles: [first] }) => first && { kind: "bottle", id: first.id } });
   }
 
   async use(request: Request<"bottle.use">) {
@@ -54,7 +54,7 @@ export class Bottles {
   }
 
   async check(request: Request<"bottle.check">) {
-    return (await this.desk.write("bottle.check", request, words.bottle.checked, ({ bottle }) => ({ kind: "bottle", id: bottle.id }))).bottle;
+    return (await this.desk.write("bottle.check", request, words.bottle.checked, { of: ({ bottle }) => ({ kind: "bottle", id: bottle.id }) })).bottle;
   }
 
   async bin(bottle: string, reason: string) {

@@ -45,10 +45,18 @@ export class Desk {
     return (this.memory.get(key(name, request)) as Commands[N]["reply"] | undefined) ?? null;
   }
 
-  /** With nothing said there is nothing worth taking back. `of` tells from the reply what may be photographed now. */
-  async write<N extends Write>(name: N, request: Request<N>, said: string | null, of?: (reply: Reply<N>) => Pictured | undefined): Promise<Reply<N> & Changed> {
+  /**
+   * With nothing said there is nothing worth taking back. `of` tells from the reply what may be photographed now, `ahead`
+   * asks what the next screen shows.
+   */
+  async write<N extends Write>(
+    name: N,
+    request: Request<N>,
+    said: string | null,
+    { of, ahead }: { of?: (reply: Reply<N>) => Pictured | undefined; ahead?: (reply: Reply<N>) => Promise<void> } = {},
+  ): Promise<Reply<N> & Changed> {
     const reply = (await this.api.call(name, request)) as Reply<N> & Changed;
-    await this.refresh(reply.changed);
+    await Promise.all([this.refresh(reply.changed), ahead?.(reply)]);
     // Said last, so that the screen that wrote goes on in the same breath and pulls nobody back from where they went meanwhile.
     this.last = said === null ? null : { deed: reply.deed, said, of: of?.(reply) };
     this.moves = 0;
@@ -106,7 +114,13 @@ export class Desk {
 
   private async refresh(changed: readonly Noun[]): Promise<void> {
     this.forget();
-    const stale = [...this.shown].filter(({ nouns }) => nouns === "every" || nouns.some((noun) => changed.includes(noun)));
+    const shown = [...this.shown];
+    const stale = shown.filter(({ nouns }) => nouns !== "every" && nouns.some((noun) => changed.includes(noun)));
+    // What tells of the whole book takes longest and holds nobody up: it is asked once the screen that wrote has gone on.
+    setTimeout(() => {
+      const whole = shown.filter((held) => held.nouns === "every" && this.shown.has(held));
+      void Promise.all(whole.map((held) => held.reload()));
+    });
     await Promise.all(stale.map((held) => held.reload()));
   }
 }

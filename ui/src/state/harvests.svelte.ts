@@ -1,4 +1,4 @@
-import type { HarvestCard, RecordHarvest, Request } from "../api";
+import type { HarvestCard, RecordHarvest, Reply, Request } from "../api";
 import { firstQuestions } from "../host";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
@@ -33,7 +33,8 @@ export class Harvests {
   }
 
   async record(request: RecordHarvest) {
-    return (await this.desk.write("harvest.record", request, words.harvest.saved)).harvest;
+    const ahead = (reply: Reply<"harvest.record">) => this.desk.askAhead("harvest.show", { id: reply.harvest.id });
+    return (await this.desk.write("harvest.record", request, words.harvest.saved, { ahead })).harvest;
   }
 
   async correct(id: string, request: Partial<RecordHarvest>) {

@@ -52,7 +52,7 @@ export class Jars {
   }
 
   async pour(request: Request<"jar.pour">) {
-    return (await this.desk.write("jar.pour", request, words.jar.poured, ofJar)).jar;
+    return (await this.desk.write("jar.pour", request, words.jar.poured, { of: ofJar })).jar;
   }
 
   async correct(request: Request<"jar.correct">) {
@@ -72,7 +72,7 @@ export class Jars {
   }
 
   async strain(request: Request<"jar.strain">) {
-    return (await this.desk.write("jar.strain", request, words.life.strained, ofJar)).jar;
+    return (await this.desk.write("jar.strain", request, words.life.strained, { of: ofJar })).jar;
   }
 
   async empty(request: Request<"jar.empty">) {

@@ -26,7 +26,7 @@ export class Portraits {
         const { photo } = await this.api.uploadPhoto(file, (share) => (this.share = (at + share) / files.length));
         photos.push(photo.hash);
       }
-      await this.desk.write("portrait.record", { ...of, photos }, words.portrait.added(photos.length), () => of);
+      await this.desk.write("portrait.record", { ...of, photos }, words.portrait.added(photos.length), { of: () => of });
     } catch (thrown) {
       if (!(thrown instanceof Failure)) throw thrown;
       this.failure = { of, message: thrown.message };

@@ -50,6 +50,8 @@ export class PickDraft implements Draft {
   warnings = $state.raw<Caution[]>([]);
   private turn = 0;
   private readonly latest = new Latest();
+  /** The question that the estimate answers, as text. */
+  private considered = "";
 
   constructor(
     private readonly session: Session,
@@ -144,8 +146,16 @@ export class PickDraft implements Draft {
   async reconsider(): Promise<void> {
     const { herb, part, surface, freshGrams: fresh } = this;
     const isWhole = herb && part && fresh !== null;
-    const asked = isWhole ? this.session.desk.ask("harvest.estimate", { herb: herb.key, part, fresh_mass_g: fresh, surface_wet: surface !== "dry" }) : Promise.resolve(null);
-    await this.latest.ask(asked, (estimate) => (this.estimate = estimate));
+    const question = isWhole ? { herb: herb.key, part, fresh_mass_g: fresh, surface_wet: surface !== "dry" } : null;
+    // A field that is left tells of its change a second time.
+    const told = JSON.stringify(question);
+    if (told === this.considered) return;
+    this.considered = told;
+    const asked = question ? this.session.desk.ask("harvest.estimate", question) : Promise.resolve(null);
+    await this.latest.ask(asked, (estimate, failure) => {
+      this.estimate = estimate;
+      if (failure) this.considered = "";
+    });
   }
 
   private async warn(): Promise<void> {
