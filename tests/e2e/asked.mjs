@@ -11,7 +11,7 @@ const daysAgo = (days) => new Date(Date.now() - days * DAY).toISOString();
 /** Asks the core of a journal, by a command and its request. */
 export const asking = (folder) => (command, request) => {
   const line = `${JSON.stringify({ command, request })}\n`;
-  const said = execFileSync(built("debug", "dev"), ["ask", "--journal", folder], { input: line, encoding: "utf8" });
+  const said = execFileSync(built("dev"), ["ask", "--journal", folder], { input: line, encoding: "utf8" });
   const { reply, failure } = JSON.parse(said);
   assert.equal(failure, undefined, said);
   return reply;

@@ -24,7 +24,7 @@ const SCALE = process.env.NODE_TEST_CONTEXT ? 1 : 2;
 
 /** Opens the app on the journal in `folder`; `before` is a function and its argument, for the page's first moment. */
 export async function open({ folder, width, height, dark, before }) {
-  const preview = start(built("debug", "dev"), ["serve", "--journal", folder]);
+  const preview = start(built("dev"), ["serve", "--journal", folder]);
   let context;
   const close = async () => {
     await context?.close();

@@ -10,7 +10,7 @@ const only = { skip: engine === "window" ? false : "a browser has rules of its o
 
 test("window: a page whose process is killed is loaded anew", only, async (t) => {
   const own = await freshFolder();
-  const app = start(built("debug", "trugbook"), ["--journal", path.join(own.folder, "journal")], {
+  const app = start(built("trugbook"), ["--journal", path.join(own.folder, "journal")], {
     XDG_DATA_HOME: path.join(own.folder, "data"),
     XDG_CACHE_HOME: path.join(own.folder, "cache"),
   });

@@ -18,7 +18,7 @@ const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.
 function shelf(folder) {
   const ask = (command, request) => {
     const line = `${JSON.stringify({ command, request })}\n`;
-    const said = execFileSync(built("debug", "dev"), ["ask", "--journal", folder], { input: line, encoding: "utf8" });
+    const said = execFileSync(built("dev"), ["ask", "--journal", folder], { input: line, encoding: "utf8" });
     const { reply, failure } = JSON.parse(said);
     assert.equal(failure, undefined, said);
     return reply;

@@ -11,8 +11,9 @@ const here = import.meta.dirname;
 /** A file of the repository. */
 export const file = (...parts) => path.join(here, "..", "..", ...parts);
 
-/** A program that Cargo built. */
-export const built = (...parts) => path.join(process.env.TRUGBOOK_BUILT ?? file("target"), ...parts);
+/** A program that Cargo built, in the profile of the tests or in the one that ships. */
+export const built = (program) =>
+  path.join(process.env.TRUGBOOK_BUILT ?? file("target"), process.env.TRUGBOOK_PROFILE ?? "debug", program);
 
 /** A folder of its own, removed by `remove`. */
 export async function freshFolder() {
@@ -88,7 +89,7 @@ export async function run(program, args) {
 }
 
 /** Fills a folder with the journal of the demo season. */
-export const tellSeason = (folder) => run(built("debug", "dev"), ["demo", "--into", folder]);
+export const tellSeason = (folder) => run(built("dev"), ["demo", "--into", folder]);
 
 /** How long is waited for a state before it is said that it never came. A busy machine needs its time. */
 export const PATIENCE = 180_000;

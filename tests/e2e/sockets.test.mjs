@@ -36,7 +36,7 @@ test("the trace shows a reach beyond this machine, where there is one", only, as
 test("window: left alone, the app opens no socket of the internet at all", only, async (t) => {
   const own = await freshFolder();
   const log = path.join(own.folder, "trace");
-  const app = start("strace", [...calls, log, built("debug", "trugbook"), "--journal", path.join(own.folder, "journal")], {
+  const app = start("strace", [...calls, log, built("trugbook"), "--journal", path.join(own.folder, "journal")], {
     XDG_DATA_HOME: path.join(own.folder, "data"),
     XDG_CACHE_HOME: path.join(own.folder, "cache"),
   });
@@ -57,7 +57,7 @@ test("window: while it is used, the app reaches nothing but the driver on this m
   const own = await freshFolder();
   const log = path.join(own.folder, "trace");
   const traced = path.join(own.folder, "traced");
-  await writeFile(traced, `#!/bin/sh\nexec strace ${calls.join(" ")} '${log}' '${built("debug", "trugbook")}' "$@"\n`);
+  await writeFile(traced, `#!/bin/sh\nexec strace ${calls.join(" ")} '${log}' '${built("trugbook")}' "$@"\n`);
   await chmod(traced, 0o755);
   const app = await open({ folder: path.join(own.folder, "journal"), width: 412, height: 915, application: traced });
   t.after(async () => {

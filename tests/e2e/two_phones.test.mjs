@@ -23,7 +23,7 @@ async function phone(t, fill = async () => {}) {
 /** A full bottle of the season in a folder that no app has open. */
 function fullBottle(folder) {
   const input = JSON.stringify({ command: "bottle.list", request: { limit: 200 } });
-  const said = execFileSync(built("debug", "dev"), ["ask", "--journal", folder], { input, encoding: "utf8" });
+  const said = execFileSync(built("dev"), ["ask", "--journal", folder], { input, encoding: "utf8" });
   const { bottles } = JSON.parse(said).reply;
   return bottles.find((bottle) => bottle.state === "on the shelf" && !bottle.bin_it && bottle.left_ml === bottle.size_ml);
 }

@@ -80,7 +80,7 @@ function restless() {
 
 /** A root of its own that the app was installed in, where it is tried as a package. */
 const within = process.env.TRUGBOOK_ROOT;
-const program = within ? "/usr/bin/trugbook" : built("debug", "trugbook");
+const program = within ? "/usr/bin/trugbook" : built("trugbook");
 const driven = within ? ["sh", file("tests", "within.sh"), within, "WebKitWebDriver"] : ["WebKitWebDriver"];
 
 /**

@@ -1,6 +1,8 @@
-//! `cargo dev bench --shell`: the app's window beside an empty one that is built alike, in one run.
+//! `cargo dev bench --shell`: the app's window beside an empty one that is built alike, in one run, and how soon what
+//! is saved stands on the page.
 
 mod empty;
+mod saved;
 mod seen;
 
 use std::path::{Path, PathBuf};
@@ -52,13 +54,13 @@ fn run(journal: &Path) -> Result<(), String> {
     println!("Building an empty window and the app; the first time takes many minutes.");
     let empty = empty::build()?;
     let app = target().join("release/trugbook");
-    quietly(&mut release(""))?;
-    let size = (length(&app)?, length(&empty)?);
     // What is timed differs from what ships by one line that it prints, and must never be taken for it.
     quietly(&mut release("--features measured"))?;
     let timed = target().join("bench/trugbook-measured");
     fs::rename(&app, &timed)
         .map_err(|error| format!("{} cannot be moved: {error}.", app.display()))?;
+    quietly(&mut release(""))?;
+    let size = (length(&app)?, length(&empty)?);
 
     let display = Display::open()?;
     let home = tempfile::tempdir().map_err(|error| error.to_string())?;
@@ -111,11 +113,12 @@ fn run(journal: &Path) -> Result<(), String> {
             if row.holds() { "ok" } else { "MISSED" }
         );
     }
-    let missed: Vec<&str> = rows
+    let mut missed: Vec<&str> = rows
         .iter()
         .filter(|row| !row.holds())
         .map(|row| row.what)
         .collect();
+    missed.extend(saved::missed_in(journal)?);
     if missed.is_empty() {
         Ok(())
     } else {

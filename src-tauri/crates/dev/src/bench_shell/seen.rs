@@ -12,6 +12,10 @@ use std::time::{Duration, Instant};
 /// What a window still takes up this long after it stands is what it takes.
 const SETTLED: Duration = Duration::from_secs(1);
 
+/// Where there is no screen there is no graphics card either. WebKit would draw on an emulated one, whose shaders for
+/// lines and leaves take 50 ms that no phone spends; so every window draws with the processor itself.
+pub const PLAINLY: (&str, &str) = ("WEBKIT_SKIA_ENABLE_CPU_RENDERING", "1");
+
 /// One opening.
 pub struct Seen {
     /// From the start of the program until its page said that it stands.
@@ -69,9 +73,7 @@ pub fn open(mut command: Command, display: &Display, home: &Path) -> Result<Seen
         .env("DISPLAY", &display.name)
         .env("XDG_DATA_HOME", home.join("data"))
         .env("XDG_CACHE_HOME", home.join("cache"))
-        // Where there is no screen there is no graphics card either. WebKit would draw on an emulated one, whose shaders for
-        // lines and leaves take 50 ms that no phone spends; so both windows draw with the processor itself.
-        .env("WEBKIT_SKIA_ENABLE_CPU_RENDERING", "1")
+        .envs([PLAINLY])
         .env_remove("WAYLAND_DISPLAY")
         .stdout(Stdio::piped())
         .stderr(Stdio::null())
