@@ -77,7 +77,7 @@ impl Store {
     ) -> Result<Option<Fault>, Failure> {
         search::follow(&self.conn)?;
         self.snapshot(beside, |_, _| Ok::<_, Failure>(()))?;
-        let mut copy = Store::open(beside, self.device)?;
+        let mut copy = Store::scratch(beside, self.device)?;
         copy.stopped_by(stop)?;
         let here = copy.prints()?;
         copy.rebuild()?;

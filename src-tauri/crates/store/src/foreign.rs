@@ -3,6 +3,7 @@
 
 use std::collections::BTreeSet;
 use std::path::Path;
+use std::sync::{Mutex, MutexGuard, PoisonError};
 
 use journal::{Deed, DeviceId, HybridTime};
 use rusqlite::config::DbConfig;
@@ -36,7 +37,7 @@ pub(crate) struct Standing {
 
 /// The log of a journal file that came from outside.
 pub struct Foreign {
-    pub(crate) conn: Connection,
+    conn: Mutex<Connection>,
     format: usize,
     order: Vec<Standing>,
 }
@@ -57,15 +58,16 @@ impl Foreign {
         guard(&conn)?;
         conn.progress_handler(STEPS, Some(stop))?;
         let format = recognised(&conn)?;
-        let mut foreign = Self {
-            conn,
-            format,
-            order: Vec::new(),
-        };
         let size = std::fs::metadata(path).map_err(|why| Failure::Storage(why.to_string()))?;
-        foreign.order = foreign.in_order(size.len())?;
-        foreign.is_complete()?;
-        Ok(foreign)
+        // One reading for all of it: beginning one for each deed took longer than the reading.
+        conn.execute_batch("BEGIN")?;
+        let order = in_order(&conn, size.len())?;
+        is_complete(&conn, format, &order)?;
+        Ok(Self {
+            conn: Mutex::new(conn),
+            format,
+            order,
+        })
     }
 
     /// How many deeds it holds.
@@ -89,8 +91,9 @@ impl Foreign {
     /// [`Failure::Damaged`] when it cannot be read or is not what was written;
     /// [`Failure::Unfit`] when no version could have written it.
     pub(crate) fn deed(&self, number: i64) -> Result<Deed, Failure> {
-        if self.format >= migrate::SUMS && !seal::holds(&self.conn, number)? {
-            let text = self.conn.query_row(
+        let conn = self.conn();
+        if self.format >= migrate::SUMS && !seal::holds(&conn, number)? {
+            let text = conn.query_row(
                 "SELECT substr(text, 1, 200) FROM deed WHERE number = ?1",
                 [number],
                 |row| row.get::<_, String>(0),
@@ -100,7 +103,7 @@ impl Foreign {
                 text.unwrap_or_default()
             )));
         }
-        let deed = log::deed(&self.conn, number)?;
+        let deed = log::deed(&conn, number)?;
         deed.check().map_err(|why| Failure::unfit(&deed, why))?;
         Ok(deed)
     }
@@ -123,9 +126,9 @@ impl Foreign {
     /// # Errors
     /// A failure to read.
     pub fn photos_named(&self) -> Result<BTreeSet<String>, Failure> {
-        let mut statement = self
-            .conn
-            .prepare("SELECT row FROM change NOT INDEXED WHERE noun = 'photo'")?;
+        let conn = self.conn();
+        let mut statement =
+            conn.prepare("SELECT row FROM change NOT INDEXED WHERE noun = 'photo'")?;
         let mut rows = statement.query([])?;
         let mut named = BTreeSet::new();
         while let Some(row) = rows.next()? {
@@ -134,69 +137,74 @@ impl Foreign {
         Ok(named)
     }
 
-    /// By the table itself: an index may leave deeds out.
-    fn in_order(&self, bytes: u64) -> Result<Vec<Standing>, Failure> {
-        let room = usize::try_from(bytes / LEAST_DEED).unwrap_or(usize::MAX);
-        let mut statement = self.conn.prepare(
-            "SELECT number, milliseconds, counter, device, id FROM deed NOT INDEXED ORDER BY number",
-        )?;
-        let mut rows = statement.query([])?;
-        let mut order = Vec::new();
-        while let Some(row) = rows.next()? {
-            if order.len() == room {
-                let why = "it claims more entries than it has room for";
-                return Err(Failure::Damaged(why.into()));
-            }
-            order.push(Standing {
-                at: HybridTime {
-                    milliseconds: row.get(1)?,
-                    counter: row.get(2)?,
-                },
-                device: log::text(row, 3)?.parse()?,
-                id: log::text(row, 4)?.parse()?,
-                number: row.get(0)?,
-            });
-        }
-        order.sort_unstable();
-        let mut ids: Vec<_> = order.iter().map(|standing| standing.id).collect();
-        ids.sort_unstable();
-        if ids.windows(2).any(|pair| pair[0] == pair[1]) {
-            return Err(Failure::Damaged("it holds one entry twice".into()));
-        }
-        Ok(order)
+    /// One thread at a time reads.
+    fn conn(&self) -> MutexGuard<'_, Connection> {
+        self.conn.lock().unwrap_or_else(PoisonError::into_inner)
     }
+}
 
-    /// Deeds are numbered without a gap, changes belong to a deed, and from the format on that counts
-    /// them no device's deeds are fewer than its count.
-    fn is_complete(&self) -> Result<(), Failure> {
-        let last = self.order.iter().map(|standing| standing.number).max();
-        let gone = last
-            .unwrap_or(0)
-            .abs_diff(0)
-            .saturating_sub(self.order.len() as u64);
-        let counted = if self.format >= migrate::SUMS {
-            seal::missing(&self.conn)?
-        } else {
-            0
-        };
-        let gone = gone.max(counted);
-        if gone > 0 {
-            return Err(Failure::Damaged(format!(
-                "{gone} of its entries are missing"
-            )));
+/// By the table itself: an index may leave deeds out.
+fn in_order(conn: &Connection, bytes: u64) -> Result<Vec<Standing>, Failure> {
+    let room = usize::try_from(bytes / LEAST_DEED).unwrap_or(usize::MAX);
+    let mut statement = conn.prepare(
+        "SELECT number, milliseconds, counter, device, id FROM deed NOT INDEXED ORDER BY number",
+    )?;
+    let mut rows = statement.query([])?;
+    let mut order = Vec::new();
+    while let Some(row) = rows.next()? {
+        if order.len() == room {
+            let why = "it claims more entries than it has room for";
+            return Err(Failure::Damaged(why.into()));
         }
-        let loose: i64 = self.conn.query_row(
-            "SELECT count(*) FROM change NOT INDEXED
-             WHERE deed NOT IN (SELECT number FROM deed NOT INDEXED)",
-            [],
-            |row| row.get(0),
-        )?;
-        if loose > 0 {
-            let why = format!("{loose} changes belong to entries that are missing");
-            return Err(Failure::Damaged(why));
-        }
-        Ok(())
+        order.push(Standing {
+            at: HybridTime {
+                milliseconds: row.get(1)?,
+                counter: row.get(2)?,
+            },
+            device: log::text(row, 3)?.parse()?,
+            id: log::text(row, 4)?.parse()?,
+            number: row.get(0)?,
+        });
     }
+    order.sort_unstable();
+    let mut ids: Vec<_> = order.iter().map(|standing| standing.id).collect();
+    ids.sort_unstable();
+    if ids.windows(2).any(|pair| pair[0] == pair[1]) {
+        return Err(Failure::Damaged("it holds one entry twice".into()));
+    }
+    Ok(order)
+}
+
+/// Deeds are numbered without a gap, changes belong to a deed, and from the format on that counts
+/// them no device's deeds are fewer than its count.
+fn is_complete(conn: &Connection, format: usize, order: &[Standing]) -> Result<(), Failure> {
+    let last = order.iter().map(|standing| standing.number).max();
+    let gone = last
+        .unwrap_or(0)
+        .abs_diff(0)
+        .saturating_sub(order.len() as u64);
+    let counted = if format >= migrate::SUMS {
+        seal::missing(conn)?
+    } else {
+        0
+    };
+    let gone = gone.max(counted);
+    if gone > 0 {
+        return Err(Failure::Damaged(format!(
+            "{gone} of its entries are missing"
+        )));
+    }
+    let loose: i64 = conn.query_row(
+        "SELECT count(*) FROM change NOT INDEXED
+         WHERE deed NOT IN (SELECT number FROM deed NOT INDEXED)",
+        [],
+        |row| row.get(0),
+    )?;
+    if loose > 0 {
+        let why = format!("{loose} changes belong to entries that are missing");
+        return Err(Failure::Damaged(why));
+    }
+    Ok(())
 }
 
 /// Lets a connection do nothing but read tables within bounds.
@@ -209,6 +217,8 @@ fn guard(conn: &Connection) -> Result<(), Failure> {
         (DbConfig::SQLITE_DBCONFIG_ENABLE_VIEW, false),
         (DbConfig::SQLITE_DBCONFIG_DQS_DDL, false),
         (DbConfig::SQLITE_DBCONFIG_DQS_DML, false),
+        // Without it a kept statement is planned anew for every deed.
+        (DbConfig::SQLITE_DBCONFIG_ENABLE_QPSG, true),
     ] {
         conn.set_db_config(setting, is_on)?;
     }

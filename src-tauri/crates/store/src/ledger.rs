@@ -41,14 +41,18 @@ pub(crate) fn fed_by(conn: &Connection, noun: Noun, id: &str) -> Result<Option<S
     Ok(jar.and_then(|jar| Source::of(Noun::Jar, &jar)))
 }
 
+pub(crate) fn remove(conn: &Connection, noun: Noun, owner: &str) -> Result<(), Failure> {
+    conn.prepare_cached("DELETE FROM draw WHERE owner_noun = ?1 AND owner = ?2")?
+        .execute([noun.as_str(), owner])?;
+    Ok(())
+}
+
 pub(crate) fn put(
     conn: &Connection,
     noun: Noun,
     owner: &str,
     draws: &[Draw],
 ) -> Result<(), Failure> {
-    conn.prepare_cached("DELETE FROM draw WHERE owner_noun = ?1 AND owner = ?2")?
-        .execute([noun.as_str(), owner])?;
     let mut insert = conn.prepare_cached(
         "INSERT INTO draw (owner_noun, owner, position, source_noun, source, amount)
          VALUES (?1, ?2, ?3, ?4, ?5, ?6)",

@@ -1,6 +1,8 @@
 //! Uniting two logs.
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::mpsc::sync_channel;
+use std::thread;
 
 use chrono::{DateTime, FixedOffset};
 use journal::{Deed, HybridTime, Noun};
@@ -56,6 +58,8 @@ impl RowTally {
     }
 }
 
+/// So many deeds of a file are read and checked ahead of what is written.
+const READ_AHEAD: usize = 256;
 /// More lines than anyone reads.
 const TOLD: usize = 200;
 
@@ -71,12 +75,13 @@ impl Store {
     /// # Errors
     /// [`Failure::Refused`] when a row cannot be read; a failure to write.
     pub fn absorb(&mut self, deeds: impl IntoIterator<Item = Deed>) -> Result<Absorbed, Failure> {
-        self.absorb_each(deeds.into_iter().map(Ok), None, Trust::Ours)
+        self.absorb_each(deeds.into_iter().map(Ok), &Coming::Ours)
     }
 
     /// Takes in the log of a journal file from outside, as [`Store::absorb`] does, once every deed
     /// and every row that it touches obeys the rules. `aside` names the file
-    /// to which [`Store::snapshot`] wrote this journal before, and is noted with the deeds.
+    /// to which [`Store::snapshot`] wrote this journal before, and is noted with the deeds. Without it what comes is only
+    /// looked at, and can be searched once something is looked for.
     ///
     /// # Errors
     /// [`Failure::Unfit`] naming the deed and the field; those of [`Store::absorb`], and a failure to
@@ -87,8 +92,19 @@ impl Store {
         aside: Option<&str>,
     ) -> Result<Absorbed, Failure> {
         let missing = self.missing(other)?;
-        let deeds = missing.into_iter().map(|number| other.deed(number));
-        self.absorb_each(deeds, aside, Trust::Foreign)
+        let (sender, deeds) = sync_channel(READ_AHEAD);
+        thread::scope(|scope| {
+            scope.spawn(move || {
+                for number in missing {
+                    let deed = other.deed(number);
+                    let is_last = deed.is_err();
+                    if sender.send(deed).is_err() || is_last {
+                        break;
+                    }
+                }
+            });
+            self.absorb_each(deeds.into_iter(), &Coming::Foreign(aside))
+        })
     }
 
     /// The numbers of the deeds that only `other` has, in the order that counts.
@@ -115,11 +131,11 @@ impl Store {
         Ok((here.unsigned_abs().saturating_sub(in_both), only_there))
     }
 
+    /// Of a file's deeds only those may come that are missing here.
     fn absorb_each(
         &mut self,
         deeds: impl Iterator<Item = Result<Deed, Failure>>,
-        aside: Option<&str>,
-        trust: Trust,
+        coming: &Coming<'_>,
     ) -> Result<Absorbed, Failure> {
         let tx = self
             .conn
@@ -130,9 +146,10 @@ impl Store {
         let mut arrived = Vec::new();
         let mut told = Vec::new();
         let mut latest = None;
+        let may_be_known = matches!(coming, Coming::Ours);
         for deed in deeds {
             let deed = deed?;
-            if log::number_of(&tx, &deed.id.to_string())?.is_none() {
+            if !may_be_known || log::number_of(&tx, &deed.id.to_string())?.is_none() {
                 latest = latest.max(Some(deed.at));
                 arrived.push(log::append(&tx, &deed)?);
                 if told.len() < TOLD {
@@ -140,17 +157,25 @@ impl Store {
                 }
             }
         }
-        if trust == Trust::Foreign {
-            gate::undo_links(&tx, last + 1)?;
+        let first = match coming {
+            Coming::Ours => None,
+            Coming::Foreign(_) => Some(last + 1),
+        };
+        if let Some(first) = first {
+            gate::undo_links(&tx, first)?;
         }
         seal::recount(&tx)?;
-        let first = (trust == Trust::Foreign).then_some(last + 1);
         let (changed, rows) = if arrived.len() as i64 > last {
             at_once(&tx, first)?
         } else {
             row_by_row(&tx, &arrived, first)?
         };
-        if let Some(aside) = aside.filter(|_| !arrived.is_empty()) {
+        if !matches!(coming, Coming::Foreign(None)) {
+            search::follow(&tx)?;
+        }
+        if let Coming::Foreign(Some(aside)) = coming
+            && !arrived.is_empty()
+        {
             migrate::tell(&tx, crate::whole::ASIDE, aside)?;
         }
         tx.commit()?;
@@ -178,6 +203,7 @@ impl Store {
         gate::undo_links(&tx, 0)?;
         seal::recount(&tx)?;
         rebuild(&tx, Some(0))?;
+        search::follow(&tx)?;
         tx.commit()?;
         Ok(())
     }
@@ -205,7 +231,6 @@ fn row_by_row(conn: &Connection, arrived: &[i64], first: Option<i64>) -> Result<
             .or_default()
             .count(before.as_deref(), after.as_deref());
     }
-    search::follow(conn)?;
     rows.retain(|_, tally| *tally != RowTally::default());
     Ok((changed.into_iter().collect(), rows))
 }
@@ -257,12 +282,11 @@ fn each_body(
 }
 
 /// Where deeds come from.
-#[derive(Debug, Clone, Copy, PartialEq, Eq)]
-enum Trust {
+enum Coming<'a> {
     /// This app wrote them and this journal held them.
     Ours,
-    /// A file brought them.
-    Foreign,
+    /// A file brought them; with the name of the file that this journal was written to before, unless it is only looked at.
+    Foreign(Option<&'a str>),
 }
 
 pub(crate) fn body(conn: &Connection, noun: Noun, id: &str) -> Result<Option<String>, Failure> {

@@ -5,7 +5,7 @@ use rusqlite::Connection;
 
 use crate::open::about;
 use crate::sql::quoted;
-use crate::{Failure, noun, project, seal};
+use crate::{Failure, noun, project, seal, search};
 
 /// "TRUG", so that other programs can tell what the file is.
 pub(crate) const APPLICATION_ID: i32 = i32::from_be_bytes(*b"TRUG");
@@ -94,6 +94,7 @@ pub(crate) fn bring_up_to_date(
         drop_made_tables(conn)?;
         conn.execute_batch(&noun::tables())?;
         project::rebuild(conn, None)?;
+        search::follow(conn)?;
         tell(conn, "tables", &stamp)?;
     }
     match about(conn, "device")? {

@@ -40,6 +40,7 @@ pub(crate) fn project(
     let mut sources: BTreeSet<Source> = ledger::sources_of(conn, noun, id)?.into_iter().collect();
     sources.extend(ledger::fed_by(conn, noun, id)?);
     let mut looked_at: BTreeSet<String> = shelf::looked_at(conn, noun, id)?.into_iter().collect();
+    remove(conn, noun, id)?;
     let placed = place(conn, noun, id, row)?;
     sources.extend(ledger::sources_of(conn, noun, id)?);
     sources.extend(ledger::fed_by(conn, noun, id)?);
@@ -60,6 +61,12 @@ pub(crate) fn project(
     Ok(())
 }
 
+fn remove(conn: &Connection, noun: Noun, id: &str) -> Result<(), Failure> {
+    of_noun!(noun, N => N::remove(conn, id))?;
+    ledger::remove(conn, noun, id)
+}
+
+/// Puts a row into tables that do not hold it.
 fn place(
     conn: &Connection,
     noun: Noun,
@@ -74,7 +81,6 @@ fn place_as<T: Table>(
     id: &str,
     row: &Row,
 ) -> Result<Option<Vec<RowRef>>, Failure> {
-    T::remove(conn, id)?;
     let noun: Option<T> = row.read()?;
     if let Some(noun) = &noun {
         noun.insert(conn, id, &serde_json::to_string(noun)?)?;
@@ -149,8 +155,8 @@ pub(crate) fn settle_revocations(
     Ok(affected)
 }
 
-/// Empties the tables and fills them from the log. With `first`, the number of the first deed that came from another file, a
-/// deed from there on that leaves a row that makes no sense is refused.
+/// Empties the tables and fills them from the log; the search follows when it is asked to. With `first`, the number of the
+/// first deed that came from another file, a deed from there on that leaves a row that makes no sense is refused.
 pub(crate) fn rebuild(conn: &Connection, first: Option<i64>) -> Result<(), Failure> {
     for table in noun::made() {
         conn.execute(&format!("DELETE FROM {}", quoted(table)), [])?;
@@ -178,7 +184,7 @@ pub(crate) fn rebuild(conn: &Connection, first: Option<i64>) -> Result<(), Failu
                 noun,
                 id: id.to_owned(),
                 counts: Row::default(),
-                written: Row::default(),
+                written: None,
             };
             if let Some(done) = current.replace(begun) {
                 place(conn, done.noun, &done.id, &done.counts)?;
@@ -187,12 +193,18 @@ pub(crate) fn rebuild(conn: &Connection, first: Option<i64>) -> Result<(), Failu
         let Some(row) = &mut current else { continue };
         let act = log::act(log::text(change, 2)?)?;
         let fields = log::fields(log::text(change, 3)?)?;
-        if let Some(first) = first {
-            row.written.apply(act, &fields);
-            gate::left(conn, noun, &row.written, change.get(4)?, first)?;
-        }
-        if !change.get(5)? {
+        let is_revoked = change.get(5)?;
+        if is_revoked {
+            row.written.get_or_insert_with(|| row.counts.clone());
+        } else {
             row.counts.apply(act, &fields);
+        }
+        if let Some(written) = &mut row.written {
+            written.apply(act, &fields);
+        }
+        if let Some(first) = first {
+            let written = row.written.as_ref().unwrap_or(&row.counts);
+            gate::left(conn, noun, written, change.get(4)?, first)?;
         }
     }
     if let Some(done) = current {
@@ -214,7 +226,7 @@ pub(crate) fn rebuild(conn: &Connection, first: Option<i64>) -> Result<(), Failu
         params![],
     )?;
     shelf::rebuild(conn)?;
-    search::rebuild(conn)
+    search::empty(conn)
 }
 
 /// A row while its changes are gone through.
@@ -223,6 +235,7 @@ struct Folding {
     id: String,
     /// By what counts.
     counts: Row,
-    /// By everything that was ever written, what was taken back too, since that may count again.
-    written: Row,
+    /// By everything that was ever written, what was taken back too, since that may count again; nothing while that is the
+    /// same.
+    written: Option<Row>,
 }

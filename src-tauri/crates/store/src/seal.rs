@@ -1,6 +1,8 @@
 //! The checksum that every deed carries, and the count of every device's deeds: so a digit that
 //! changed in the log is found, and so is a deed that is gone.
 
+use std::collections::BTreeMap;
+
 use rusqlite::types::ValueRef;
 use rusqlite::{Connection, OptionalExtension};
 
@@ -120,12 +122,31 @@ pub(crate) fn seal_all(conn: &Connection) -> Result<(), Failure> {
 /// Lets each device's count say at least what is here. Where it already said more, deeds are
 /// missing, and it goes on saying so until they have come back.
 pub(crate) fn recount(conn: &Connection) -> Result<(), Failure> {
-    conn.execute(
-        "INSERT INTO writer (device, deeds) SELECT device, count(*) FROM deed GROUP BY device
+    let mut told = conn.prepare(
+        "INSERT INTO writer (device, deeds) VALUES (?1, ?2)
          ON CONFLICT (device) DO UPDATE SET deeds = max(deeds, excluded.deeds)",
-        [],
     )?;
+    for (device, deeds) in by_device(conn)? {
+        told.execute((device, deeds))?;
+    }
     Ok(())
+}
+
+/// How many deeds there are of each device. SQLite would sort all of them for it.
+fn by_device(conn: &Connection) -> Result<BTreeMap<String, i64>, Failure> {
+    let mut deeds = conn.prepare("SELECT device FROM deed NOT INDEXED")?;
+    let mut rows = deeds.query([])?;
+    let mut counted = BTreeMap::new();
+    while let Some(row) = rows.next()? {
+        let device = log::text(row, 0)?;
+        match counted.get_mut(device) {
+            Some(count) => *count += 1,
+            None => {
+                counted.insert(device.to_owned(), 1);
+            }
+        }
+    }
+    Ok(counted)
 }
 
 /// One more deed of a device.
@@ -140,12 +161,14 @@ pub(crate) fn count(conn: &Connection, device: &str) -> Result<(), Failure> {
 
 /// How many deeds are gone that were once written: by device, those that its count says more.
 pub(crate) fn missing(conn: &Connection) -> Result<u64, Failure> {
-    let gone: i64 = conn.query_row(
-        "SELECT coalesce(sum(max(0, writer.deeds - coalesce(here.deeds, 0))), 0)
-         FROM writer LEFT JOIN (SELECT device, count(*) AS deeds FROM deed NOT INDEXED GROUP BY device) AS here
-         ON here.device = writer.device",
-        [],
-        |row| row.get(0),
-    )?;
-    Ok(gone.unsigned_abs())
+    let here = by_device(conn)?;
+    let mut claimed = conn.prepare("SELECT device, deeds FROM writer")?;
+    let mut rows = claimed.query([])?;
+    let mut gone: u64 = 0;
+    while let Some(row) = rows.next()? {
+        let here = here.get(log::text(row, 0)?).copied().unwrap_or(0);
+        let claimed: i64 = row.get(1)?;
+        gone = gone.saturating_add(claimed.saturating_sub(here).max(0).unsigned_abs());
+    }
+    Ok(gone)
 }

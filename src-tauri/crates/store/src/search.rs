@@ -77,11 +77,10 @@ pub(crate) fn after(conn: &Connection, deed: i64) -> Result<(), Failure> {
     Ok(())
 }
 
-/// Fills the index of an empty table of pages.
-pub(crate) fn rebuild(conn: &Connection) -> Result<(), Failure> {
+/// Empties the index together with the table of pages; all of the log waits to be followed.
+pub(crate) fn empty(conn: &Connection) -> Result<(), Failure> {
     conn.execute("INSERT INTO found (found) VALUES ('delete-all')", [])?;
-    tell(conn, FOLLOWED, "0")?;
-    follow(conn)
+    tell(conn, FOLLOWED, "0")
 }
 
 /// Makes everything searchable by what it says now.

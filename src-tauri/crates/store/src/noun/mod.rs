@@ -31,9 +31,9 @@ use journal::{Kept, Noun, Refusal, RowRef, of_noun};
 use message::Message;
 use rusqlite::{Connection, OptionalExtension};
 
-use crate::Failure;
 use crate::search::Words;
 use crate::sql::quoted;
+use crate::{Failure, log};
 
 /// What rows need, and the query that finds those of ours that need the one with a given id.
 pub type RestsOn = &'static [(Noun, &'static str)];
@@ -184,19 +184,24 @@ pub(crate) fn is_ended_bottle(conn: &Connection, noun: Noun, id: &str) -> Result
             .exists([id])?)
 }
 
-/// What a row is called, what it needs, and what nobody may type now that it holds.
-pub(crate) type Resting = (String, Vec<RowRef>, Option<Refusal>);
-
-/// What each row of a noun needs, and whether it might be typed now.
-pub(crate) fn needs_of_all(conn: &Connection, noun: Noun) -> Result<Vec<Resting>, Failure> {
+/// Hands each row of a noun to `each`, in the order of the ids: its id, what it needs, and why nobody might type it now.
+/// There may be more of them than a phone has room for at once.
+pub(crate) fn each_resting(
+    conn: &Connection,
+    noun: Noun,
+    mut each: impl FnMut(&str, Vec<RowRef>, Option<Refusal>) -> Result<(), Failure>,
+) -> Result<(), Failure> {
     let sql = format!("SELECT id, body FROM {} ORDER BY id", quoted(noun.as_str()));
-    of_noun!(noun, N => {
-        let rows = all::<N>(conn, &sql, [])?;
-        Ok(rows
-            .into_iter()
-            .map(|(id, row)| (id.to_string(), row.needs(), row.check_typed().err()))
-            .collect())
-    })
+    let mut statement = conn.prepare(&sql)?;
+    let mut rows = statement.query([])?;
+    while let Some(row) = rows.next()? {
+        let (id, body) = (log::text(row, 0)?, log::text(row, 1)?);
+        of_noun!(noun, N => {
+            let row: N = parsed(body)?;
+            each(id, row.needs(), row.check_typed().err())?;
+        });
+    }
+    Ok(())
 }
 
 #[cfg(test)]
