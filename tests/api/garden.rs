@@ -247,12 +247,22 @@ fn fresh_plant_is_asked_about_from_the_next_day_until_it_is_said_what_became_of_
             .collect::<Vec<_>>()
     };
     assert!(text(&of("see to")[0], "/text").starts_with("40 g"));
-    world.at("2029-07-15T07:00:00+02:00");
+    let asked = || world.call("harvest.show", json!({"id": id}))["harvest"]["past_saving"].clone();
+    world.at("2026-07-17T23:00:00+02:00");
+    assert_eq!(number(&of("see to")[0], "/harm"), 2.0);
+    assert_eq!(asked(), json!(null), "three days after the picking");
+    world.at("2026-07-18T00:00:00+02:00");
     let late = of("see to")[0].clone();
     assert_eq!(number(&late, "/harm"), 1.0, "nothing can be saved any more");
     assert!(text(&late, "/text").contains("What happened to it?"));
+    assert_eq!(
+        asked(),
+        late["text"],
+        "the harvest's own page asks the same"
+    );
     let gone = world.call("harvest.bin", json!({"id": id, "reason": "wilted"}));
     assert_eq!(of("see to").len(), 0);
+    assert_eq!(asked(), json!(null), "nothing of it is left");
     world.call("deed.undo", json!({"deed": gone["deed"]}));
     assert_eq!(of("see to").len(), 1, "what was taken back is asked again");
 }

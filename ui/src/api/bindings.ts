@@ -1200,7 +1200,11 @@ export type HarvestCard = { id: string, code: string, herb: string, common: Mess
 /**
  * A harvest with everything that came of it.
  */
-export type HarvestPage = { gross_g: number, tare_g: number, stage: string | null, surface: Surface, note: string | null, place: Place | null, time_from: TimeFrom, photos: Array<PhotoCard>, estimate: DryWeight, trays: Array<TrayCard>, jars: Array<IntoJar>, binned: Array<Binned>, id: string, code: string, herb: string, common: Message, latin: string | null, part: string, picked_at: string, fresh_mass_g: number, bed: Bed | null, photo: string | null, state: HarvestState, fresh_left_g: number, };
+export type HarvestPage = { gross_g: number, tare_g: number, stage: string | null, surface: Surface, note: string | null, place: Place | null, time_from: TimeFrom, photos: Array<PhotoCard>, estimate: DryWeight, trays: Array<TrayCard>, jars: Array<IntoJar>, binned: Array<Binned>, 
+/**
+ * What is asked of its fresh plant where that is past saving.
+ */
+past_saving: Message | null, id: string, code: string, herb: string, common: Message, latin: string | null, part: string, picked_at: string, fresh_mass_g: number, bed: Bed | null, photo: string | null, state: HarvestState, fresh_left_g: number, };
 
 /**
  * The answer to [`ShowHarvest`].

@@ -143,6 +143,12 @@ pub fn later(day: NaiveDate, days: u64) -> NaiveDate {
 const SEEN_TO_AFTER: u64 = 1;
 const PAST_SAVING_AFTER: u64 = 3;
 
+/// What is asked of fresh plant that is no longer what was picked; nothing while it may still be saved, or where none is left.
+pub fn past_saving(picked_on: NaiveDate, today: NaiveDate, left_g: f64) -> Option<Message> {
+    let is_past = left_g > 0.0 && today > later(picked_on, PAST_SAVING_AFTER);
+    is_past.then(|| say!("due-fresh-past", mass = Argument::grams(left_g)))
+}
+
 pub struct List {
     today: NaiveDate,
     until: NaiveDate,
@@ -192,11 +198,9 @@ impl List {
             };
             let picked = DateTime::from_timestamp_millis(row.picked_ms).unwrap_or_default();
             let picked = picked.with_timezone(&offset).date_naive();
-            let mass = Argument::grams(row.left.get());
-            let (harm, text) = if self.today > later(picked, PAST_SAVING_AFTER) {
-                (1, say!("due-fresh-past", mass))
-            } else {
-                (2, say!("due-fresh", mass))
+            let (harm, text) = match past_saving(picked, self.today, row.left.get()) {
+                Some(text) => (1, text),
+                None => (2, say!("due-fresh", mass = Argument::grams(row.left.get()))),
             };
             let on = later(picked, SEEN_TO_AFTER);
             self.add(DueWhat::SeeTo, on, harm, &about, text);

@@ -1,9 +1,10 @@
 //! `harvest.show`: a harvest with everything that came of it.
 
 use journal::{HarvestId, Place, PlantState, Source, Surface, TimeFrom};
-use message::Failure;
+use message::{Failure, Message};
 use reckon::asked;
 use reckon::drying::weight::{DryWeight, dry_weight};
+use reckon::due::past_saving;
 use reckon::herb::Known;
 use reckon::tray::card::{self, TrayCard};
 use serde::{Deserialize, Serialize};
@@ -52,6 +53,8 @@ pub struct HarvestPage {
     pub trays: Vec<TrayCard>,
     pub jars: Vec<IntoJar>,
     pub binned: Vec<Binned>,
+    /// What is asked of its fresh plant where that is past saving.
+    pub past_saving: Option<Message>,
 }
 
 /// The answer to [`ShowHarvest`].
@@ -98,7 +101,10 @@ fn page(app: &Open, reading: &Reading<'_>, id: &HarvestId) -> Result<HarvestPage
         .into_iter()
         .map(|row| card::card(reading, &row, app.now()))
         .collect();
+    let now = app.now();
+    let picked_on = harvest.picked_at.with_timezone(now.offset()).date_naive();
     Ok(HarvestPage {
+        past_saving: past_saving(picked_on, now.date_naive(), row.fresh_left_g),
         card: card(reading, row)?,
         gross_g: harvest.weighed.gross_g,
         tare_g: harvest.weighed.tare_g,
