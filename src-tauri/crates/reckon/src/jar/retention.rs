@@ -5,7 +5,7 @@ use journal::{HerbKey, How, Jar, expected_retention};
 use message::{Failure, Message, say};
 use physics::Interval;
 use serde::Serialize;
-use store::Reading;
+use store::{MarcKept, Reading};
 
 use crate::jar::judged::Judged;
 
@@ -24,20 +24,11 @@ pub struct ExpectedOut {
     pub status: Status,
 }
 
-/// What the maker's own marcs of a herb kept, strained this way; `None` where none was.
-pub fn own(
-    reading: &Reading<'_>,
-    herb: &HerbKey,
-    preparation: &str,
-    how: How,
-) -> Result<Option<(journal::Interval, usize)>, Failure> {
-    let kept: Vec<_> = reading
-        .marcs(herb, preparation, OWN)?
-        .into_iter()
-        .filter(|kept| kept.how == how)
-        .map(|kept| kept.retained_ml_per_g_dry)
-        .collect();
-    Ok(expected_retention(&kept).map(|expected| (expected, kept.len())))
+/// What the maker's own marcs kept, strained this way, and how many those were; `None` where none was.
+fn own(marcs: &[MarcKept], how: How) -> Option<(journal::Interval, usize)> {
+    let strained_so = marcs.iter().filter(|kept| kept.how == how);
+    let kept: Vec<_> = strained_so.map(|kept| kept.retained_ml_per_g_dry).collect();
+    expected_retention(&kept).map(|expected| (expected, kept.len()))
 }
 
 /// The way the maker strained this herb last, with what is expected of it.
@@ -46,10 +37,9 @@ pub fn latest(
     herb: &HerbKey,
     preparation: &str,
 ) -> Result<Option<journal::Interval>, Failure> {
-    let Some(last) = reading.marcs(herb, preparation, 1)?.into_iter().next() else {
-        return Ok(None);
-    };
-    Ok(own(reading, herb, preparation, last.how)?.map(|(expected, _)| expected))
+    let marcs = reading.marcs(herb, preparation, OWN)?;
+    let last = marcs.first().and_then(|last| own(&marcs, last.how));
+    Ok(last.map(|(expected, _)| expected))
 }
 
 /// What is expected to come out of a jar, for each way of straining that anything is known of.
@@ -60,16 +50,12 @@ pub fn expected(
 ) -> Result<Vec<ExpectedOut>, Failure> {
     let mut expected = Vec::new();
     let printed = formulary::retention::of(judged.preparation);
-    let only = match jar.plants.as_slice() {
-        [plant] if jar.marc_of.is_none() => Some(&plant.herb),
-        _ => None,
+    let marcs = match jar.plants.as_slice() {
+        [plant] if jar.marc_of.is_none() => reading.marcs(&plant.herb, &jar.preparation, OWN)?,
+        _ => Vec::new(),
     };
     for how in [How::Dripped, How::Wrung, How::Pressed] {
-        let own = match only {
-            Some(herb) => own(reading, herb, &jar.preparation, how)?,
-            None => None,
-        };
-        let (per_g, basis, source, status) = match own {
+        let (per_g, basis, source, status) = match own(&marcs, how) {
             Some((per_g, count)) => {
                 let basis = say!("retention-own-jars", count);
                 (per_g, basis, None, Status::Own)

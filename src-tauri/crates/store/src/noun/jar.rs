@@ -139,10 +139,18 @@ impl Table for Jar {
             self.name,
             self.poured_at.to_rfc3339(),
         ])?;
-        let mut herbs =
-            conn.prepare_cached("INSERT OR IGNORE INTO jar_herb (jar, herb) VALUES (?1, ?2)")?;
+        let mut herbs = conn.prepare_cached(
+            "INSERT OR IGNORE INTO jar_herb (jar, herb, preparation, poured_ms)
+             VALUES (?1, ?2, ?3, ?4)",
+        )?;
+        let poured_ms = self.poured_at.timestamp_millis();
         for plant in &self.plants {
-            herbs.execute([id, plant.herb.as_str()])?;
+            herbs.execute(params![
+                id,
+                plant.herb.as_str(),
+                self.preparation,
+                poured_ms
+            ])?;
         }
         Ok(())
     }

@@ -22,6 +22,9 @@ CREATE INDEX jar_by_code ON jar (code);
 CREATE TABLE jar_herb (
     jar  TEXT NOT NULL,
     herb TEXT NOT NULL,
+    preparation TEXT NOT NULL,
+    poured_ms   INTEGER NOT NULL,
     PRIMARY KEY (jar, herb)
 ) STRICT, WITHOUT ROWID;
-CREATE INDEX jar_of_herb ON jar_herb (herb);
+-- What the latest marcs of a herb kept is asked for with every jar of it.
+CREATE INDEX jar_of_herb ON jar_herb (herb, preparation, poured_ms);

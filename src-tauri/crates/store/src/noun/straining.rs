@@ -6,13 +6,11 @@ use rusqlite::{Connection, params};
 
 use super::{RestsOn, Table, WordsOf, all};
 use crate::name::name_of;
-use crate::{Failure, Reading};
+use crate::{Failure, Reading, log};
 
 /// What one straining told of the marc of a herb.
 #[derive(Debug, Clone, PartialEq)]
 pub struct MarcKept {
-    /// The jar.
-    pub jar: JarId,
     /// How it was strained.
     pub how: How,
     /// What the marc kept, mL for each gram of dry matter.
@@ -73,34 +71,31 @@ impl Reading<'_> {
         preparation: &str,
         limit: usize,
     ) -> Result<Vec<MarcKept>, Failure> {
-        let strainings = all::<Straining>(
-            self.conn,
-            "SELECT straining.id, straining.body
-             FROM jar_herb CROSS JOIN jar ON jar.id = jar_herb.jar
-             CROSS JOIN straining ON straining.jar = jar.id
-             WHERE jar_herb.herb = ?1 AND jar.preparation = ?2 AND jar.marc_of IS NULL
+        // The latest jars first, for an old book has hundreds of a herb and a few of them are enough.
+        let mut jars = self.conn.prepare_cached(
+            "SELECT jar.id FROM jar_herb CROSS JOIN jar ON jar.id = jar_herb.jar
+             WHERE jar_herb.herb = ?1 AND jar_herb.preparation = ?2 AND jar.marc_of IS NULL
                AND NOT jar.failed
                AND NOT EXISTS (SELECT 1 FROM jar_herb AS other
                                WHERE other.jar = jar.id AND other.herb <> ?1)
-             ORDER BY jar.poured_ms, jar.id, straining.at_ms, straining.id",
-            params![herb.as_str(), preparation],
+             ORDER BY jar_herb.poured_ms DESC, jar_herb.jar DESC",
         )?;
+        let mut jars = jars.query([herb.as_str(), preparation])?;
         let mut kept = Vec::new();
-        let mut out = (None, 0.0);
-        for (_, straining) in strainings {
-            if out.0 != Some(straining.jar) {
-                out = (Some(straining.jar), 0.0);
+        while let Some(jar) = jars.next()?.filter(|_| kept.len() < limit) {
+            let mut of_jar = Vec::new();
+            let mut out_ml = 0.0;
+            for (_, straining) in self.strainings(&log::text(jar, 0)?.parse()?)? {
+                out_ml += straining.came_out_ml;
+                if let Some(retained) = straining.retained_ml_per_g_dry(out_ml) {
+                    of_jar.push(MarcKept {
+                        how: straining.how,
+                        retained_ml_per_g_dry: retained,
+                    });
+                }
             }
-            out.1 += straining.came_out_ml;
-            if let Some(retained) = straining.retained_ml_per_g_dry(out.1) {
-                kept.push(MarcKept {
-                    jar: straining.jar,
-                    how: straining.how,
-                    retained_ml_per_g_dry: retained,
-                });
-            }
+            kept.extend(of_jar.into_iter().rev());
         }
-        kept.reverse();
         kept.truncate(limit);
         Ok(kept)
     }
