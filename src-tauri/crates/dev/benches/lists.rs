@@ -70,6 +70,16 @@ fn lists(folder: &Path) -> Vec<Row> {
         ("due", "due.list", vec![json!({})]),
         ("search", "journal.search", words.collect()),
         ("season", "season.show", years),
+        (
+            "a harvest's page",
+            "harvest.show",
+            shown(&app, "harvest.list", "harvests", 12),
+        ),
+        (
+            "a jar's page",
+            "jar.show",
+            shown(&app, "jar.list", "jars", 50),
+        ),
     ];
     let lists = lists.map(|(what, command, requests)| of(what, &app, command, &requests));
     let all = lists.into_iter().chain([ribbon(&app)]);
@@ -119,6 +129,13 @@ fn pages(app: &App, command: &str, lines: &str, after: &str, limit: u32) -> Vec<
         requests.push(next);
     }
     requests
+}
+
+/// The requests for the pages of what a list shows first.
+fn shown(app: &App, command: &str, lines: &str, limit: u32) -> Vec<Value> {
+    let reply = asked(app, command, &json!({"limit": limit}));
+    let lines = reply[lines].as_array().unwrap().iter();
+    lines.map(|line| json!({"id": line["id"]})).collect()
 }
 
 /// The requests of a list, one after the other and then again from the first.
