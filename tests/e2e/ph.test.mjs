@@ -1,14 +1,13 @@
 // A measured pH, in German with its decimal comma: asked for where acid keeps the liquid, and told where it decides.
 
 import assert from "node:assert/strict";
-import { execFileSync } from "node:child_process";
 import { mkdir, readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
 import path from "node:path";
 
+import { asking } from "./asked.mjs";
 import { engine, open, withApp } from "./engine.mjs";
 import { barriers, geometry } from "./measures.mjs";
-import { built } from "./programs.mjs";
 import { test } from "./tested.mjs";
 
 const pictures = path.join(import.meta.dirname, "pictures", engine);
@@ -16,13 +15,7 @@ const axe = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.
 
 /** Two bottles of a vinegar, one of a tincture, and a vinegar that is to be strained. */
 function shelf(folder) {
-  const ask = (command, request) => {
-    const line = `${JSON.stringify({ command, request })}\n`;
-    const said = execFileSync(built("dev"), ["ask", "--journal", folder], { input: line, encoding: "utf8" });
-    const { reply, failure } = JSON.parse(said);
-    assert.equal(failure, undefined, said);
-    return reply;
-  };
+  const ask = asking(folder);
   const pour = (preparation, stock) => {
     const plants = [{ herb: "sage", part: "leaf", state: "dried", mass_g: 50 }];
     return ask("jar.pour", { composition: { preparation, plants, stock } }).jar.id;

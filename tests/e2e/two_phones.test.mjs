@@ -1,11 +1,11 @@
 // Two phones used one bottle without knowing of each other. Brought together, the book asks what is true.
 
-import { execFileSync } from "node:child_process";
 import { copyFile, readdir } from "node:fs/promises";
 import path from "node:path";
 
+import { asking } from "./asked.mjs";
 import { engine, open, withApp } from "./engine.mjs";
-import { built, freshFolder, tellSeason, until } from "./programs.mjs";
+import { freshFolder, tellSeason, until } from "./programs.mjs";
 import { test } from "./tested.mjs";
 
 /** The app, with the folder of its journal. */
@@ -22,9 +22,7 @@ async function phone(t, fill = async () => {}) {
 
 /** A full bottle of the season in a folder that no app has open. */
 function fullBottle(folder) {
-  const input = JSON.stringify({ command: "bottle.list", request: { limit: 200 } });
-  const said = execFileSync(built("dev"), ["ask", "--journal", folder], { input, encoding: "utf8" });
-  const { bottles } = JSON.parse(said).reply;
+  const { bottles } = asking(folder)("bottle.list", { limit: 200 });
   return bottles.find((bottle) => bottle.state === "on the shelf" && !bottle.bin_it && bottle.left_ml === bottle.size_ml);
 }
 

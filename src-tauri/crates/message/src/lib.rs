@@ -1,8 +1,7 @@
 //! What is said to the maker, before it has a language.
 //!
-//! A [`Message`] is an id of the catalogue (`words/texts/*/*.ftl`) with typed arguments. It becomes
-//! words at the door, in the language of the call. A text of the core may hold messages: each stands there between two marks
-//! (see [`carried`]).
+//! A [`Message`] is an id of the catalogue (`words/texts/*/*.ftl`) with typed arguments. It becomes words at the door, in
+//! the language of the call. A text of the core may hold messages: each stands there between two marks (see [`carried`]).
 //! What lives here is the value alone; no language, no sentence.
 
 // The macro names this crate as every other does.

@@ -81,6 +81,7 @@ impl Command for ShowHarvest {
 /// A harvest with everything that came of it.
 fn page(app: &Open, reading: &Reading<'_>, id: &HarvestId) -> Result<HarvestPage, Failure> {
     let store::HarvestPage { row, trays, jars } = reading.harvest(id)?;
+    let now = app.now();
     let harvest = row.harvest.clone();
     let known = Known::written(reading, &harvest.herb)?;
     let is_wet = harvest.surface != Surface::Dry;
@@ -99,9 +100,8 @@ fn page(app: &Open, reading: &Reading<'_>, id: &HarvestId) -> Result<HarvestPage
     }
     let trays: Result<Vec<_>, Failure> = trays
         .into_iter()
-        .map(|row| card::card(reading, &row, app.now()))
+        .map(|row| card::card(reading, &row, now))
         .collect();
-    let now = app.now();
     let picked_on = harvest.picked_at.with_timezone(now.offset()).date_naive();
     Ok(HarvestPage {
         past_saving: past_saving(picked_on, now.date_naive(), row.fresh_left_g),

@@ -4,6 +4,7 @@ use std::fs;
 use std::path::Path;
 
 use super::seen;
+use crate::bench::HEAD;
 use crate::install;
 use crate::process::{openly, quietly, root, target, words};
 
@@ -25,7 +26,7 @@ pub fn missed_in(journal: &Path) -> Result<Vec<&'static str>, String> {
     install::system(install::BROWSER)?;
     install::npm("tests/e2e")?;
     quietly(&mut words("cargo build --release -p dev"))?;
-    println!("\n| what | ours | beside | goal | reached |\n|---|---:|---:|---:|---|");
+    println!("\n{HEAD}");
     let mut missed = Vec::new();
     for (engine, what) in ENGINES {
         // Beside the other journals, for a folder of temporary files may lie in memory and never wait for a disk.
