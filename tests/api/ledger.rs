@@ -325,6 +325,7 @@ impl Maker {
 }
 
 #[test]
+#[ignore = "long"]
 fn ten_thousand_commands_with_undo_leave_every_balance_right() {
     let mut maker = Maker::new();
     let (mut performed, mut refused) = (0_u32, 0_u32);

@@ -3,7 +3,7 @@
 //!
 //! `TRUGBOOK_ALTERED` says how many, `TRUGBOOK_ALTERED_FROM` with which number to go on:
 //!
-//!     TRUGBOOK_ALTERED=200000 TRUGBOOK_ALTERED_FROM=2000 cargo test --release -p checks --test backup altered
+//!     TRUGBOOK_ALTERED=200000 TRUGBOOK_ALTERED_FROM=2000 cargo test --release -p checks --test backup altered -- --ignored
 
 use std::fs;
 use std::path::{Path, PathBuf};
@@ -236,6 +236,7 @@ fn most_memory() -> Option<u64> {
 }
 
 #[test]
+#[ignore = "long"]
 fn altered_backups_touch_nothing_but_the_folder_they_are_given() {
     let (first, count) = (
         asked("TRUGBOOK_ALTERED_FROM", 0),

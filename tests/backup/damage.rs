@@ -153,6 +153,7 @@ fn a_journal_with_a_page_overwritten_gives_what_can_be_read_and_says_what_not() 
 /// Opening may rescue what it finds damaged, and says so; a backup may refuse, or say that it holds what could be read.
 /// What says nothing of the kind holds the same log.
 #[test]
+#[ignore = "long"]
 fn each_of_a_hundred_zeroed_pages_is_named_by_the_backup_or_harms_nothing() {
     let world = long_season();
     let before = everything(&world).deeds;

@@ -45,6 +45,7 @@ fn measured(way: &str, folder: &Path, file: &Path) -> Measured {
 }
 
 #[test]
+#[ignore = "long"]
 fn no_file_up_to_64_mb_takes_more_memory_than_a_phone_has() {
     if !Path::new("/proc/self/status").exists() {
         eprintln!("skipped: this system does not say how much memory a process took");
@@ -83,6 +84,7 @@ fn no_file_up_to_64_mb_takes_more_memory_than_a_phone_has() {
 }
 
 #[test]
+#[ignore = "long"]
 fn a_backup_is_a_stream_however_many_photos_there_are() {
     if !Path::new("/proc/self/status").exists() {
         eprintln!("skipped: this system does not say how much memory a process took");

@@ -145,6 +145,7 @@ fn lots_of_each() -> usize {
 }
 
 #[test]
+#[ignore = "long"]
 fn the_interval_holds_and_no_damp_lot_is_called_dry_whatever_goes_wrong() {
     let (kinds, count) = (kinds(), lots_of_each());
     // Of few lots one call may be damp: it is more than one in twenty of them, and no more than chance.

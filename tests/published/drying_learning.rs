@@ -75,6 +75,7 @@ fn three_own_batches_beat_the_table() {
 /// The floor is the same error for somebody who knows the maker's mean exactly: what batches differ
 /// by is left, and no rule of learning goes below it. The best for three batches knows both spreads.
 #[test]
+#[ignore = "long"]
 fn three_own_batches_are_enough_for_makers_drawn_afresh() {
     const MAKERS: usize = 20_000;
     /// No plant is nearly all dry matter.

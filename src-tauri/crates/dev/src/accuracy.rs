@@ -7,7 +7,7 @@ use crate::process::{openly, words};
 /// Runs the test that measures it, with its table shown, in the profile that ships.
 pub fn main() -> ExitCode {
     let run = openly(&mut words(
-        "cargo test --quiet --release -p checks --test accuracy -- --nocapture --test-threads 1",
+        "cargo test --quiet --release -p checks --test accuracy -- --include-ignored --nocapture --test-threads 1",
     ));
     match run {
         Ok(()) => ExitCode::SUCCESS,

@@ -9,7 +9,7 @@ use std::time::{Duration, Instant};
 use tempfile::TempDir;
 
 use crate::check_phones;
-use crate::check_tests;
+use crate::check_tests::{self, Which};
 use crate::install;
 use crate::process::{limit, openly, quietly, root, target, words};
 
@@ -20,7 +20,7 @@ pub const USAGE: &str = "cargo dev check [--quick] [--only STEP]";
 struct Step {
     name: &'static str,
     what: &'static str,
-    /// Part of `--quick`: needs neither a browser nor Tauri nor another compiler.
+    /// Part of `--quick`: needs neither minutes nor a browser nor Tauri nor another compiler.
     quick: bool,
     /// When it is given up: several times what it takes in a fresh clone beside other work.
     minutes: u64,
@@ -47,13 +47,19 @@ const STEPS: &[Step] = &[
         "tests",
         "units, laws, published tables, black box, arrows",
         180,
-        tests,
+        || run_tests(Which::Short),
     ),
     Step::quick(
         "page",
         "the page type-checks, keeps its arrows and its rules, and builds",
         60,
         page,
+    ),
+    Step::slow(
+        "long",
+        "what is drawn by the thousand, and files as large as are taken in",
+        180,
+        || run_tests(Which::Long),
     ),
     Step::slow("browser", "end to end in Chromium", 120, browser),
     Step::slow(
@@ -190,10 +196,10 @@ fn bindings() -> Result<(), String> {
     quietly(&mut words("cargo run --quiet -p dev -- bindings --check"))
 }
 
-fn tests() -> Result<(), String> {
+fn run_tests(which: Which) -> Result<(), String> {
     install::system(install::READERS)?;
     let memory = Memory::new();
-    check_tests::run(|tests| {
+    check_tests::run(which, |tests| {
         // A check says the same of the same code; a bare `cargo test` draws its cases afresh.
         memory.holds(tests).env("PROPTEST_RNG_SEED", "1");
     })

@@ -26,11 +26,20 @@ struct Profile {
     test: bool,
 }
 
-/// Builds and runs every test of the core; `ready` is given each command before it is run.
+/// Which tests of the core are run.
+#[derive(Clone, Copy, PartialEq, Eq)]
+pub enum Which {
+    /// All but those that say `#[ignore = "long"]`, and the examples of the documentation.
+    Short,
+    /// Those alone.
+    Long,
+}
+
+/// Builds the core's tests and runs such of them; `ready` is given each command before it is run.
 ///
 /// # Errors
 /// What the compiler or the first program that failed printed.
-pub fn run(ready: impl Fn(&mut Command) + Sync) -> Result<(), String> {
+pub fn run(which: Which, ready: impl Fn(&mut Command) + Sync) -> Result<(), String> {
     quietly(&mut words(&format!("{TEST} --no-run")))?;
     let mut tests = built()?;
     let libraries = heard(&mut words("rustc --print target-libdir"))?;
@@ -44,6 +53,9 @@ pub fn run(ready: impl Fn(&mut Command) + Sync) -> Result<(), String> {
                 return Ok(());
             };
             let mut command = test.command();
+            if which == Which::Long {
+                command.arg("--ignored");
+            }
             // What tests a macro is linked to the standard library of the compiler that it serves.
             command.env("LD_LIBRARY_PATH", libraries.trim());
             ready(&mut command);
@@ -59,6 +71,9 @@ pub fn run(ready: impl Fn(&mut Command) + Sync) -> Result<(), String> {
             .into_iter()
             .try_for_each(|worker| worker.join().unwrap_or_else(|panic| resume_unwind(panic)))
     })?;
+    if which == Which::Long {
+        return Ok(());
+    }
     // The examples of the documentation are no programs of their own.
     let mut examples = words(&format!("{TEST} --doc"));
     ready(&mut examples);
