@@ -56,7 +56,7 @@ export class Desk {
     { of, ahead }: { of?: (reply: Reply<N>) => Pictured | undefined; ahead?: (reply: Reply<N>) => Promise<void> } = {},
   ): Promise<Reply<N> & Changed> {
     const reply = (await this.api.call(name, request)) as Reply<N> & Changed;
-    await Promise.all([this.refresh(reply.changed), ahead?.(reply)]);
+    await this.refresh(reply.changed, ahead && (() => ahead(reply)));
     // Said last, so that the screen that wrote goes on in the same breath and pulls nobody back from where they went meanwhile.
     this.last = said === null ? null : { deed: reply.deed, said, of: of?.(reply) };
     this.moves = 0;
@@ -112,16 +112,21 @@ export class Desk {
     this.ahead.clear();
   }
 
-  private async refresh(changed: readonly Noun[]): Promise<void> {
+  /** What is shown is asked again. Whoever goes on to another screen waits for what that one shows, `ahead`, and for nothing else. */
+  private async refresh(changed: readonly Noun[], ahead?: () => Promise<void>): Promise<void> {
     this.forget();
     const shown = [...this.shown];
     const stale = shown.filter(({ nouns }) => nouns !== "every" && nouns.some((noun) => changed.includes(noun)));
+    const next = ahead?.();
+    const reloads = Promise.all(stale.map((held) => held.reload()));
+    await (next ?? reloads);
     // What tells of the whole book takes longest and holds nobody up: it is asked once the screen that wrote has gone on.
-    setTimeout(() => {
-      const whole = shown.filter((held) => held.nouns === "every" && this.shown.has(held));
-      void Promise.all(whole.map((held) => held.reload()));
-    });
-    await Promise.all(stale.map((held) => held.reload()));
+    requestAnimationFrame(() =>
+      setTimeout(() => {
+        const whole = shown.filter((held) => held.nouns === "every" && this.shown.has(held));
+        void Promise.all(whole.map((held) => held.reload()));
+      }),
+    );
   }
 }
 
