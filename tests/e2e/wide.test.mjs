@@ -65,6 +65,21 @@ test(`${engine}: large text gets one pane, and the panes come and go with the wi
   await until("one pane on a tablet held upright", async () => (await rails()) === 0);
 });
 
+test(`${engine}: a harvest that is saved comes before the others, which are not drawn anew`, async (t) => {
+  const app = await startWithSeason(t, { width: 1280, height: 900 });
+  const first = () => document.querySelector(".list li[aria-posinset='1']")?.textContent ?? "";
+  // The first of a month stands below its own heading, the second comes before it.
+  for (const grams of ["501", "502"]) {
+    await open(app, "/pick?herb=peppermint");
+    await app.fill("textbox", "Weight on the scale", grams);
+    await app.evaluate(() => void (window.latest = document.querySelector(".list li[aria-posinset='1']")));
+    await app.press("button", "Save harvest");
+    await app.reads("Harvest saved.");
+    await until(`${grams} g at the head of the list`, async () => (await app.evaluate(first)).replaceAll("\u00a0", " ").includes(`${grams} g`));
+  }
+  assert.ok(await app.evaluate(() => window.latest.isConnected && window.latest.getAttribute("aria-posinset") === "2"));
+});
+
 const inBrowser = { skip: engine === "browser" ? false : "only Chromium is given keys, and what runs before the page" };
 
 /** Runs before the page: keeps the first list of the places that is drawn. */
