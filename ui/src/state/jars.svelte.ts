@@ -1,4 +1,4 @@
-import type { Composition, JarCard, JarPage, Proposal, Request } from "../api";
+import type { Composition, JarCard, JarPage, Proposal, Reply, Request } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
@@ -51,8 +51,11 @@ export class Jars {
     return this.desk.ask("jar.compose", composition);
   }
 
+  /** The page of a jar that was poured or strained, which its form goes on to. */
+  private readonly ahead = ({ jar: { id } }: Reply<"jar.pour">) => this.desk.askAhead("jar.show", { id });
+
   async pour(request: Request<"jar.pour">) {
-    return (await this.desk.write("jar.pour", request, words.jar.poured, { of: ofJar })).jar;
+    return (await this.desk.write("jar.pour", request, words.jar.poured, { of: ofJar, ahead: this.ahead })).jar;
   }
 
   async correct(request: Request<"jar.correct">) {
@@ -72,7 +75,7 @@ export class Jars {
   }
 
   async strain(request: Request<"jar.strain">) {
-    return (await this.desk.write("jar.strain", request, words.life.strained, { of: ofJar })).jar;
+    return (await this.desk.write("jar.strain", request, words.life.strained, { of: ofJar, ahead: this.ahead })).jar;
   }
 
   async empty(request: Request<"jar.empty">) {

@@ -1,4 +1,4 @@
-import type { Request, TrayLine } from "../api";
+import type { Reply, Request, TrayLine } from "../api";
 import { words } from "../words";
 import type { Desk } from "./desk.svelte";
 import { Held, hold } from "./held.svelte";
@@ -26,12 +26,15 @@ export class Trays {
     return hold(this.desk, new Held(this.desk, "tray.show", { id }, ["tray", "weighing", "harvest", "jar"]));
   }
 
+  /** The page of a tray that was just made, which its form goes on to. */
+  private readonly ahead = ({ tray: { id } }: Reply<"tray.start">) => this.desk.askAhead("tray.show", { id });
+
   async start(request: Request<"tray.start">) {
-    return (await this.desk.write("tray.start", request, words.tray.started)).tray;
+    return (await this.desk.write("tray.start", request, words.tray.started, { ahead: this.ahead })).tray;
   }
 
   async cook(request: Request<"lot.cook">) {
-    return (await this.desk.write("lot.cook", request, words.cook.cooked)).tray;
+    return (await this.desk.write("lot.cook", request, words.cook.cooked, { ahead: this.ahead })).tray;
   }
 
   async weigh(request: Request<"tray.weigh">) {
