@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 use std::fs;
-use std::io::{BufRead, BufReader};
+use std::io::{BufRead, BufReader, Read as _, Seek as _};
 use std::os::unix::process::CommandExt as _;
 use std::path::Path;
 use std::process::{Child, Command, Stdio};
@@ -69,6 +69,8 @@ impl Drop for Display {
 /// A sentence when it ends before its page stands.
 pub fn open(mut command: Command, display: &Display, home: &Path) -> Result<Seen, String> {
     let name = command.get_program().to_string_lossy().into_owned();
+    let mut said = tempfile::tempfile().map_err(|error| error.to_string())?;
+    let errors = said.try_clone().map_err(|error| error.to_string())?;
     command
         .env("DISPLAY", &display.name)
         .env("XDG_DATA_HOME", home.join("data"))
@@ -76,7 +78,7 @@ pub fn open(mut command: Command, display: &Display, home: &Path) -> Result<Seen
         .envs([PLAINLY])
         .env_remove("WAYLAND_DISPLAY")
         .stdout(Stdio::piped())
-        .stderr(Stdio::null())
+        .stderr(errors)
         .process_group(0);
     let start = Instant::now();
     let mut window = command
@@ -96,7 +98,12 @@ pub fn open(mut command: Command, display: &Display, home: &Path) -> Result<Seen
             stands_after,
             memory_bytes,
         }),
-        None => Err(format!("{name} ended before its page stood.")),
+        None => {
+            let mut why = String::new();
+            let read = said.rewind().and_then(|()| said.read_to_string(&mut why));
+            let why = read.map_or_else(|error| error.to_string(), |_| why);
+            Err(format!("{name} ended before its page stood. {why}"))
+        }
     }
 }
 
@@ -148,7 +155,25 @@ fn share(process: u32) -> Option<f64> {
 
 #[cfg(test)]
 mod tests {
-    use super::memory;
+    use std::path::Path;
+    use std::process::Command;
+
+    use super::{Display, memory, open};
+
+    #[test]
+    fn a_window_that_ends_before_its_page_stands_is_heard() {
+        let display = Display {
+            server: Command::new("true")
+                .spawn()
+                .expect("a stand-in for a display"),
+            name: String::new(),
+        };
+        let mut window = Command::new("sh");
+        window.args(["-c", "echo no journal >&2"]);
+        let heard = open(window, &display, Path::new("/nowhere")).err();
+        let wanted = "sh ended before its page stood. no journal\n";
+        assert_eq!(heard.as_deref(), Some(wanted));
+    }
 
     #[test]
     fn a_process_takes_some_memory_and_one_that_is_not_takes_none() {
