@@ -56,7 +56,7 @@ export class Desk {
     { of, ahead }: { of?: (reply: Reply<N>) => Pictured | undefined; ahead?: (reply: Reply<N>) => Promise<void> } = {},
   ): Promise<Reply<N> & Changed> {
     const reply = (await this.api.call(name, request)) as Reply<N> & Changed;
-    await this.refresh(reply.changed, ahead && (() => ahead(reply)));
+    await this.refresh(reply.changed, ahead?.(reply));
     // Said last, so that the screen that wrote goes on in the same breath and pulls nobody back from where they went meanwhile.
     this.last = said === null ? null : { deed: reply.deed, said, of: of?.(reply) };
     this.moves = 0;
@@ -112,12 +112,11 @@ export class Desk {
     this.ahead.clear();
   }
 
-  /** What is shown is asked again. Whoever goes on to another screen waits for what that one shows, `ahead`, and for nothing else. */
-  private async refresh(changed: readonly Noun[], ahead?: () => Promise<void>): Promise<void> {
+  /** What is shown is asked again. Whoever goes on to another screen waits for what that one asks, `next`, and for nothing else. */
+  private async refresh(changed: readonly Noun[], next?: Promise<void>): Promise<void> {
     this.forget();
     const shown = [...this.shown];
     const stale = shown.filter(({ nouns }) => nouns !== "every" && nouns.some((noun) => changed.includes(noun)));
-    const next = ahead?.();
     const reloads = Promise.all(stale.map((held) => held.reload()));
     await (next ?? reloads);
     // What tells of the whole book takes longest and holds nobody up: it is asked once the screen that wrote has gone on.

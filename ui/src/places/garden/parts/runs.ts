@@ -24,10 +24,12 @@ export function runsOf(harvests: readonly HarvestCard[]): Run[] {
     const month = harvest.picked_at.slice(0, 7);
     const last = all.at(-1);
     const named = month !== last?.month;
-    if (!named && last && last.harvests.length < STRETCH) return void last.harvests.push(harvest);
-    const nth = counts.get(month) ?? 0;
-    counts.set(month, nth + 1);
-    all.push({ key: `${month} ${nth}`, month, named, from, harvests: [harvest] });
+    if (!named && last && last.harvests.length < STRETCH) last.harvests.push(harvest);
+    else {
+      const nth = counts.get(month) ?? 0;
+      counts.set(month, nth + 1);
+      all.push({ key: `${month} ${nth}`, month, named, from, harvests: [harvest] });
+    }
   });
   return all;
 }
