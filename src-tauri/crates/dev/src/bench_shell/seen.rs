@@ -84,27 +84,25 @@ pub fn open(mut command: Command, display: &Display, home: &Path) -> Result<Seen
     let mut window = command
         .spawn()
         .map_err(|error| format!("{name} could not be started: {error}."))?;
-    let stands = first_line(&mut window);
-    let stands_after = start.elapsed();
-    thread::sleep(SETTLED);
-    let memory_bytes = memory(window.id());
+    let seen = first_line(&mut window).map(|_| {
+        let stands_after = start.elapsed();
+        thread::sleep(SETTLED);
+        Seen {
+            stands_after,
+            memory_bytes: memory(window.id()),
+        }
+    });
     // Its helpers are of its group, and would outlive it.
     let _ = Command::new("kill")
         .args(["-9", "--", &format!("-{}", window.id())])
         .status();
     let _ = window.wait();
-    match stands {
-        Some(_) => Ok(Seen {
-            stands_after,
-            memory_bytes,
-        }),
-        None => {
-            let mut why = String::new();
-            let read = said.rewind().and_then(|()| said.read_to_string(&mut why));
-            let why = read.map_or_else(|error| error.to_string(), |_| why);
-            Err(format!("{name} ended before its page stood. {why}"))
-        }
-    }
+    seen.ok_or_else(|| {
+        let mut why = String::new();
+        let read = said.rewind().and_then(|()| said.read_to_string(&mut why));
+        let why = read.map_or_else(|error| error.to_string(), |_| why);
+        format!("{name} ended before its page stood. {why}")
+    })
 }
 
 fn first_line(child: &mut Child) -> Option<String> {
